@@ -1,0 +1,3 @@
+namespace Jumpwright.Paper;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace Jumpwright.Simulation;
+
+internal static class Placeholder;

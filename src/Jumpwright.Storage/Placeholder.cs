@@ -1,0 +1,3 @@
+namespace Jumpwright.Storage;
+
+internal static class Placeholder;

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Athletes;
+
+/// <summary>What is known of one quality of one athlete, in words and with how sure it is.</summary>
+/// <param name="Quality">Which.</param>
+/// <param name="Verdict">What is known.</param>
+/// <param name="Probability">Probability that the quality limits the athlete (0 to 1); null when not tested.</param>
+/// <param name="Sentence">For the practitioner, with the numbers and their ±.</param>
+/// <param name="NextTest">The cheapest test that would settle it; null when settled.</param>
+/// <param name="Evidence">The measures it rests on.</param>
+/// <param name="Source">Where the threshold comes from.</param>
+public sealed record Finding(
+    Quality Quality,
+    FindingVerdict Verdict,
+    double? Probability,
+    string Sentence,
+    string? NextTest,
+    ImmutableArray<Evidence> Evidence,
+    Source Source
+);

@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using Jumpwright.Quantities;
+using NodaTime;
+
+namespace Jumpwright.Athletes;
+
+/// <summary>What limits an athlete, as far as it is known on that day.</summary>
+/// <param name="AthleteId">Whose.</param>
+/// <param name="AsOf">Day.</param>
+/// <param name="Findings">One for each quality, the most limiting first.</param>
+/// <param name="Summary">One sentence: what limits them and how sure that is, or which test would settle it.</param>
+/// <param name="Current">The measures that decisions take, pooled over the athlete's own repeated trials (value ± doubt).</param>
+public sealed record Profile(
+    string AthleteId,
+    LocalDate AsOf,
+    ImmutableArray<Finding> Findings,
+    string Summary,
+    ImmutableArray<Evidence> Current
+);

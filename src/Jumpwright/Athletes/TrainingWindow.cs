@@ -1,0 +1,9 @@
+using NodaTime;
+
+namespace Jumpwright.Athletes;
+
+/// <summary>A weekly time in which the squad trains jumps.</summary>
+/// <param name="Day">Day of the week.</param>
+/// <param name="Start">Local start.</param>
+/// <param name="Minutes">Length, min.</param>
+public sealed record TrainingWindow(IsoDayOfWeek Day, LocalTime Start, int Minutes);

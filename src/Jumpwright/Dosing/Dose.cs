@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+
+namespace Jumpwright.Dosing;
+
+/// <summary>
+/// How one exercise would be done by one athlete: all but the number of sets, which the planner chooses.
+/// Names are those of the plan's items (contracts §3).
+/// </summary>
+public sealed record Dose
+{
+    public required string ExerciseId { get; init; }
+    public required int SetsMin { get; init; }
+    public required int SetsMax { get; init; }
+    public required int Reps { get; init; }
+    public required int ContactsPerRep { get; init; }
+    public required string Limb { get; init; }
+    public required string Start { get; init; }
+    public required string Arms { get; init; }
+    public required string Intent { get; init; }
+    public double? DropHeightM { get; init; }
+    public double? ExpectedDropHeightM { get; init; }
+    public double? BoxHeightM { get; init; }
+    public double? ExternalLoadKg { get; init; }
+    public string? LoadBasis { get; init; }
+    public double? BandTensionStandingN { get; init; }
+    public double? BandTensionApexN { get; init; }
+    public int? RunUpSteps { get; init; }
+    public double? RunUpSpeedMS { get; init; }
+    public required int RestBetweenRepsS { get; init; }
+    public required int RestBetweenSetsS { get; init; }
+    public required double MinutesPerSet { get; init; }
+    public required bool HighIntensity { get; init; }
+    public required StopRule Stop { get; init; }
+
+    /// <summary>An open exercise that asks less of the sore or most loaded tissue, or null when there is none.</summary>
+    public string? ReplacesIfSore { get; init; }
+
+    /// <summary>Why this dose, in sentences with numbers.</summary>
+    public required ImmutableArray<string> Because { get; init; }
+
+    /// <summary>sets × reps × contacts per rep × (2 if the reps are per leg).</summary>
+    public int Contacts(int sets) => sets * Reps * ContactsPerRep * (Limb == "each" ? 2 : 1);
+}

@@ -1,0 +1,26 @@
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+
+namespace Jumpwright.Exercises;
+
+/// <summary>What must be shown before an exercise opens. Measurable by a test of this project, or by logged sessions.</summary>
+/// <param name="Id">Kebab-case id.</param>
+/// <param name="Kind">Safety or performance.</param>
+/// <param name="Text">In words, for the practitioner.</param>
+/// <param name="Test">A measure name of the contract, a screen's test id, or <c>owned:exercise-id</c>.</param>
+/// <param name="Task">For a measure: the task id it must come from; null otherwise.</param>
+/// <param name="Sense"><c>at-least</c> or <c>at-most</c>.</param>
+/// <param name="Value">Threshold in the test's unit.</param>
+/// <param name="Unit">Unit symbol.</param>
+/// <param name="SourceId">Where the threshold comes from.</param>
+public sealed record EntryCriterion(
+    string Id,
+    CriterionKind Kind,
+    string Text,
+    string Test,
+    string? Task,
+    string Sense,
+    double Value,
+    string Unit,
+    string SourceId
+);

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+
+namespace Jumpwright.Exercises;
+
+/// <summary>One exercise of the catalogue, as its data file says.</summary>
+public sealed record Exercise
+{
+    public required string Id { get; init; }
+    public required string Name { get; init; }
+    public required Stage Stage { get; init; }
+
+    /// <summary>both, left, right, each or alternating.</summary>
+    public required string Limb { get; init; }
+
+    /// <summary>floor, box, seat, foot-on-box, run-up, …</summary>
+    public required string Start { get; init; }
+
+    /// <summary>free, hips, held …</summary>
+    public required string Arms { get; init; }
+
+    /// <summary>Where it lands: floor, box, none.</summary>
+    public required string Landing { get; init; }
+
+    /// <summary>submaximal or maximal.</summary>
+    public required string Intent { get; init; }
+
+    /// <summary>Ground contacts a rep that take an impact or a rebound.</summary>
+    public required int ContactsPerRep { get; init; }
+
+    public required ImmutableArray<KitNeed> Kit { get; init; }
+    public required double MinutesPerSet { get; init; }
+
+    /// <summary>Demand tier of one contact on one leg's tissue, 0 (none) to 3 (top).</summary>
+    public required ImmutableDictionary<Tissue, int> Demand { get; init; }
+
+    /// <summary>How the tiers were got: published values, or estimated and how.</summary>
+    public required string DemandBasis { get; init; }
+
+    /// <summary>Hours from the end of a session with this exercise to the start of the next that works the tissue hard again.</summary>
+    public required ImmutableDictionary<Tissue, int> RecoveryHours { get; init; }
+
+    /// <summary>Qualities it trains, the first most.</summary>
+    public required ImmutableArray<Athletes.Quality> Trains { get; init; }
+
+    public required string Purpose { get; init; }
+    public required string SetUp { get; init; }
+    public required ImmutableArray<string> Cues { get; init; }
+    public required ImmutableArray<Fault> Faults { get; init; }
+    public required string Progress { get; init; }
+    public required DoseRange Dose { get; init; }
+    public required string StopRule { get; init; }
+    public required ImmutableArray<string> Cautions { get; init; }
+    public required ImmutableArray<EntryCriterion> Entry { get; init; }
+    public required ImmutableArray<string> Regressions { get; init; }
+    public required ImmutableArray<string> Progressions { get; init; }
+
+    /// <summary>Exercise that pairs with it (heavy pull with light jump), or null.</summary>
+    public string? PairsWith { get; init; }
+
+    /// <summary>True when every contact, or some, is taken on one leg.</summary>
+    public required bool SingleLegLanding { get; init; }
+
+    public required bool IsDepthJump { get; init; }
+
+    /// <summary>bar, band or null.</summary>
+    public string? ExternalLoad { get; init; }
+
+    /// <summary>Range of heights stepped from, m; null when there is no drop.</summary>
+    public (double MinM, double MaxM)? DropRangeM { get; init; }
+
+    /// <summary>Range of landing-box heights, m; null when there is no box to land on.</summary>
+    public (double MinM, double MaxM)? BoxRangeM { get; init; }
+
+    public required ImmutableArray<string> Sources { get; init; }
+
+    /// <summary>Top tier on any tissue, or a drop of 0.30 m or more (<c>common practice</c>).</summary>
+    public bool IsHighIntensityAt(double? dropHeightM) =>
+        Demand.Values.Any(tier => tier >= 3) || (dropHeightM is { } h && h >= 0.30 - 1e-9);
+
+    /// <summary>What safety rules on, at that drop height.</summary>
+    public ExerciseFacts FactsAt(double? dropHeightM) =>
+        new(
+            Id,
+            Stage.ToString(),
+            Demand,
+            dropHeightM,
+            IsDepthJump,
+            SingleLegLanding,
+            IsHighIntensityAt(dropHeightM),
+            ContactsPerRep > 0,
+            ExternalLoad is not null
+        );
+}

@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using Jumpwright.Dosing;
+
+namespace Jumpwright.Plans;
+
+/// <summary>A plan with its proof: objective, bound, and what each limit was stretched to.</summary>
+public sealed record Plan(
+    PlanStatus Status,
+    double? Objective,
+    double? BestBound,
+    double ObjectiveEmpty,
+    double? Gap,
+    double Seconds,
+    ImmutableArray<PlannedSession> Sessions,
+    ImmutableArray<Unmet> Unmet,
+    ImmutableArray<Collision> Collisions,
+    ImmutableArray<Override> Overrides,
+    ImmutableArray<LimitReading> Limits
+);

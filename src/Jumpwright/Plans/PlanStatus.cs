@@ -1,0 +1,12 @@
+using Jumpwright.Dosing;
+
+namespace Jumpwright.Plans;
+
+/// <summary>How the search ended (contracts §3).</summary>
+public enum PlanStatus
+{
+    Optimal,
+    Feasible,
+    NoneFound,
+    Infeasible,
+}

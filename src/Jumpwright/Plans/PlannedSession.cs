@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+using Jumpwright.Dosing;
+
+namespace Jumpwright.Plans;
+
+/// <summary>One filled session.</summary>
+public sealed record PlannedSession(
+    SessionSlot Slot,
+    ImmutableArray<AthleteSession> Athletes,
+    ImmutableArray<RotationEntry> Rotation
+);

@@ -1,0 +1,19 @@
+using Jumpwright.Athletes;
+using Jumpwright.Dosing;
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using NodaTime;
+
+namespace Jumpwright.Plans;
+
+/// <summary>A session that can be filled.</summary>
+/// <param name="Id">For example <c>2027-01-05-am</c>.</param>
+/// <param name="Date">Local day.</param>
+/// <param name="Start">Local start.</param>
+/// <param name="Minutes">Length, min.</param>
+/// <param name="StartUtc">Start as an instant; recovery is counted in UTC.</param>
+public sealed record SessionSlot(string Id, LocalDate Date, LocalTime Start, int Minutes, Instant StartUtc)
+{
+    public Instant EndUtc => StartUtc + Duration.FromMinutes(Minutes);
+}

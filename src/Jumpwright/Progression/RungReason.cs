@@ -1,0 +1,19 @@
+using NodaTime;
+
+namespace Jumpwright.Progression;
+
+/// <summary>One reason of a rung, as a record; screens only render it.</summary>
+/// <param name="CriterionId">Id of the entry criterion, or of the safety rule.</param>
+/// <param name="Verdict">What is known.</param>
+/// <param name="Sentence">With numbers, ± and date.</param>
+/// <param name="Probability">Probability that it is met; null when not tested.</param>
+/// <param name="Date">Day of the evidence.</param>
+/// <param name="CheapestTest">What would settle it; null when met.</param>
+public sealed record RungReason(
+    string CriterionId,
+    CriterionVerdict Verdict,
+    string Sentence,
+    double? Probability,
+    LocalDate? Date,
+    string? CheapestTest
+);

@@ -1,0 +1,9 @@
+namespace Jumpwright.Recordings;
+
+/// <summary>Which legs took part.</summary>
+public enum Limb
+{
+    Both,
+    Left,
+    Right,
+}

@@ -1,0 +1,9 @@
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Safety;
+
+/// <summary>No drop higher than this, m.</summary>
+public sealed record DropAtMost(double HeightM) : RulingEffect
+{
+    public override bool Forbids(ExerciseFacts facts) => facts.DropHeightM is { } h && h > HeightM + 1e-9;
+}

@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+using NodaTime;
+
+namespace Jumpwright.Sessions;
+
+/// <summary>The coach's sheet of one session: who does what, where and when.</summary>
+public sealed record CoachSheet(
+    string SquadName,
+    LocalDate Date,
+    string SessionId,
+    LocalTime Start,
+    int Minutes,
+    ImmutableArray<CoachLine> Lines,
+    ImmutableArray<CoachStation> Stations,
+    ImmutableArray<string> Notes,
+    string MadeBy
+);

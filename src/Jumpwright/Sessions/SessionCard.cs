@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using NodaTime;
+
+namespace Jumpwright.Sessions;
+
+/// <summary>What one athlete should do on one day, and why. Valid for that day only.</summary>
+/// <param name="AthleteId">Whose.</param>
+/// <param name="AthleteName">Name as printed.</param>
+/// <param name="Date">The only day it is valid for.</param>
+/// <param name="SessionId">Which session.</param>
+/// <param name="Start">Local start.</param>
+/// <param name="Headline">What this session is for, in one sentence.</param>
+/// <param name="NothingPlanned">Why nothing is planned and whom to ask; null on an ordinary card.</param>
+/// <param name="Questions">The three questions on top.</param>
+/// <param name="Items">In the order they are done.</param>
+/// <param name="TotalContacts">Of all items.</param>
+/// <param name="LandingLines">The fixed landing lines.</param>
+/// <param name="Caution">The caution line.</param>
+/// <param name="MadeBy">Version and plan it was made from, so that it can be made again.</param>
+public sealed record SessionCard(
+    string AthleteId,
+    string AthleteName,
+    LocalDate Date,
+    string SessionId,
+    LocalTime Start,
+    string Headline,
+    string? NothingPlanned,
+    ImmutableArray<CardQuestion> Questions,
+    ImmutableArray<CardItem> Items,
+    int TotalContacts,
+    ImmutableArray<string> LandingLines,
+    string Caution,
+    string MadeBy
+);

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+
+namespace Jumpwright.Trials;
+
+/// <summary>One measured effort. A trial that exists was measured; what could not be trusted was refused instead.</summary>
+/// <param name="Number">1 for the first trial of the recording.</param>
+/// <param name="Task">What it was measured as.</param>
+/// <param name="Events">Instants on the recording's own clock.</param>
+/// <param name="Measures">In the order of the contract.</param>
+/// <param name="Contacts">Repeated hops: every complete contact, in order; else empty.</param>
+/// <param name="Warnings">Sentences for the person.</param>
+/// <param name="Doubtful">Names of measures that must not be decided from.</param>
+public sealed record Trial(
+    int Number,
+    JumpTask Task,
+    TrialEvents Events,
+    ImmutableArray<Measure> Measures,
+    ImmutableArray<HopContact> Contacts,
+    ImmutableArray<string> Warnings,
+    ImmutableArray<string> Doubtful
+)
+{
+    /// <summary>The measure of that name, or null where the task or recording does not allow it.</summary>
+    public Measure? Find(string name) =>
+        Measures.FirstOrDefault(m => string.Equals(m.Name, name, StringComparison.Ordinal));
+
+    /// <summary>The measure of that name, or null where it is absent or named doubtful.</summary>
+    public Measure? FindTrusted(string name) => Doubtful.Contains(name, StringComparer.Ordinal) ? null : Find(name);
+}
