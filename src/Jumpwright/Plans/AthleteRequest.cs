@@ -1,14 +1,19 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
-using Jumpwright.Dosing;
-using Jumpwright.Exercises;
-using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Plans;
 
 /// <summary>What the planner may give one athlete.</summary>
+/// <param name="Athlete">Who.</param>
+/// <param name="ContactsPerSessionAtMost">Of all items of a session; a ruling of the day may ask for fewer.</param>
+/// <param name="ContactsPerWeekAtMost">Of all sessions of a week, Monday to Sunday.</param>
+/// <param name="ExercisesPerSessionAtMost">Different exercises in a session.</param>
+/// <param name="Menu">What is open to them, session by session.</param>
+/// <param name="Recent">What was done shortly before the plan starts.</param>
+/// <param name="RulingsByDay">Safety's rulings for the days of the plan.</param>
+/// <param name="Unmet">What was wished and never came on the menu, with what forbids it.</param>
 public sealed record AthleteRequest(
     Athlete Athlete,
     int ContactsPerSessionAtMost,
@@ -18,4 +23,17 @@ public sealed record AthleteRequest(
     ImmutableArray<RecentWork> Recent,
     ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> RulingsByDay,
     ImmutableArray<Unmet> Unmet
-);
+)
+{
+    /// <summary>Fewest exercises of a session that holds any at all.</summary>
+    public int ExercisesPerSessionAtLeast { get; init; }
+
+    /// <summary>High-intensity contacts of a session. House rule.</summary>
+    public int HighIntensityContactsPerSessionAtMost { get; init; } = 40;
+
+    /// <summary>What training each quality is worth, week by week.</summary>
+    public ImmutableArray<QualityGoal> Goals { get; init; } = [];
+
+    /// <summary>Contrast pairs that may be formed.</summary>
+    public ImmutableArray<ContrastPair> Pairs { get; init; } = [];
+}

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Jumpwright.Dosing;
 
 namespace Jumpwright.Plans;
 

@@ -1,6 +1,3 @@
-using Jumpwright.Dosing;
-using NodaTime;
-
 namespace Jumpwright.Plans;
 
 /// <summary>How near the plan came to one limit.</summary>

@@ -1,10 +1,8 @@
-using Jumpwright.Athletes;
-using Jumpwright.Dosing;
-using Jumpwright.Exercises;
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
-
 namespace Jumpwright.Plans;
 
-/// <summary>An item that must stay as it is.</summary>
-public sealed record LockedItem(string SessionId, string AthleteId, string ExerciseId, int Sets);
+/// <summary>An item that must stay as it is: this exercise, in this session, with exactly these sets.</summary>
+public sealed record LockedItem(string SessionId, string AthleteId, string ExerciseId, int Sets)
+{
+    /// <summary>Its name in a collision.</summary>
+    public string RequirementId => $"lock:{SessionId}:{AthleteId}:{ExerciseId}";
+}

@@ -1,22 +1,37 @@
 using System.Collections.Immutable;
-using Jumpwright.Athletes;
 using Jumpwright.Dosing;
-using Jumpwright.Exercises;
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
 
 namespace Jumpwright.Plans;
 
 /// <summary>One exercise one athlete may do in one session, how, and what it is worth.</summary>
 /// <param name="SessionId">Which session.</param>
 /// <param name="Dose">How it would be done.</param>
-/// <param name="FirstSetValue">Objective points of the first set; not negative.</param>
-/// <param name="FurtherSetValue">Objective points of each further set; at most that of the first.</param>
+/// <param name="SetPoints">
+/// Objective points of the first, second, … set; never negative, never rising, one for each set the dose allows. Whole
+/// numbers, so that objective and bound are exact.
+/// </param>
 /// <param name="Because">Why it is wished.</param>
 public sealed record MenuItem(
     string SessionId,
     Dose Dose,
-    double FirstSetValue,
-    double FurtherSetValue,
+    ImmutableArray<int> SetPoints,
     ImmutableArray<string> Because
-);
+)
+{
+    public string ExerciseId => Dose.ExerciseId;
+
+    /// <summary>Points of so many sets.</summary>
+    public int PointsOf(int sets)
+    {
+        int points = 0;
+        for (int set = 0; set < sets; set++)
+        {
+            points += SetPoints[set];
+        }
+
+        return points;
+    }
+
+    /// <summary>Whole seconds of so many sets, each rounded up; rest between sets included, changing over not.</summary>
+    public int SecondsOf(int sets) => sets * (int)Math.Ceiling((Dose.MinutesPerSet * 60) - 1e-6);
+}

@@ -1,4 +1,3 @@
-using Jumpwright.Dosing;
 using NodaTime;
 
 namespace Jumpwright.Plans;

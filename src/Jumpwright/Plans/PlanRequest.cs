@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
-using Jumpwright.Dosing;
 using Jumpwright.Exercises;
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -20,4 +17,17 @@ public sealed record PlanRequest(
     Catalogue Catalogue,
     ImmutableArray<LockedItem> Locks,
     SolveBudget Budget
-);
+)
+{
+    /// <summary>What a coach asked for by name.</summary>
+    public ImmutableArray<Wish> Wishes { get; init; } = [];
+
+    /// <summary>Limits that hold for the whole squad.</summary>
+    public SquadLimits Limits { get; init; } = new();
+
+    /// <summary>Limits that somebody overrode.</summary>
+    public ImmutableArray<Override> Overrides { get; init; } = [];
+
+    /// <summary>Monday of the week of that day: the week in which contacts and goals are counted.</summary>
+    public static LocalDate WeekOf(LocalDate day) => day.PlusDays(1 - (int)day.DayOfWeek);
+}

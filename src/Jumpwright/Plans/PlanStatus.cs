@@ -1,5 +1,3 @@
-using Jumpwright.Dosing;
-
 namespace Jumpwright.Plans;
 
 /// <summary>How the search ended (contracts §3).</summary>

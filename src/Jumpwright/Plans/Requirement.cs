@@ -1,5 +1,3 @@
-using Jumpwright.Dosing;
-
 namespace Jumpwright.Plans;
 
 /// <summary>A requirement that takes part in a collision. Kind: wish, limit or lock.</summary>

@@ -1,8 +1,3 @@
-using Jumpwright.Athletes;
-using Jumpwright.Dosing;
-using Jumpwright.Exercises;
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Plans;
