@@ -1,0 +1,28 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace Jumpwright.App.Contracts;
+
+/// <summary>
+/// How the contract's objects are written: names as in the contract, properties in the order of the contract, every
+/// character as itself, and no number that is not finite (the writer throws rather than print one).
+/// </summary>
+internal static class ContractJson
+{
+    /// <summary>The schema number that every object carries.</summary>
+    public const int Schema = 1;
+
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        WriteIndented = false,
+    };
+
+    private static readonly JsonSerializerOptions Indented = new(Options) { WriteIndented = true, NewLine = "\n" };
+
+    /// <summary>One line.</summary>
+    public static string Line<T>(T value) => JsonSerializer.Serialize(value, Options);
+
+    /// <summary>For a file that a person may open.</summary>
+    public static string Page<T>(T value) => JsonSerializer.Serialize(value, Indented);
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using Jumpwright.App.Intake;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Trials;
+
+namespace Jumpwright.App.Contracts;
+
+/// <summary>One line of <c>jumpwright measure --json</c> (contracts §2). Fields are added, never renamed.</summary>
+internal sealed record TrialJson(
+    [property: JsonPropertyName("schema")] int Schema,
+    [property: JsonPropertyName("file")] string File,
+    [property: JsonPropertyName("trial")] int Trial,
+    [property: JsonPropertyName("sha256")] string? Sha256,
+    [property: JsonPropertyName("version")] string Version,
+    [property: JsonPropertyName("task")] string? Task,
+    [property: JsonPropertyName("verdict")] string Verdict,
+    [property: JsonPropertyName("reason")] string? Reason,
+    [property: JsonPropertyName("warnings")] ImmutableArray<string> Warnings,
+    [property: JsonPropertyName("doubtful")] ImmutableArray<string> Doubtful,
+    [property: JsonPropertyName("events")] EventsJson Events,
+    [property: JsonPropertyName("measures")] IReadOnlyDictionary<string, MeasureJson> Measures,
+    [property: JsonPropertyName("contacts"), JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        IReadOnlyList<HopContactJson>? Contacts
+)
+{
+    /// <summary>The lines of one recording: one a trial, or one that says why it was refused.</summary>
+    public static IEnumerable<TrialJson> Of(MeasuredFile file) =>
+        file.Trials.TryGet(out ImmutableArray<Trial> trials, out Refusal? refusal)
+            ? trials.Select(t => Measured(file, t))
+            : [Refused(file, refusal)];
+
+    private static TrialJson Measured(MeasuredFile file, Trial trial) =>
+        new(
+            ContractJson.Schema,
+            file.File,
+            trial.Number,
+            file.Sha256,
+            ProductVersion.Current,
+            trial.Task.Id(),
+            "measured",
+            null,
+            [.. file.Warnings.Concat(trial.Warnings).Distinct(StringComparer.Ordinal)],
+            trial.Doubtful,
+            EventsJson.Of(trial.Events),
+            // An ordered dictionary: the measures keep the order of the contract.
+            new OrderedDictionary<string, MeasureJson>(
+                trial.Measures.Select(m => KeyValuePair.Create(m.Name, MeasureJson.Of(m)))
+            ),
+            trial.Task is JumpTask.RepeatedHops ? [.. trial.Contacts.Select(HopContactJson.Of)] : null
+        );
+
+    private static TrialJson Refused(MeasuredFile file, Refusal refusal) =>
+        new(
+            ContractJson.Schema,
+            file.File,
+            1,
+            file.Sha256,
+            ProductVersion.Current,
+            file.Task?.Id(),
+            "refused",
+            refusal.Sentence,
+            file.Warnings,
+            [],
+            EventsJson.None,
+            new OrderedDictionary<string, MeasureJson>(),
+            null
+        );
+}

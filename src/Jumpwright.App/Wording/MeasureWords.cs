@@ -1,0 +1,84 @@
+using Jumpwright.Quantities;
+using Jumpwright.Trials;
+
+namespace Jumpwright.App.Wording;
+
+/// <summary>
+/// How measures are said to people: the trade's name, centimetres and milliseconds instead of SI, as many digits as the
+/// doubt leaves sense in, and always the ±, which is one standard uncertainty.
+/// </summary>
+internal static class MeasureWords
+{
+    private static readonly Dictionary<string, (string Name, double Scale, string Unit)> Known = new(
+        StringComparer.Ordinal
+    )
+    {
+        [MeasureNames.BodyWeight] = ("body weight", 1, "N"),
+        [MeasureNames.SystemWeight] = ("weight on the plate", 1, "N"),
+        [MeasureNames.JumpHeight] = ("jump height", 100, "cm"),
+        [MeasureNames.JumpHeightFlightTime] = ("jump height by flight time", 100, "cm"),
+        [MeasureNames.TakeOffVelocity] = ("take-off velocity", 1, "m/s"),
+        [MeasureNames.FlightTime] = ("flight time", 1000, "ms"),
+        [MeasureNames.ContactTime] = ("contact time", 1000, "ms"),
+        [MeasureNames.DropHeight] = ("actual drop height", 100, "cm"),
+        [MeasureNames.ReactiveStrengthIndex] = ("reactive strength index", 1, "m/s"),
+        [MeasureNames.ReactiveStrengthIndexModified] = ("modified reactive strength index", 1, "m/s"),
+        [MeasureNames.TimeToTakeOff] = ("time to take-off", 1000, "ms"),
+        [MeasureNames.CountermovementDepth] = ("countermovement depth", 100, "cm"),
+        [MeasureNames.UnwantedDip] = ("unwanted dip", 1, "% of weight"),
+        [MeasureNames.PeakPropulsivePower] = ("peak propulsive power", 1, "W"),
+        [MeasureNames.MeanPropulsivePower] = ("mean propulsive power", 1, "W"),
+        [MeasureNames.PeakForce] = ("peak force", 1, "N"),
+        [MeasureNames.PeakLandingForce] = ("peak landing force", 1, "N"),
+        [MeasureNames.BrakingDuration] = ("braking", 1000, "ms"),
+        [MeasureNames.PropulsionDuration] = ("propulsion", 1000, "ms"),
+        [MeasureNames.VerticalStiffness] = ("vertical stiffness", 0.001, "kN/m"),
+        [MeasureNames.VerticalStiffnessTimeModel] = ("vertical stiffness by times", 0.001, "kN/m"),
+        [MeasureNames.TimeToStabilisation] = ("time to stabilisation", 1000, "ms"),
+        [MeasureNames.AsymmetryPropulsiveImpulse] = ("left−right, propulsive impulse", 1, "%"),
+        [MeasureNames.HopsFound] = ("hops found", 1, ""),
+        [MeasureNames.HopsCounted] = ("hops counted", 1, ""),
+    };
+
+    /// <summary>What ± means on every screen; said once wherever numbers stand.</summary>
+    public const string PlusMinus = "± is one standard uncertainty.";
+
+    /// <summary>The trade's name of a measure.</summary>
+    public static string Name(string contractName) =>
+        Known.TryGetValue(contractName, out (string Name, double, string) known)
+            ? known.Name
+            : contractName.Replace('_', ' ');
+
+    /// <summary>Value, ± and unit, for example <c>37.1 ± 0.3 cm</c>.</summary>
+    public static string Value(Measure measure)
+    {
+        (double scale, string unit) = Scale(measure);
+        double value = measure.Value * scale;
+        double doubt = measure.StandardUncertainty * scale;
+        int digits = Decimals(doubt, value);
+        string format = "F" + digits;
+        string said = doubt > 0 ? $"{value.ToString(format)} ± {doubt.ToString(format)}" : value.ToString(format);
+        return unit.Length == 0 ? said : said + " " + unit;
+    }
+
+    /// <summary>How the value was got, in words.</summary>
+    public static string Method(Measure measure) => measure.Method.Replace('-', ' ');
+
+    private static (double Scale, string Unit) Scale(Measure measure) =>
+        Known.TryGetValue(measure.Name, out (string, double Scale, string Unit) known)
+            ? (known.Scale, known.Unit)
+            : (1, measure.Unit == Unit.One ? "" : measure.Unit.Symbol);
+
+    /// <summary>So many decimals that the doubt shows one or two digits; whole numbers stay whole.</summary>
+    private static int Decimals(double doubt, double value)
+    {
+        if (doubt <= 0)
+        {
+            return double.IsInteger(value) ? 0 : 2;
+        }
+
+        int leading = (int)Math.Floor(Math.Log10(doubt));
+        bool small = doubt / Math.Pow(10, leading) < 1.95;
+        return Math.Clamp(-leading + (small ? 1 : 0), 0, 3);
+    }
+}
