@@ -15,6 +15,7 @@ namespace Jumpwright.Sessions;
 /// <param name="Items">In the order they are done.</param>
 /// <param name="TotalContacts">Of all items.</param>
 /// <param name="LandingLines">The fixed landing lines.</param>
+/// <param name="StopAtOnce">Signs at which everything stops, whatever the questions said.</param>
 /// <param name="Caution">The caution line.</param>
 /// <param name="MadeBy">Version and plan it was made from, so that it can be made again.</param>
 public sealed record SessionCard(
@@ -29,6 +30,7 @@ public sealed record SessionCard(
     ImmutableArray<CardItem> Items,
     int TotalContacts,
     ImmutableArray<string> LandingLines,
+    string StopAtOnce,
     string Caution,
     string MadeBy
 );

@@ -1,0 +1,258 @@
+using Jumpwright.Sessions;
+using NodaTime.Text;
+using PdfSharp.Drawing;
+
+namespace Jumpwright.Paper.Layout;
+
+/// <summary>Turns a card's words into rows.</summary>
+internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardStyles styles, double width)
+{
+    /// <summary>The margin column left of the margin line, where numbers stand.</summary>
+    private const double Margin = 26;
+
+    private static readonly LocalDatePattern DayInWords = LocalDatePattern.CreateWithInvariantCulture(
+        "dddd d MMMM uuuu"
+    );
+    private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
+
+    private double BodyWidth => width - Margin;
+
+    private string Day => DayInWords.Format(card.Date);
+
+    public string Title => $"Session card, {card.AthleteName}, {Day}";
+
+    /// <summary>The name as printed; with the id where the font has no letters for the name.</summary>
+    private string Name =>
+        Fonts.PaperFonts.CanDraw(card.AthleteName) ? card.AthleteName : $"{card.AthleteName} ({card.AthleteId})";
+
+    public IReadOnlyList<Row> FirstHead() =>
+        [
+            Rows.Rule(Ink.StrongRule, width, 1.3, 5),
+            .. Rows.Text(0, width, new Run(Name, styles.Athlete)),
+            .. Rows.Text(0, width, new Run($"{Day}, {Clock.Format(card.Start)}", styles.Day)),
+            .. Rows.Text(0, width, new Run("Valid on this day only.", styles.Body)),
+            Row.Gap(3),
+            .. Rows.Text(0, width, new Run(card.Headline, styles.Lead)),
+            Rows.Rule(Ink.BlackLine, width, 4, 3),
+        ];
+
+    public IReadOnlyList<Row> FurtherHead() =>
+        [
+            Rows.Rule(Ink.StrongRule, width, 1.3, 4),
+            .. Rows.Text(0, width, new Run(Name, styles.Day)),
+            .. Rows.Text(0, width, new Run($"{Day}, {Clock.Format(card.Start)}. Valid on this day only.", styles.Body)),
+            Rows.Rule(Ink.BlackLine, width, 3, 3),
+        ];
+
+    public IReadOnlyList<Row> Foot(int page, int pages)
+    {
+        IReadOnlyList<IReadOnlyList<Piece>> lines = Wrapping.Lines([new Run(card.MadeBy, styles.Foot)], width - 60);
+        IReadOnlyList<Piece> made = lines.Count > 0 ? lines[0] : [];
+        string count = $"Page {page} of {pages}";
+        return
+        [
+            Row.Gap(4),
+            new Row(
+                styles.Foot.LineHeight,
+                (g, x, y) =>
+                {
+                    foreach (Piece piece in made)
+                    {
+                        piece.Style.Draw(g, piece.Text, x + piece.X, y + styles.Foot.Ascent);
+                    }
+
+                    styles.Foot.Draw(g, count, x + width - styles.Foot.Width(count), y + styles.Foot.Ascent);
+                }
+            ),
+        ];
+    }
+
+    public IEnumerable<Block> Blocks()
+    {
+        if (card.NothingPlanned is { } reason)
+        {
+            yield return Margined([
+                .. Rows.Text(
+                    Margin,
+                    BodyWidth,
+                    new Run("No jumps are planned for you in this session.", styles.Exercise)
+                ),
+                Row.Gap(3),
+                .. Rows.Text(Margin, BodyWidth, new Run(reason, styles.Lead)),
+                Row.Gap(6),
+            ]);
+        }
+
+        if (card.Questions.Length > 0)
+        {
+            yield return new Block([
+                .. Rows.Text(0, width, new Run("Before you start: three questions", styles.Section)),
+                Row.Gap(2),
+            ]);
+            for (int i = 0; i < card.Questions.Length; i++)
+            {
+                yield return Question((char)('a' + i), card.Questions[i]);
+            }
+        }
+
+        for (int i = 0; i < card.Items.Length; i++)
+        {
+            yield return Item(i + 1, card.Items[i]);
+        }
+
+        if (card.Items.Length > 0)
+        {
+            yield return new Block([
+                Rows.Rule(Ink.BlackLine, width, 2, 3),
+                .. Rows.Text(
+                    0,
+                    width,
+                    new Run("Total ground contacts:", styles.Body),
+                    new Run(card.TotalContacts.ToString(), styles.Dose)
+                ),
+                Row.Gap(3),
+            ]);
+        }
+
+        yield return Closing();
+        foreach (Picture picture in new[] { pictures.LastJump, pictures.Trend }.OfType<Picture>())
+        {
+            yield return PictureBlock(picture);
+        }
+    }
+
+    /// <summary>The question and its blanks at the left, what each answer does at the right.</summary>
+    private Block Question(char letter, CardQuestion question)
+    {
+        double left = BodyWidth * 0.36;
+        double right = BodyWidth - left - 8;
+        var asked = Rows.Text(Margin, left, new Run(question.Question, styles.Strong)).ToList();
+        asked[0] = Numbered(asked[0], letter.ToString(), styles.Dose);
+        asked.AddRange(question.Blanks.Select(label => Blank(label, left)));
+        Row[] answers =
+        [
+            .. question.Answers.SelectMany(answer =>
+                Rows.Text(
+                    Margin + left + 8,
+                    right,
+                    new Run(answer.Answer + ":", styles.Strong),
+                    new Run(answer.Then, styles.Body)
+                )
+            ),
+        ];
+        return Margined([Rows.Beside(asked, answers), Rows.Rule(Ink.ThinRule, width, 2, 3)]);
+    }
+
+    /// <summary>A blank to write in: a label and a line.</summary>
+    private Row Blank(string label, double length) =>
+        new(
+            19,
+            (g, x, y) =>
+            {
+                styles.Body.Draw(g, label, x + Margin, y + 14);
+                g.DrawLine(
+                    Ink.BlackLine,
+                    x + Margin + styles.Body.Width(label) + 4,
+                    y + 15.5,
+                    x + Margin + length,
+                    y + 15.5
+                );
+            }
+        );
+
+    private Block Item(int number, CardItem item)
+    {
+        const double Side = 13;
+        const double Between = 5;
+        int perRow = Math.Clamp(item.Sets, 1, 6);
+        double boxes = (perRow * (Side + Between)) - Between;
+        double textWidth = BodyWidth - boxes - 8;
+        string dose = item.HeightOrLoad is { } height ? $"{item.Dose}, {height}" : item.Dose;
+        var head = new List<Row>();
+        head.AddRange(Rows.Text(Margin, textWidth, new Run(item.Name, styles.Exercise)));
+        head[0] = Numbered(head[0], number.ToString(), styles.Number);
+        head.AddRange(Rows.Text(Margin, textWidth, new Run(dose, styles.Dose)));
+        Row[] ticks =
+        [
+            .. Enumerable
+                .Range(0, (item.Sets + perRow - 1) / perRow)
+                .Select(r => Ticks(Math.Min(perRow, item.Sets - (r * perRow)), width - boxes, Side, Between)),
+        ];
+        var rows = new List<Row> { Row.Gap(1), Rows.Beside(head, ticks) };
+        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Rest", styles.Strong), new Run(item.Rest, styles.Body)));
+        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Why", styles.Strong), new Run(item.Why, styles.Body)));
+        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Set up", styles.Strong), new Run(item.SetUp, styles.Body)));
+        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Think", styles.Strong), new Run(item.Cue, styles.Body)));
+        rows.AddRange(
+            Rows.Text(Margin, BodyWidth, new Run("Stop when", styles.Strong), new Run(item.StopWhen, styles.Body))
+        );
+        rows.AddRange(
+            Rows.Text(Margin, BodyWidth, new Run("Instead", styles.Strong), new Run(item.InsteadIfSore, styles.Body))
+        );
+        rows.Add(Rows.Rule(Ink.ThinRule, width, 3, 2));
+        return Margined(rows);
+    }
+
+    /// <summary>A row of boxes to tick, one a set.</summary>
+    private static Row Ticks(int count, double left, double side, double between) =>
+        new(
+            side + between,
+            (g, x, y) =>
+            {
+                for (int i = 0; i < count; i++)
+                {
+                    g.DrawRectangle(Ink.Box, x + left + (i * (side + between)) - 0.6, y + 1.5, side, side);
+                }
+            }
+        );
+
+    private Block Closing()
+    {
+        var rows = new List<Row>();
+        if (card.LandingLines.Length > 0)
+        {
+            rows.AddRange(Rows.Text(0, width, new Run("Landing, every time", styles.Section)));
+            foreach (string line in card.LandingLines)
+            {
+                rows.AddRange(Rows.Text(0, width, new Run("– " + line, styles.Body)));
+            }
+
+            rows.Add(Row.Gap(3));
+        }
+
+        rows.AddRange(Rows.Text(0, width, new Run(card.StopAtOnce, styles.Strong)));
+        rows.Add(Row.Gap(3));
+        rows.AddRange(Rows.Text(0, width, new Run(card.Caution, styles.Small)));
+        return new Block(rows);
+    }
+
+    private Block PictureBlock(Picture picture)
+    {
+        byte[] png = picture.Png;
+        using var probe = XImage.FromStream(new MemoryStream(png));
+        double height = width * probe.PixelHeight / probe.PixelWidth;
+        return new Block([
+            Row.Gap(6),
+            new Row(
+                height,
+                (g, x, y) =>
+                {
+                    using var image = XImage.FromStream(new MemoryStream(png));
+                    g.DrawImage(image, x, y, width, height);
+                }
+            ),
+            .. Rows.Text(0, width, new Run(picture.Caption, styles.Small)),
+        ]);
+    }
+
+    private Row Numbered(Row row, string number, TextStyle style) =>
+        row.Over((g, x, y) => style.Draw(g, number, x + 2, y + styles.Exercise.Ascent));
+
+    /// <summary>Rows with the margin line at their left, as on ruled paper.</summary>
+    private static Block Margined(IReadOnlyList<Row> rows) =>
+        new([
+            .. rows.Select(r =>
+                r.Over((g, x, y) => g.DrawLine(Ink.MarginLine, x + Margin - 6, y, x + Margin - 6, y + r.Height))
+            ),
+        ]);
+}

@@ -1,3 +1,0 @@
-namespace Jumpwright.Paper;
-
-internal static class Placeholder;
