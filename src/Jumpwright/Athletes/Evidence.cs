@@ -1,7 +1,23 @@
 using Jumpwright.Quantities;
+using Jumpwright.Recordings;
 using NodaTime;
 
 namespace Jumpwright.Athletes;
 
 /// <summary>A measure and where it came from, so that every number can be traced.</summary>
-public sealed record Evidence(Measure Measure, LocalDate Date, string File, int TrialNumber, Device? Device);
+/// <param name="Measure">Value and doubt.</param>
+/// <param name="Date">Day of the recording, or of the last one pooled.</param>
+/// <param name="File">File it came from, or the last one pooled.</param>
+/// <param name="TrialNumber">Trial in that file.</param>
+/// <param name="Device">What measured it.</param>
+/// <param name="Task">What the athlete was asked to do; a contact time of hops is not one of drop jumps.</param>
+/// <param name="Limb">Leg or legs it was done on; null when not said.</param>
+public sealed record Evidence(
+    Measure Measure,
+    LocalDate Date,
+    string File,
+    int TrialNumber,
+    Device? Device,
+    JumpTask? Task = null,
+    Limb? Limb = null
+);

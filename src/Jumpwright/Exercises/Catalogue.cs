@@ -8,8 +8,44 @@ namespace Jumpwright.Exercises;
 /// <param name="Sources">By id.</param>
 public sealed record Catalogue(ImmutableArray<Exercise> Exercises, ImmutableDictionary<string, Source> Sources)
 {
+    private static readonly Lazy<Catalogue> Shipped = new(() =>
+        Read(
+                Embedded
+                    .Names("Jumpwright.Exercises.Data.", ".json")
+                    .Select(n => KeyValuePair.Create(n, Embedded.Text(n))),
+                Bibliography.Standard
+            )
+            .Require()
+    );
+
     /// <summary>The catalogue that ships with the product.</summary>
-    public static Catalogue Standard => throw new NotImplementedException();
+    public static Catalogue Standard => Shipped.Value;
+
+    /// <summary>
+    /// Reads exercise files (name and JSON text) against a bibliography. Refuses the first one that is unreadable, or
+    /// whose id stands twice. What reads may still be wrong: <see cref="CatalogueLint.Check"/> judges it.
+    /// </summary>
+    public static Outcome<Catalogue> Read(IEnumerable<KeyValuePair<string, string>> files, Bibliography bibliography)
+    {
+        var exercises = new Dictionary<string, Exercise>(StringComparer.Ordinal);
+        foreach ((string name, string json) in files)
+        {
+            if (!ExerciseFile.Read(name, json).TryGet(out Exercise? exercise, out Refusal? refusal))
+            {
+                return refusal;
+            }
+
+            if (!exercises.TryAdd(exercise.Id, exercise))
+            {
+                return new Refusal($"Exercise file {name}: the id '{exercise.Id}' is taken by another file.");
+            }
+        }
+
+        return new Catalogue(
+            [.. exercises.Values.OrderBy(e => e.Stage).ThenBy(e => e.Id, StringComparer.Ordinal)],
+            bibliography.Sources.ToImmutableDictionary(StringComparer.Ordinal)
+        );
+    }
 
     /// <summary>The exercise of that id, or null.</summary>
     public Exercise? Find(string id) =>

@@ -1,6 +1,3 @@
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
-
 namespace Jumpwright.Exercises;
 
 /// <summary>How much of an exercise is usual.</summary>

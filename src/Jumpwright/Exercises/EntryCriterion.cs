@@ -1,5 +1,4 @@
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
+using System.Collections.Immutable;
 
 namespace Jumpwright.Exercises;
 
@@ -23,4 +22,17 @@ public sealed record EntryCriterion(
     double Value,
     string Unit,
     string SourceId
-);
+)
+{
+    private const string OwnedPrefix = "owned:";
+
+    /// <summary>True when the value tested is divided by body mass (kg per kg) before it is compared.</summary>
+    public bool PerBodyMass { get; init; }
+
+    /// <summary>Other tests that settle the same thing, each with its own threshold; one that is met suffices.</summary>
+    public ImmutableArray<EntryAlternative> Alternatives { get; init; } = [];
+
+    /// <summary>The exercise that must be owned, or null for a test.</summary>
+    public string? OwnedExercise =>
+        Test.StartsWith(OwnedPrefix, StringComparison.Ordinal) ? Test[OwnedPrefix.Length..] : null;
+}

@@ -30,9 +30,11 @@ public sealed record Exercise
     public required int ContactsPerRep { get; init; }
 
     public required ImmutableArray<KitNeed> Kit { get; init; }
+
+    /// <summary>Minutes from the start of a set to the start of the next, rest included.</summary>
     public required double MinutesPerSet { get; init; }
 
-    /// <summary>Demand tier of one contact on one leg's tissue, 0 (none) to 3 (top).</summary>
+    /// <summary>Demand tier of one contact (or one lift) on one leg's tissue, 0 (none) to 3 (top); docs/catalogue.md says what a tier means.</summary>
     public required ImmutableDictionary<Tissue, int> Demand { get; init; }
 
     /// <summary>How the tiers were got: published values, or estimated and how.</summary>
@@ -48,6 +50,8 @@ public sealed record Exercise
     public required string SetUp { get; init; }
     public required ImmutableArray<string> Cues { get; init; }
     public required ImmutableArray<Fault> Faults { get; init; }
+
+    /// <summary>What to watch or measure to see that it gets better.</summary>
     public required string Progress { get; init; }
     public required DoseRange Dose { get; init; }
     public required string StopRule { get; init; }
@@ -67,17 +71,23 @@ public sealed record Exercise
     /// <summary>bar, band or null.</summary>
     public string? ExternalLoad { get; init; }
 
-    /// <summary>Range of heights stepped from, m; null when there is no drop.</summary>
-    public (double MinM, double MaxM)? DropRangeM { get; init; }
+    /// <summary>
+    /// Range of heights stepped from, m; null when there is no drop. It lies below 0.30 m or from 0.30 m up, never across,
+    /// so that an exercise is of high intensity at every height or at none.
+    /// </summary>
+    public HeightRange? DropRangeM { get; init; }
 
     /// <summary>Range of landing-box heights, m; null when there is no box to land on.</summary>
-    public (double MinM, double MaxM)? BoxRangeM { get; init; }
+    public HeightRange? BoxRangeM { get; init; }
 
     public required ImmutableArray<string> Sources { get; init; }
 
     /// <summary>Top tier on any tissue, or a drop of 0.30 m or more (<c>common practice</c>).</summary>
     public bool IsHighIntensityAt(double? dropHeightM) =>
         Demand.Values.Any(tier => tier >= 3) || (dropHeightM is { } h && h >= 0.30 - 1e-9);
+
+    /// <summary>High intensity at the lowest height it is done from, and so at every one.</summary>
+    public bool IsHighIntensity => IsHighIntensityAt(DropRangeM?.MinM);
 
     /// <summary>What safety rules on, at that drop height.</summary>
     public ExerciseFacts FactsAt(double? dropHeightM) =>

@@ -1,6 +1,3 @@
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
-
 namespace Jumpwright.Exercises;
 
 /// <summary>A common fault and its mend.</summary>

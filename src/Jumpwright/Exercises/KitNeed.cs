@@ -1,6 +1,3 @@
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
-
 namespace Jumpwright.Exercises;
 
 /// <summary>Kit one athlete needs at once.</summary>

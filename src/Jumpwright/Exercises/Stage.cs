@@ -1,6 +1,3 @@
-using Jumpwright.Quantities;
-using Jumpwright.Safety;
-
 namespace Jumpwright.Exercises;
 
 /// <summary>Stages of the usual progression, in the trade's order.</summary>

@@ -5,4 +5,5 @@ namespace Jumpwright.Quantities;
 /// <param name="Text">Author, year, place, and what it supports, in our own words.</param>
 /// <param name="Kind">What kind of authority it is.</param>
 /// <param name="FromMemory">True while the value was not checked in the source itself.</param>
-public sealed record Source(string Id, string Text, SourceKind Kind, bool FromMemory = false);
+/// <param name="Doi">Digital object identifier without a prefix, where one is known.</param>
+public sealed record Source(string Id, string Text, SourceKind Kind, bool FromMemory = false, string? Doi = null);
