@@ -16,4 +16,8 @@ public sealed record Squad(
     ImmutableArray<TrainingWindow> Windows,
     ImmutableArray<Fixture> Fixtures,
     ImmutableDictionary<string, string> Policy
-);
+)
+{
+    /// <summary>Weekly practices of the sport, from squad.yaml.</summary>
+    public ImmutableArray<Practice> Practices { get; init; } = [];
+}

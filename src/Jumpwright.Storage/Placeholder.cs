@@ -1,3 +1,0 @@
-namespace Jumpwright.Storage;
-
-internal static class Placeholder;

@@ -1,0 +1,10 @@
+using NodaTime;
+
+namespace Jumpwright.Athletes;
+
+/// <summary>A weekly practice of the squad's sport: legs work there too.</summary>
+/// <param name="Day">Day of the week.</param>
+/// <param name="Start">Local start; null when not said.</param>
+/// <param name="Minutes">Length, min; null when not said.</param>
+/// <param name="Sport">In words.</param>
+public sealed record Practice(IsoDayOfWeek Day, LocalTime? Start, int? Minutes, string? Sport);
