@@ -15,5 +15,5 @@ public abstract record Recording(RecordingLabels Labels, ImmutableArray<string> 
     /// <param name="manifest">Labels of the manifest; they win over those in the file.</param>
     /// <returns>The recording, or a sentence that says what is wrong, on which line, and what to do.</returns>
     public static Outcome<Recording> From(ReadOnlySpan<byte> bytes, RecordingLabels? manifest = null) =>
-        throw new NotImplementedException();
+        RecordingReader.Read(bytes, manifest ?? RecordingLabels.None);
 }

@@ -16,5 +16,33 @@ public static class Measuring
         Recording recording,
         JumpTask? task = null,
         MeasuringOptions? options = null
-    ) => throw new NotImplementedException();
+    )
+    {
+        ArgumentNullException.ThrowIfNull(recording);
+        if ((task ?? recording.Labels.Task) is not { } asked)
+        {
+            return Refusals.NoTask();
+        }
+
+        return recording switch
+        {
+            ForceRecording force => OfForce(force, asked),
+            _ => Refusals.NotYet(asked.Id()),
+        };
+    }
+
+    private static Outcome<ImmutableArray<Trial>> OfForce(ForceRecording force, JumpTask task)
+    {
+        var plate = Plate.Of(force);
+        if (PlateDefects.Find(plate) is { } refusal)
+        {
+            return refusal;
+        }
+
+        return task switch
+        {
+            JumpTask.CountermovementJump or JumpTask.SquatJump or JumpTask.LoadedJump => StandingJumps.Of(plate, task),
+            _ => Refusals.NotYet(task.Id()),
+        };
+    }
 }

@@ -1,0 +1,48 @@
+namespace Jumpwright.Recordings;
+
+/// <summary>One column of a table: its name as written, its role, and what turns its unit into SI.</summary>
+internal readonly record struct Column(string Name, ColumnRole Role, double Factor)
+{
+    private static readonly (string Name, ColumnRole Role, double Factor)[] Known =
+    [
+        ("time_s", ColumnRole.Time, 1),
+        ("force_N", ColumnRole.Force, 1),
+        ("force_left_N", ColumnRole.LeftForce, 1),
+        ("force_right_N", ColumnRole.RightForce, 1),
+        ("contact_s", ColumnRole.Contact, 1),
+        ("flight_s", ColumnRole.Flight, 1),
+        ("frame", ColumnRole.Frame, 1),
+        ("event", ColumnRole.Event, 1),
+        ("time_ms", ColumnRole.Time, 1e-3),
+        ("force_kN", ColumnRole.Force, 1e3),
+        ("force_left_kN", ColumnRole.LeftForce, 1e3),
+        ("force_right_kN", ColumnRole.RightForce, 1e3),
+        ("contact_ms", ColumnRole.Contact, 1e-3),
+        ("flight_ms", ColumnRole.Flight, 1e-3),
+    ];
+
+    /// <summary>The column that a name means. Units are part of names; another case of the letters is repaired.</summary>
+    public static Column Of(string name, List<string> warnings)
+    {
+        foreach ((string known, ColumnRole role, double factor) in Known)
+        {
+            if (!string.Equals(name, known, StringComparison.OrdinalIgnoreCase))
+            {
+                continue;
+            }
+
+            if (factor is not 1)
+            {
+                warnings.Add(Repairs.UnitConverted(name, factor < 1 ? "seconds" : "newtons"));
+            }
+            else if (!string.Equals(name, known, StringComparison.Ordinal))
+            {
+                warnings.Add(Repairs.HeaderCase(name, known));
+            }
+
+            return new Column(name, role, factor);
+        }
+
+        return new Column(name, ColumnRole.Ignored, 1);
+    }
+}

@@ -1,0 +1,136 @@
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Recordings;
+
+/// <summary>Start and rate from a straight line fitted to all time stamps (contracts §1).</summary>
+internal readonly record struct SamplingRate(double StartS, double RateHz)
+{
+    /// <summary>Part of a sample that a time stamp may be off beyond its rounding.</summary>
+    private const double TolerancePartOfSample = 0.01;
+
+    private const double LeastHz = 200;
+    private const double MostHz = 2000;
+
+    /// <summary>Decimals printed for times of one, two, three … digits before the point: writers may keep significant digits.</summary>
+    public const int Magnitudes = 8;
+
+    /// <summary>Fits the line and checks every stamp against it.</summary>
+    /// <param name="timesS">Time stamps, s.</param>
+    /// <param name="decimals">Most decimals seen per magnitude of the time as written.</param>
+    /// <param name="unitS">Seconds in one unit of the time as written.</param>
+    /// <param name="lineOf">Line of a sample.</param>
+    public static Outcome<SamplingRate> Fit(
+        ReadOnlySpan<double> timesS,
+        ReadOnlySpan<int> decimals,
+        double unitS,
+        Func<int, int> lineOf
+    )
+    {
+        int n = timesS.Length;
+        double middle = (n - 1) / 2.0;
+        double meanT = 0;
+        foreach (double t in timesS)
+        {
+            meanT += t;
+        }
+
+        meanT /= n;
+        double cross = 0;
+        for (int i = 0; i < n; i++)
+        {
+            cross += (i - middle) * (timesS[i] - meanT);
+        }
+
+        double step = cross / (n * ((double)n * n - 1) / 12.0);
+        double start = meanT - (step * middle);
+
+        Span<double> tolerance = stackalloc double[Magnitudes];
+        for (int m = 0; m < Magnitudes; m++)
+        {
+            tolerance[m] = (0.5 * Math.Pow(10, -decimals[m]) * unitS) + (TolerancePartOfSample * Math.Abs(step)) + 1e-12;
+        }
+
+        for (int i = 0; i < n; i++)
+        {
+            double off = Math.Abs(timesS[i] - (start + (step * i)));
+            if (!(off <= tolerance[Magnitude(timesS[i] / unitS)]))
+            {
+                return WhereUneven(timesS, start, step, i, lineOf);
+            }
+        }
+
+        double rate = 1 / step;
+        // Time stamps are rounded, so a rate within a whisker of a limit is at the limit.
+        return rate is >= LeastHz * 0.999 and <= MostHz * 1.001 ? new SamplingRate(start, rate) : Refusals.Rate(rate);
+    }
+
+    /// <summary>Digits before the point, less one, at most <see cref="Magnitudes"/> − 1.</summary>
+    public static int Magnitude(double written)
+    {
+        double size = Math.Abs(written);
+        int m = 0;
+        while (size >= 10 && m < Magnitudes - 1)
+        {
+            size /= 10;
+            m++;
+        }
+
+        return m;
+    }
+
+    private static Refusal WhereUneven(
+        ReadOnlySpan<double> timesS,
+        double start,
+        double step,
+        int firstOff,
+        Func<int, int> lineOf
+    )
+    {
+        var steps = new double[timesS.Length - 1];
+        for (int i = 1; i < timesS.Length; i++)
+        {
+            steps[i - 1] = timesS[i] - timesS[i - 1];
+        }
+
+        double usual = Middle(steps);
+        for (int i = 1; i < timesS.Length; i++)
+        {
+            double dt = timesS[i] - timesS[i - 1];
+            if (dt == 0)
+            {
+                return Refusals.RepeatedTime(lineOf(i), timesS[i]);
+            }
+
+            if (dt < 0 && usual > 0)
+            {
+                return Refusals.TimeRunsBack(lineOf(i), timesS[i]);
+            }
+
+            if (usual > 0 && dt > 1.6 * usual)
+            {
+                return Refusals.Gap(lineOf(i), timesS[i - 1], timesS[i]);
+            }
+        }
+
+        // Every step looks usual: name the sample farthest from the line.
+        int worst = firstOff;
+        double most = 0;
+        for (int i = 0; i < timesS.Length; i++)
+        {
+            double off = Math.Abs(timesS[i] - (start + (step * i)));
+            if (off > most)
+            {
+                (most, worst) = (off, i);
+            }
+        }
+
+        return Refusals.Irregular(lineOf(worst), timesS[worst]);
+    }
+
+    private static double Middle(double[] values)
+    {
+        var sorted = (double[])values.Clone();
+        Array.Sort(sorted);
+        return sorted[sorted.Length / 2];
+    }
+}

@@ -1,0 +1,9 @@
+namespace Jumpwright.Recordings;
+
+/// <summary>Which table follows the header.</summary>
+internal enum TableKind
+{
+    Force,
+    Interval,
+    Frame,
+}

@@ -1,0 +1,56 @@
+namespace Jumpwright.Trials;
+
+/// <summary>Every sentence with which measuring warns.</summary>
+internal static class Cautions
+{
+    public const string NeverStill =
+        "The athlete never stands still, so there is no weight and nothing by impulse: only times and the flight-time height.";
+
+    public const string LeavesPlate =
+        "The athlete does not land on the plate again (or the recording ends first): no flight time and no landing.";
+
+    public const string NoOnset = "No still stretch right before the jump: its onset is unknown, and so is the time to take-off.";
+
+    public const string ZeroUnknown =
+        "The plate is never empty, so its zero could not be checked: weight and impulse rest on the plate's own zero.";
+
+    public const string PostureChanged =
+        "The athlete stands still at another height after the landing than before the jump; the heights were not tied together.";
+
+    public const string NoCountermovement = "There is no countermovement to speak of: was this a squat jump?";
+
+    public const string ShortStill =
+        "The athlete stands still for less than a second: weight and impulse are less sure than usual.";
+
+    public static string LandedLower(double metres) =>
+        $"The landing was about {metres * 100:0} cm lower than the take-off, so the flight-time height is too high; believe impulse–momentum.";
+
+    public static string LandedHigher(double metres) =>
+        $"By impulse the landing was about {metres * 100:0} cm higher than the take-off, which does not happen on a level plate; the heights disagree and neither is sure.";
+
+    public static string BouncesIgnored(int count) =>
+        count == 1
+            ? "A bounce after the landing was not taken for a jump."
+            : $"{count} bounces after landings were not taken for jumps.";
+
+    public static string WeightDisagrees(double measuredKg, double statedKg) =>
+        $"The plate weighs {measuredKg:0.0} kg, but {statedKg:0.0} kg are stated: check the label or the plate; the plate's weight was used.";
+
+    public static string WeightDrifts(double beforeN, double afterN) =>
+        $"The weight before ({beforeN:0} N) and after ({afterN:0} N) the jump differ: the plate drifts or the athlete leaned on something.";
+
+    public static string UnwantedDip(double percent) =>
+        $"Before pushing the force dips {percent:0} % below weight: not a clean squat jump; it does not enter a comparison with the countermovement jump.";
+
+    public static string DropNotBox(double measuredM, double nominalM) =>
+        $"The fall was {measuredM * 100:0} cm, not the {nominalM * 100:0} cm of the box: the measured one counts.";
+
+    public static string FewHops(int counted) =>
+        $"Only {counted} hops count (first left out, contact below 0.25 s): the means rest on fewer than five.";
+
+    public const string NoHopCounts =
+        "No hop counts (first left out, contact below 0.25 s): only the single contacts are listed.";
+
+    public static string LandingSaturated(double atS) =>
+        $"At {atS:0.000} s, in the landing, the plate is at its limit: the landing's peak is unknown.";
+}

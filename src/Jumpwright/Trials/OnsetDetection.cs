@@ -1,0 +1,49 @@
+namespace Jumpwright.Trials;
+
+/// <summary>
+/// First instant of the jump's movement: where the force leaves the band of five standard deviations round the still weight,
+/// stepped back 30 ms (Owen et al. 2014, J Strength Cond Res 28:1552–1558, doi:10.1519/JSC.0000000000000311).
+/// </summary>
+internal static class OnsetDetection
+{
+    private const double BandDeviations = 5;
+    private const double StepBackS = 0.030;
+
+    /// <summary>In the band for this long is standing; shorter is passing through.</summary>
+    private const double StandingS = 0.045;
+
+    /// <summary>What the rule can miss by, s: it sees a slow start late and a sharp one 30 ms early (house estimate).</summary>
+    private const double RuleUncertaintyS = 0.015;
+
+    /// <summary>Walks back from the surely moving sample to the last standing.</summary>
+    /// <param name="forceN">Force with the zero corrected, N.</param>
+    /// <param name="rateHz">Sampling rate, Hz.</param>
+    /// <param name="moving">A sample in which the movement is well under way, outside the band.</param>
+    /// <param name="earliest">No farther back than this.</param>
+    /// <param name="weightN">Mean of the still stretch before it, N.</param>
+    /// <param name="deviationN">Standard deviation of that stretch's samples, N.</param>
+    /// <returns>Null where no standing is found.</returns>
+    public static Instant? Before(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int moving,
+        int earliest,
+        double weightN,
+        double deviationN
+    )
+    {
+        double band = Math.Max(BandDeviations * deviationN, 0.001 * weightN);
+        int standing = Math.Max((int)Math.Ceiling(StandingS * rateHz), 4);
+        int inside = 0;
+        for (int i = moving; i >= earliest; i--)
+        {
+            inside = Math.Abs(forceN[i] - weightN) <= band ? inside + 1 : 0;
+            if (inside >= standing)
+            {
+                return new Instant(i + inside - (StepBackS * rateHz), RuleUncertaintyS);
+            }
+        }
+
+        return null;
+    }
+}

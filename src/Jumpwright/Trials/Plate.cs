@@ -1,0 +1,120 @@
+using Jumpwright.Recordings;
+
+namespace Jumpwright.Trials;
+
+/// <summary>A force recording prepared for measuring: its zero corrected, its contacts and stays found.</summary>
+internal sealed class Plate
+{
+    /// <summary>Off the plate for longer is not a flight: a rise of 1.2 m takes this long.</summary>
+    public const double LongestFlightS = 0.99;
+
+    private Plate(ForceRecording recording, PlateLevels levels, EmptyPlate empty, double[] forceN, List<Contact> contacts)
+    {
+        Recording = recording;
+        Levels = levels;
+        Empty = empty;
+        ForceN = forceN;
+        Contacts = contacts;
+        Stays = FindStays();
+    }
+
+    public ForceRecording Recording { get; }
+
+    public double RateHz => Recording.RateHz;
+
+    public PlateLevels Levels { get; }
+
+    public EmptyPlate Empty { get; }
+
+    /// <summary>Total force with the zero corrected, N.</summary>
+    public double[] ForceN { get; }
+
+    public List<Contact> Contacts { get; }
+
+    /// <summary>Contacts, first to last, between which there were only flights.</summary>
+    public List<(int First, int Last)> Stays { get; }
+
+    public static Plate Of(ForceRecording recording)
+    {
+        ReadOnlySpan<double> raw = recording.TotalN.Span;
+        PlateLevels levels = PlateLevels.Of(raw, recording.RateHz);
+        List<Contact> contacts = FlightDetection.Contacts(raw, recording.RateHz, levels);
+        EmptyPlate empty = EmptyPlate.Of(raw, recording.RateHz, contacts, levels);
+        if (levels.WasEmpty && empty.Samples > 0)
+        {
+            // Again with the zero and the noise of the empty plate itself.
+            levels = levels with
+            {
+                ZeroN = empty.ZeroN,
+            };
+            contacts = FlightDetection.Contacts(raw, recording.RateHz, levels);
+        }
+
+        var force = new double[raw.Length];
+        for (int i = 0; i < force.Length; i++)
+        {
+            force[i] = raw[i] - empty.ZeroN;
+        }
+
+        return new Plate(recording, levels, empty, force, contacts);
+    }
+
+    /// <summary>One plate's samples with its own zero corrected, N.</summary>
+    public double[] OwnZero(ReadOnlyMemory<double> plateN)
+    {
+        ReadOnlySpan<double> raw = plateN.Span;
+        EmptyPlate own = EmptyPlate.Of(raw, RateHz, Contacts, default);
+        var force = new double[raw.Length];
+        for (int i = 0; i < force.Length; i++)
+        {
+            force[i] = raw[i] - own.ZeroN;
+        }
+
+        return force;
+    }
+
+    public double TimeS(double sample) => Recording.TimeS(sample);
+
+    /// <summary>Seconds between two samples.</summary>
+    public double Seconds(double from, double to) => (to - from) / RateHz;
+
+    /// <summary>Every still stretch of the contacts of a stay.</summary>
+    public List<QuietStanding> Still(int first, int last)
+    {
+        var found = new List<QuietStanding>();
+        for (int k = first; k <= last; k++)
+        {
+            Contact contact = Contacts[k];
+            int settle = contact.TouchDown is null ? 0 : (int)(0.1 * RateHz);
+            int leave = contact.TakeOff is null ? 0 : (int)(0.1 * RateHz);
+            var within = new Stretch(contact.Samples.From + settle, contact.Samples.To - leave);
+            if (within.Length > 0)
+            {
+                QuietStanding.Find(ForceN, RateHz, within, Levels.LoadN, Levels.NoiseN, found);
+            }
+        }
+
+        return found;
+    }
+
+    private List<(int First, int Last)> FindStays()
+    {
+        var stays = new List<(int, int)>();
+        int first = 0;
+        for (int k = 0; k < Contacts.Count; k++)
+        {
+            bool last = k + 1 == Contacts.Count;
+            if (last || Seconds(End(Contacts[k]), Start(Contacts[k + 1])) > LongestFlightS)
+            {
+                stays.Add((first, k));
+                first = k + 1;
+            }
+        }
+
+        return stays;
+    }
+
+    private static double End(Contact contact) => contact.TakeOff?.Sample ?? contact.Samples.To;
+
+    private static double Start(Contact contact) => contact.TouchDown?.Sample ?? contact.Samples.From;
+}

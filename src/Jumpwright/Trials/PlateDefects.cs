@@ -1,0 +1,47 @@
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Trials;
+
+/// <summary>What makes a force recording unfit to be trusted at all: wrong sign or unit, no zero, a limit reached, lost samples.</summary>
+internal static class PlateDefects
+{
+    private const double ShortestRecordingS = 0.8;
+
+    /// <summary>A plate that reads more than this empty was not zeroed, N (house rule).</summary>
+    private const double MostZeroN = 200;
+
+    private const double LeastWeightN = 150;
+    private const double MostWeightN = 4000;
+
+    public static Refusal? Find(Plate plate)
+    {
+        double seconds = plate.ForceN.Length / plate.RateHz;
+        if (seconds < ShortestRecordingS)
+        {
+            return Refusals.TooShort(seconds);
+        }
+
+        PlateLevels levels = plate.Levels;
+        if (levels.WasEmpty && levels.ZeroN < -MostZeroN)
+        {
+            return Refusals.SignReversed(levels.ZeroN);
+        }
+
+        if (levels.WasEmpty && levels.ZeroN > MostZeroN)
+        {
+            return Refusals.NotZeroed(levels.ZeroN);
+        }
+
+        if (plate.Contacts.Count == 0 || levels.LoadN is < 20 and > -20)
+        {
+            return levels.LoadN is > 0.2 and < 20 ? Refusals.Unit(levels.LoadN) : Refusals.NobodyOnPlate();
+        }
+
+        if (levels.LoadN < 0)
+        {
+            return Refusals.SignReversed(levels.LoadN);
+        }
+
+        return levels.LoadN is < LeastWeightN or > MostWeightN ? Refusals.Unit(levels.LoadN) : null;
+    }
+}

@@ -1,0 +1,131 @@
+using System.Buffers;
+
+namespace Jumpwright.Trials;
+
+/// <summary>
+/// What a plate reads empty and what it reads loaded, roughly, before anything else is known: the lowest flat stretch is the
+/// empty plate, the usual reading well above it is the load.
+/// </summary>
+/// <param name="ZeroN">Reading of the empty plate, N.</param>
+/// <param name="LoadN">Usual reading above it, N.</param>
+/// <param name="NoiseN">Standard deviation of one sample's noise, N, from differences of neighbours.</param>
+/// <param name="WasEmpty">False where the plate was never empty; then the zero is taken to be 0.</param>
+internal readonly record struct PlateLevels(double ZeroN, double LoadN, double NoiseN, bool WasEmpty)
+{
+    private const double BlockS = 0.02;
+    private const int BlocksInFlat = 3;
+
+    public static PlateLevels Of(ReadOnlySpan<double> forceN, double rateHz)
+    {
+        int block = Math.Max((int)Math.Round(BlockS * rateHz), 4);
+        int count = forceN.Length / block;
+        double noise = Noise(forceN);
+        if (count < BlocksInFlat + 2)
+        {
+            return new PlateLevels(0, 0, noise, false);
+        }
+
+        double[] rented = ArrayPool<double>.Shared.Rent(2 * count);
+        Span<double> means = rented.AsSpan(0, count);
+        Span<double> sorted = rented.AsSpan(count, count);
+        for (int k = 0; k < count; k++)
+        {
+            double sum = 0;
+            foreach (double f in forceN.Slice(k * block, block))
+            {
+                sum += f;
+            }
+
+            means[k] = sum / block;
+        }
+
+        means.CopyTo(sorted);
+        sorted.Sort();
+        double low = sorted[0];
+        double high = sorted[(int)(0.95 * (count - 1))];
+
+        // Flat within the noise of block means and a little more for hum and a ringing plate.
+        double tolerance = (6 * noise / Math.Sqrt(block)) + Math.Max(3, 0.005 * (high - low));
+        double zero = double.NaN;
+        int run = 0;
+        for (int k = 0; k + BlocksInFlat <= count; k++)
+        {
+            ReadOnlySpan<double> window = means.Slice(k, BlocksInFlat);
+            double least = Math.Min(window[0], Math.Min(window[1], window[2]));
+            double most = Math.Max(window[0], Math.Max(window[1], window[2]));
+            if (most - least <= tolerance)
+            {
+                double mean = (window[0] + window[1] + window[2]) / 3;
+                if (!(mean >= zero))
+                {
+                    zero = mean;
+                }
+            }
+        }
+
+        bool empty = false;
+        double load = high;
+        if (!double.IsNaN(zero))
+        {
+            int loaded = sorted.Length - 1;
+            while (loaded > 0 && sorted[loaded - 1] > zero + (0.15 * (high - zero)))
+            {
+                loaded--;
+            }
+
+            load = sorted[(loaded + sorted.Length - 1) / 2] - zero;
+            int longest = 0;
+            for (int k = 0; k < count; k++)
+            {
+                run = Math.Abs(means[k] - zero) <= 2 * tolerance ? run + 1 : 0;
+                longest = Math.Max(longest, run);
+            }
+
+            // A trough of unweighting is neither so low nor flat for so long as an empty plate.
+            double level = zero / Math.Max(load + zero, 1);
+            empty = load > 80 && (level < 0.1 || (level < 0.5 && longest * block >= 0.14 * rateHz));
+        }
+
+        ArrayPool<double>.Shared.Return(rented);
+        return empty ? new PlateLevels(zero, load, noise, true) : new PlateLevels(0, Median(forceN), noise, false);
+    }
+
+    /// <summary>
+    /// White noise of one sample, N, from the middle size of second differences, which motion hardly touches: for normal noise
+    /// it is 0.6745 · √6 of the standard deviation.
+    /// </summary>
+    private static double Noise(ReadOnlySpan<double> forceN)
+    {
+        if (forceN.Length < 8)
+        {
+            return 0;
+        }
+
+        int stride = Math.Max(1, forceN.Length / 2048);
+        double[] rented = ArrayPool<double>.Shared.Rent(2060);
+        int n = 0;
+        for (int i = 1; i + 1 < forceN.Length && n < 2060; i += stride)
+        {
+            rented[n++] = Math.Abs(forceN[i - 1] - (2 * forceN[i]) + forceN[i + 1]);
+        }
+
+        Span<double> sizes = rented.AsSpan(0, n);
+        sizes.Sort();
+        double noise = sizes[n / 2] / (0.6745 * Math.Sqrt(6));
+        ArrayPool<double>.Shared.Return(rented);
+        return noise;
+    }
+
+    private static double Median(ReadOnlySpan<double> forceN)
+    {
+        int stride = Math.Max(1, forceN.Length / 1024);
+        var some = new List<double>(1100);
+        for (int i = 0; i < forceN.Length; i += stride)
+        {
+            some.Add(forceN[i]);
+        }
+
+        some.Sort();
+        return some[some.Count / 2];
+    }
+}

@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+
+namespace Jumpwright.Trials;
+
+/// <summary>Jumps from standing on the plate: countermovement jump, squat jump, and the same with a load.</summary>
+internal static class StandingJumps
+{
+    /// <summary>On the plate for a shorter time since the last landing, and for a smaller flight, is a bounce.</summary>
+    private const double BounceContactS = 0.5;
+
+    private const double LikelyBounceContactS = 1.0;
+    private const double LikelyBouncePart = 0.7;
+
+    /// <summary>A take-off slower than this is a step, m/s.</summary>
+    private const double SlowestJumpMS = 0.45;
+
+    private const double SlowestOffPlateMS = 0.9;
+
+    public static Outcome<ImmutableArray<Trial>> Of(Plate plate, JumpTask task)
+    {
+        var trials = ImmutableArray.CreateBuilder<Trial>();
+        bool anyFlight = false;
+        bool anyStill = false;
+        foreach ((int first, int last) in plate.Stays)
+        {
+            List<QuietStanding> still = plate.Still(first, last);
+            anyStill |= still.Count > 0;
+            anyFlight |= last > first;
+            var stay = new Stretch(plate.Contacts[first].Samples.From, plate.Contacts[last].Samples.To);
+            using Motion? motion =
+                still.Count > 0
+                    ? Motion.Fit(
+                        plate.ForceN,
+                        plate.RateHz,
+                        stay,
+                        plate.Contacts.GetRange(first, last - first + 1),
+                        still,
+                        plate.Levels.NoiseN,
+                        samePosture: task != JumpTask.SquatJump
+                    )
+                    : null;
+
+            double previousFlight = 0;
+            int bounces = 0;
+            for (int k = first; k <= last; k++)
+            {
+                Contact contact = plate.Contacts[k];
+                if (contact.TakeOff is not { } takeOff)
+                {
+                    continue;
+                }
+
+                Contact? landing = k < last ? plate.Contacts[k + 1] : null;
+                double flight = landing?.TouchDown is { } down ? plate.Seconds(takeOff.Sample, down.Sample) : 0;
+                if (k > first && IsBounce(plate, contact, flight, previousFlight))
+                {
+                    bounces++;
+                    continue;
+                }
+
+                if (!IsJump(plate, motion, contact, landing))
+                {
+                    continue;
+                }
+
+                previousFlight = Math.Max(flight, 0);
+                trials.Add(Measure(plate, motion, still, contact, landing, task, trials.Count + 1));
+            }
+
+            if (bounces > 0 && trials.Count > 0)
+            {
+                Trial before = trials[^1];
+                trials[^1] = before with { Warnings = before.Warnings.Add(Cautions.BouncesIgnored(bounces)) };
+            }
+        }
+
+        if (trials.Count > 0)
+        {
+            return trials.ToImmutable();
+        }
+
+        return anyFlight || plate.Levels.WasEmpty ? (anyStill ? Refusals.NoJump() : Refusals.NeverStillNoFlight())
+            : anyStill ? Refusals.NeverLeavesPlate()
+            : Refusals.NeverStillNoFlight();
+    }
+
+    private static bool IsBounce(Plate plate, Contact contact, double flight, double previous)
+    {
+        double seconds = plate.Seconds(
+            contact.TouchDown?.Sample ?? contact.Samples.From,
+            contact.TakeOff?.Sample ?? contact.Samples.To
+        );
+        return seconds < BounceContactS
+            || (seconds < LikelyBounceContactS && flight < LikelyBouncePart * previous);
+    }
+
+    private static bool IsJump(Plate plate, Motion? motion, Contact contact, Contact? landing)
+    {
+        if (contact.TakeOff is not { } takeOff)
+        {
+            return false;
+        }
+
+        if (motion is null)
+        {
+            return landing is not null && PeakBefore(plate, contact) > 1.15 * plate.Levels.LoadN;
+        }
+
+        double v = motion.VelocityAt(takeOff.Sample);
+        return landing is not null
+            ? v > SlowestJumpMS - (2 * motion.VelocityUncertaintyAt(takeOff.Sample))
+                && PeakBefore(plate, contact) > 1.1 * motion.WeightN
+            : v > SlowestOffPlateMS && PeakBefore(plate, contact) > 1.2 * motion.WeightN;
+    }
+
+    private static double PeakBefore(Plate plate, Contact contact)
+    {
+        int from = Math.Max(contact.Samples.From, contact.Samples.To - (int)(0.6 * plate.RateHz));
+        double peak = 0;
+        for (int i = from; i < contact.Samples.To; i++)
+        {
+            peak = Math.Max(peak, plate.ForceN[i]);
+        }
+
+        return peak;
+    }
+
+    private static Trial Measure(
+        Plate plate,
+        Motion? motion,
+        List<QuietStanding> still,
+        Contact contact,
+        Contact? landing,
+        JumpTask task,
+        int number
+    )
+    {
+        var list = new MeasureList();
+        Instant takeOff = contact.TakeOff!.Value;
+        Instant? touchDown = landing?.TouchDown;
+        var events = new TrialEvents(TakeOffS: plate.TimeS(takeOff.Sample));
+        Push? push = null;
+        if (motion is not null)
+        {
+            Weights.Add(list, plate, motion);
+            PushMeasures.TakeOff(list, motion, takeOff);
+            push = Push.Of(plate, motion, contact, still);
+        }
+        else
+        {
+            list.Warn(Cautions.NeverStill);
+        }
+
+        if (touchDown is { } down)
+        {
+            PushMeasures.FlightTime(list, plate, takeOff, down);
+            events = events with { TouchDownS = plate.TimeS(down.Sample) };
+        }
+        else
+        {
+            list.Warn(Cautions.LeavesPlate);
+        }
+
+        if (push is not null && motion is not null)
+        {
+            PushMeasures.Phases(list, plate, motion, push, countermovement: task != JumpTask.SquatJump);
+            events = events with
+            {
+                OnsetS = push.Onset is { } onset ? plate.TimeS(onset.Sample) : null,
+                PeakDownwardVelocityS = push.PeakDown is { } peak ? plate.TimeS(peak.Sample) : null,
+                BottomS = plate.TimeS(push.Bottom.Sample),
+            };
+            if (push.Onset is null)
+            {
+                list.Warn(Cautions.NoOnset);
+            }
+
+            if (task == JumpTask.SquatJump)
+            {
+                SquatDip.Measure(list, plate, motion, push);
+            }
+            else if (push.PeakDown is null)
+            {
+                list.Warn(Cautions.NoCountermovement);
+            }
+        }
+
+        if (touchDown is { } landed && landing is not null)
+        {
+            int end = landing.Samples.To;
+            double? stable = Landing.Measure(list, plate, landed, end, motion?.WeightN, motion?.WeightUncertaintyN ?? 0);
+            events = events with { StableS = stable is { } s ? plate.TimeS(s) : null };
+            if (motion is not null)
+            {
+                Agreement.Check(list, plate, motion, takeOff, landed);
+            }
+        }
+
+        return new Trial(number, task, events, list.Measures, [], list.Warnings, list.Doubtful);
+    }
+}
