@@ -36,7 +36,8 @@ public static class PowerRegressions
     /// <summary>
     /// Peak power, 20 women (Canavan and Vescovi 2004, Med Sci Sports Exerc 36:1589–1593; R² 0.92, standard error 120.8 W).
     /// </summary>
-    public static double CanavanVescoviW(double heightCm, double massKg) => (65.1 * heightCm) + (25.8 * massKg) - 1413.1;
+    public static double CanavanVescoviW(double heightCm, double massKg) =>
+        (65.1 * heightCm) + (25.8 * massKg) - 1413.1;
 
     /// <summary>
     /// Peak power, 415 males of 12 to 24 years (Amonette 2012, J Strength Cond Res 26:1749–1755; standard error 250.7 W).

@@ -12,7 +12,8 @@ public static class PushOff
     private const double G = Gravity.MetresPerSecondSquared;
 
     /// <summary>Mean force, N: m g (h / h_PO + 1). With a load, the mass of the whole system.</summary>
-    public static double MeanForceN(double massKg, double heightM, double pushOffM) => massKg * G * ((heightM / pushOffM) + 1);
+    public static double MeanForceN(double massKg, double heightM, double pushOffM) =>
+        massKg * G * ((heightM / pushOffM) + 1);
 
     /// <summary>Mean velocity, m/s: √(g h / 2).</summary>
     public static double MeanVelocityMS(double heightM) => Math.Sqrt(G * heightM / 2);

@@ -51,7 +51,8 @@ internal static class Fields
     }
 
     /// <summary>A field as a person should see it in a sentence: short, on one line, without control characters.</summary>
-    public static string Shown(ReadOnlySpan<byte> field) => Shown(Encoding.UTF8.GetString(field[..Math.Min(field.Length, 80)]));
+    public static string Shown(ReadOnlySpan<byte> field) =>
+        Shown(Encoding.UTF8.GetString(field[..Math.Min(field.Length, 80)]));
 
     /// <inheritdoc cref="Shown(ReadOnlySpan{byte})"/>
     public static string Shown(string field)

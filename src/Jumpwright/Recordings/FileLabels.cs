@@ -87,7 +87,11 @@ internal sealed class FileLabels
                 Labels = Labels with { DropHeightM = Within(number, key, value, 0, 3, "m", warnings) };
                 break;
             case "limb":
-                if (!Enum.TryParse(value, ignoreCase: true, out Limb limb) || !Enum.IsDefined(limb) || char.IsDigit(value[0]))
+                if (
+                    !Enum.TryParse(value, ignoreCase: true, out Limb limb)
+                    || !Enum.IsDefined(limb)
+                    || char.IsDigit(value[0])
+                )
                 {
                     warnings.Add(Repairs.LabelIgnored(number, key, value, "both, left or right"));
                     return null;
@@ -116,7 +120,8 @@ internal sealed class FileLabels
     }
 
     private static double? Parse(string value) =>
-        double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number)
+        double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
+        && double.IsFinite(number)
             ? number
             : null;
 

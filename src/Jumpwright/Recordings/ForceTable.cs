@@ -68,12 +68,20 @@ internal static class ForceTable
             }
 
             bool lastLineOpen = !lines.Ended;
-            if (ReadRow(line, lines.Number, columns, values, time, lastLineOpen, out int decimals, out lastDecimals) is { } refusal)
+            if (
+                ReadRow(line, lines.Number, columns, values, time, lastLineOpen, out int decimals, out lastDecimals) is
+                { } refusal
+            )
             {
                 return refusal;
             }
 
-            if (lastLineOpen && times.Count > 0 && lastDecimals < fewestLastDecimals && fewestLastDecimals < int.MaxValue)
+            if (
+                lastLineOpen
+                && times.Count > 0
+                && lastDecimals < fewestLastDecimals
+                && fewestLastDecimals < int.MaxValue
+            )
             {
                 return Refusals.CutOff(lines.Number);
             }

@@ -109,7 +109,10 @@ internal static class FrameTable
             {
                 if (seconds > IntervalTable.LongestContactS)
                 {
-                    return Refusals.FrameRateImplausible(events[i].Line, $"a contact of {seconds:0.###} s is longer than 2 s");
+                    return Refusals.FrameRateImplausible(
+                        events[i].Line,
+                        $"a contact of {seconds:0.###} s is longer than 2 s"
+                    );
                 }
 
                 contact = seconds;

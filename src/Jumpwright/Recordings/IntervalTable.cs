@@ -48,12 +48,18 @@ internal static class IntervalTable
                     : Refusals.TooManyFields(lines.Number, fields.Count, header.Columns.Length);
             }
 
-            if (Value(fields[contact], header.Columns[contact], lines.Number, ref decimals, out double? contactS) is { } bad)
+            if (
+                Value(fields[contact], header.Columns[contact], lines.Number, ref decimals, out double? contactS) is
+                { } bad
+            )
             {
                 return bad;
             }
 
-            if (Value(fields[flight], header.Columns[flight], lines.Number, ref decimals, out double? flightS) is { } worse)
+            if (
+                Value(fields[flight], header.Columns[flight], lines.Number, ref decimals, out double? flightS) is
+                { } worse
+            )
             {
                 return worse;
             }
@@ -85,14 +91,20 @@ internal static class IntervalTable
 
             if (row.FlightS > LongestFlightS)
             {
-                return Refusals.IntervalImplausible(line, $"a flight of {row.FlightS:0.###} s would be a jump over 1.2 m");
+                return Refusals.IntervalImplausible(
+                    line,
+                    $"a flight of {row.FlightS:0.###} s would be a jump over 1.2 m"
+                );
             }
 
             if (row.ContactS > LongestContactS)
             {
                 if (i > 0 || row.ContactS > 60)
                 {
-                    return Refusals.IntervalImplausible(line, $"a contact of {row.ContactS:0.###} s is longer than 2 s");
+                    return Refusals.IntervalImplausible(
+                        line,
+                        $"a contact of {row.ContactS:0.###} s is longer than 2 s"
+                    );
                 }
 
                 warnings.Add(Repairs.FirstContactLong(row.ContactS.Value));
@@ -140,6 +152,9 @@ internal static class IntervalTable
         value = number * column.Factor;
         return value >= ShortestS
             ? null
-            : Refusals.IntervalImplausible(line, $"{column.Name} of {number:0.####} is not a time of contact or flight");
+            : Refusals.IntervalImplausible(
+                line,
+                $"{column.Name} of {number:0.####} is not a time of contact or flight"
+            );
     }
 }

@@ -15,7 +15,9 @@ internal static class Refusals
     public static Refusal Utf16() => new("The file is UTF-16 text: save it as CSV in UTF-8.");
 
     public static Refusal NoHeader() =>
-        new("The file has no header: the first line after any '#' lines must name the columns, such as time_s,force_N.");
+        new(
+            "The file has no header: the first line after any '#' lines must name the columns, such as time_s,force_N."
+        );
 
     public static Refusal NoData(int headerLine) =>
         new($"Line {headerLine}: a header without data: export the recording again, with its samples.");
@@ -65,7 +67,9 @@ internal static class Refusals
         new($"Line {line}: more than {limit} samples: cut the recording to the stretch with the jumps.");
 
     public static Refusal RepeatedTime(int line, double timeS) =>
-        new($"Line {line}: the time {timeS:0.######} s stands twice: export again with every sample once and enough decimals.");
+        new(
+            $"Line {line}: the time {timeS:0.######} s stands twice: export again with every sample once and enough decimals."
+        );
 
     public static Refusal TimeRunsBack(int line, double timeS) =>
         new($"Line {line}: the time runs back to {timeS:0.######} s: export the recording again in order of time.");
@@ -85,13 +89,17 @@ internal static class Refusals
             ? new(
                 $"The time stamps give {rateHz:0.###} samples a second: time_s looks like milliseconds; name the column time_ms or convert it."
             )
-            : new($"The time stamps give {rateHz:0.#} samples a second: 200 to 2000 are needed; record or export at such a rate.");
+            : new(
+                $"The time stamps give {rateHz:0.#} samples a second: 200 to 2000 are needed; record or export at such a rate."
+            );
 
     public static Refusal UnknownTask(int line, string seen) =>
         new($"Line {line}: the task '{seen}' is not known: write one of {string.Join(", ", JumpTasks.All)}.");
 
     public static Refusal ExternalLoad(int line, string seen) =>
-        new($"Line {line}: external_load_kg '{seen}' is not a load from 0 to 400 kg: correct it, or leave it out without a load.");
+        new(
+            $"Line {line}: external_load_kg '{seen}' is not a load from 0 to 400 kg: correct it, or leave it out without a load."
+        );
 
     public static Refusal FramesPerSecond(int line, string seen) =>
         new(
@@ -113,7 +121,9 @@ internal static class Refusals
         new($"Line {line}: frame {frame} does not come after the one before it: write the events in order of time.");
 
     public static Refusal FrameAlternate(int line, string seen) =>
-        new($"Line {line}: two events '{seen}' follow each other: one between them is missing; write every touch-down and take-off.");
+        new(
+            $"Line {line}: two events '{seen}' follow each other: one between them is missing; write every touch-down and take-off."
+        );
 
     public static Refusal FrameRateImplausible(int line, string what) =>
         new(

@@ -11,7 +11,8 @@ internal static class Repairs
 
     public static string ColumnIgnored(string name) => $"The column '{Fields.Shown(name)}' was ignored.";
 
-    public static string HeaderCase(string name, string taken) => $"The column '{Fields.Shown(name)}' was read as {taken}.";
+    public static string HeaderCase(string name, string taken) =>
+        $"The column '{Fields.Shown(name)}' was read as {taken}.";
 
     public static string UnitConverted(string name, string unit) =>
         $"The column '{Fields.Shown(name)}' was converted to {unit}.";

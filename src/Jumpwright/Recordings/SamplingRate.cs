@@ -47,7 +47,8 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
         Span<double> tolerance = stackalloc double[Magnitudes];
         for (int m = 0; m < Magnitudes; m++)
         {
-            tolerance[m] = (0.5 * Math.Pow(10, -decimals[m]) * unitS) + (TolerancePartOfSample * Math.Abs(step)) + 1e-12;
+            tolerance[m] =
+                (0.5 * Math.Pow(10, -decimals[m]) * unitS) + (TolerancePartOfSample * Math.Abs(step)) + 1e-12;
         }
 
         for (int i = 0; i < n; i++)

@@ -9,7 +9,8 @@ internal static class Cautions
     public const string LeavesPlate =
         "The athlete does not land on the plate again (or the recording ends first): no flight time and no landing.";
 
-    public const string NoOnset = "No still stretch right before the jump: its onset is unknown, and so is the time to take-off.";
+    public const string NoOnset =
+        "No still stretch right before the jump: its onset is unknown, and so is the time to take-off.";
 
     public const string ZeroUnknown =
         "The plate is never empty, so its zero could not be checked: weight and impulse rest on the plate's own zero.";

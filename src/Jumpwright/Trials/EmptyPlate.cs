@@ -13,7 +13,12 @@ internal readonly record struct EmptyPlate(double ZeroN, double ZeroUncertaintyN
     private const double RingingS = 0.08;
     private const double EdgeS = 0.02;
 
-    public static EmptyPlate Of(ReadOnlySpan<double> forceN, double rateHz, IReadOnlyList<Contact> contacts, PlateLevels rough)
+    public static EmptyPlate Of(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        IReadOnlyList<Contact> contacts,
+        PlateLevels rough
+    )
     {
         int ringing = (int)(RingingS * rateHz);
         int edge = (int)(EdgeS * rateHz);

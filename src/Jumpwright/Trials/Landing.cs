@@ -9,7 +9,14 @@ internal static class Landing
     private const double StandingS = 1;
 
     /// <summary>Adds the landing's measures; gives the sample at which the athlete was stable, or null.</summary>
-    public static double? Measure(MeasureList into, Plate plate, Instant touchDown, int end, double? weightN, double weightU)
+    public static double? Measure(
+        MeasureList into,
+        Plate plate,
+        Instant touchDown,
+        int end,
+        double? weightN,
+        double weightU
+    )
     {
         int from = (int)Math.Ceiling(touchDown.Sample);
         PushMeasures.PeakForce(into, plate, MeasureNames.PeakLandingForce, from, end);
@@ -30,7 +37,8 @@ internal static class Landing
             return null;
         }
 
-        double slope = Math.Max(Math.Abs(plate.ForceN[last] - plate.ForceN[Math.Min(last + 1, end - 1)]), 0.5) * plate.RateHz;
+        double slope =
+            Math.Max(Math.Abs(plate.ForceN[last] - plate.ForceN[Math.Min(last + 1, end - 1)]), 0.5) * plate.RateHz;
         double u = Math.Min((weightU + (2 * plate.Levels.NoiseN)) / slope, 0.1) + (0.5 / plate.RateHz);
         into.Add(
             MeasureNames.TimeToStabilisation,

@@ -375,7 +375,13 @@ internal sealed class Motion : IDisposable
         }
     }
 
-    private static void Add(Span<double> normal, Span<double> right, ReadOnlySpan<double> row, double value, double weight)
+    private static void Add(
+        Span<double> normal,
+        Span<double> right,
+        ReadOnlySpan<double> row,
+        double value,
+        double weight
+    )
     {
         int n = row.Length;
         for (int a = 0; a < n; a++)

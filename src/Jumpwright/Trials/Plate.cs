@@ -8,7 +8,13 @@ internal sealed class Plate
     /// <summary>Off the plate for longer is not a flight: a rise of 1.2 m takes this long.</summary>
     public const double LongestFlightS = 0.99;
 
-    private Plate(ForceRecording recording, PlateLevels levels, EmptyPlate empty, double[] forceN, List<Contact> contacts)
+    private Plate(
+        ForceRecording recording,
+        PlateLevels levels,
+        EmptyPlate empty,
+        double[] forceN,
+        List<Contact> contacts
+    )
     {
         Recording = recording;
         Levels = levels;

@@ -36,7 +36,13 @@ internal static class PushMeasures
         into.Add(MeasureNames.FlightTime, t, Unit.Second, u, "force-threshold");
         if (height)
         {
-            into.Add(MeasureNames.JumpHeightFlightTime, Flight.HeightFromTimeM(t), Unit.Metre, G * t / 4 * u, ByFlightTime);
+            into.Add(
+                MeasureNames.JumpHeightFlightTime,
+                Flight.HeightFromTimeM(t),
+                Unit.Metre,
+                G * t / 4 * u,
+                ByFlightTime
+            );
         }
     }
 
@@ -124,7 +130,11 @@ internal static class PushMeasures
         // Noise lifts a largest sample: a parabola through the neighbourhood gives the top of the curve instead.
         double top = Smoothed(f, v, at, to - from, plate.RateHz, out double points);
         double uv = motion.VelocityUncertaintyAt(from + at);
-        double uPeak = Quadrature(f[at] * uv, 1.5 * v[at] * plate.Levels.NoiseN / Math.Sqrt(points), v[at] * plate.Empty.ZeroUncertaintyN);
+        double uPeak = Quadrature(
+            f[at] * uv,
+            1.5 * v[at] * plate.Levels.NoiseN / Math.Sqrt(points),
+            v[at] * plate.Empty.ZeroUncertaintyN
+        );
         into.Add(MeasureNames.PeakPropulsivePower, top, Unit.Watt, uPeak, "force times velocity");
 
         // Work over the phase is the gain of kinetic and potential energy: exact, and free of the noise of single samples.
@@ -134,7 +144,10 @@ internal static class PushMeasures
         double work = (motion.MassKg * takeOffV * takeOffV / 2) + (motion.WeightN * rise);
         double mean = work / seconds;
         double uWork = motion.MassKg * takeOffV * motion.VelocityUncertaintyAt(takeOff.Sample) * 1.2;
-        double uMean = Quadrature(uWork / seconds, mean * Quadrature(bottom.UncertaintyS, takeOff.UncertaintyS) / seconds);
+        double uMean = Quadrature(
+            uWork / seconds,
+            mean * Quadrature(bottom.UncertaintyS, takeOff.UncertaintyS) / seconds
+        );
         into.Add(MeasureNames.MeanPropulsivePower, mean, Unit.Watt, uMean, "work over time");
     }
 
@@ -186,7 +199,12 @@ internal static class PushMeasures
         );
     }
 
-    private static (double Impulse, double Uncertainty) OneSide(Plate plate, ReadOnlySpan<double> sideN, int from, int to)
+    private static (double Impulse, double Uncertainty) OneSide(
+        Plate plate,
+        ReadOnlySpan<double> sideN,
+        int from,
+        int to
+    )
     {
         EmptyPlate own = EmptyPlate.Of(sideN, plate.RateHz, plate.Contacts, default);
         double seconds = (to - from - 1) / plate.RateHz;

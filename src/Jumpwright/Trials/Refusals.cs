@@ -11,13 +11,18 @@ internal static class Refusals
     public static Refusal TaskNeedsForce(string task) =>
         new($"The task {task} needs a force recording: contact and flight times alone do not show it.");
 
-    public static Refusal NotYet(string task) => new($"The task {task} cannot be measured yet: nothing was computed from this recording.");
+    public static Refusal NotYet(string task) =>
+        new($"The task {task} cannot be measured yet: nothing was computed from this recording.");
 
     public static Refusal TooShort(double seconds) =>
-        new($"The recording lasts {seconds:0.00} s: too short to hold standing, a jump and a landing; record from quiet standing on.");
+        new(
+            $"The recording lasts {seconds:0.00} s: too short to hold standing, a jump and a landing; record from quiet standing on."
+        );
 
     public static Refusal SignReversed(double newtons) =>
-        new($"The force is negative while somebody stands on the plate ({newtons:0} N): export it with upward force positive.");
+        new(
+            $"The force is negative while somebody stands on the plate ({newtons:0} N): export it with upward force positive."
+        );
 
     public static Refusal NotZeroed(double newtons) =>
         new($"The empty plate reads {newtons:0} N: zero the plate, with nobody on it, and record again.");
@@ -26,34 +31,51 @@ internal static class Refusals
         new("Nobody stands on the plate at any time: check the file and the unit of the force (newtons).");
 
     public static Refusal Unit(double newtons) =>
-        new($"The weight on the plate would be {newtons:0.##} N: the force does not look like newtons; check the unit and export again.");
+        new(
+            $"The weight on the plate would be {newtons:0.##} N: the force does not look like newtons; check the unit and export again."
+        );
 
     public static Refusal Saturated(double atS, double newtons) =>
-        new($"At {atS:0.000} s the plate is at its limit ({newtons:0} N), so the true force is unknown: record with a larger range.");
+        new(
+            $"At {atS:0.000} s the plate is at its limit ({newtons:0} N), so the true force is unknown: record with a larger range."
+        );
 
     public static Refusal Spike(double atS) =>
-        new($"At {atS:0.000} s a single sample jumps away and back, which no person does: check the cable and record again.");
+        new(
+            $"At {atS:0.000} s a single sample jumps away and back, which no person does: check the cable and record again."
+        );
 
     public static Refusal Dropout(double atS) =>
-        new($"At {atS:0.000} s the force falls to nothing for an instant and returns: samples were lost; record again.");
+        new(
+            $"At {atS:0.000} s the force falls to nothing for an instant and returns: samples were lost; record again."
+        );
 
     public static Refusal Frozen(double atS) =>
         new($"From {atS:0.000} s the force stands at one value in mid-movement: samples were lost; record again.");
 
     public static Refusal NeverLeavesPlate() =>
-        new("The force never falls to nothing, so there is no flight: record the whole jump, take-off and landing on the plate.");
+        new(
+            "The force never falls to nothing, so there is no flight: record the whole jump, take-off and landing on the plate."
+        );
 
     public static Refusal NeverStillNoFlight() =>
-        new("Nobody stands still and there is no complete flight: stand still for a second before the jump and land on the plate.");
+        new(
+            "Nobody stands still and there is no complete flight: stand still for a second before the jump and land on the plate."
+        );
 
     public static Refusal NoJump() =>
         new("No jump was found: the athlete only steps on or off, or moves without leaving the plate.");
 
-    public static Refusal NoCompleteInterval() => new("No complete flight among the intervals: record a take-off and the touch-down after it.");
+    public static Refusal NoCompleteInterval() =>
+        new("No complete flight among the intervals: record a take-off and the touch-down after it.");
 
     public static Refusal NoDropContact() =>
-        new("No contact between a fall onto the empty plate and a flight: record from before the step off the box to the second landing.");
+        new(
+            "No contact between a fall onto the empty plate and a flight: record from before the step off the box to the second landing."
+        );
 
     public static Refusal NoCompleteHop() =>
-        new("No complete hop, a contact with the flight after it, was found: record the whole series of hops on the plate.");
+        new(
+            "No complete hop, a contact with the flight after it, was found: record the whole series of hops on the plate."
+        );
 }

@@ -92,8 +92,7 @@ internal static class StandingJumps
             contact.TouchDown?.Sample ?? contact.Samples.From,
             contact.TakeOff?.Sample ?? contact.Samples.To
         );
-        return seconds < BounceContactS
-            || (seconds < LikelyBounceContactS && flight < LikelyBouncePart * previous);
+        return seconds < BounceContactS || (seconds < LikelyBounceContactS && flight < LikelyBouncePart * previous);
     }
 
     private static bool IsJump(Plate plate, Motion? motion, Contact contact, Contact? landing)
@@ -190,7 +189,14 @@ internal static class StandingJumps
         if (touchDown is { } landed && landing is not null)
         {
             int end = landing.Samples.To;
-            double? stable = Landing.Measure(list, plate, landed, end, motion?.WeightN, motion?.WeightUncertaintyN ?? 0);
+            double? stable = Landing.Measure(
+                list,
+                plate,
+                landed,
+                end,
+                motion?.WeightN,
+                motion?.WeightUncertaintyN ?? 0
+            );
             events = events with { StableS = stable is { } s ? plate.TimeS(s) : null };
             if (motion is not null)
             {

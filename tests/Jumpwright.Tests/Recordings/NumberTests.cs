@@ -14,9 +14,18 @@ public class NumberTests
                 (digits, places) =>
                 {
                     string sign = digits < 0 ? "-" : "";
-                    string text = Math.Abs((decimal)digits).ToString(CultureInfo.InvariantCulture).PadLeft(places + 1, '0');
+                    string text = Math.Abs((decimal)digits)
+                        .ToString(CultureInfo.InvariantCulture)
+                        .PadLeft(places + 1, '0');
                     text = sign + text[..^places] + (places > 0 ? "." + text[^places..] : "");
-                    Assert.True(Number.TryRead(Encoding.ASCII.GetBytes(text), out double value, out int length, out int decimals));
+                    Assert.True(
+                        Number.TryRead(
+                            Encoding.ASCII.GetBytes(text),
+                            out double value,
+                            out int length,
+                            out int decimals
+                        )
+                    );
                     Assert.Equal(double.Parse(text, CultureInfo.InvariantCulture), value);
                     Assert.Equal((text.Length, places), (length, decimals));
                 }
@@ -24,7 +33,8 @@ public class NumberTests
 
     [Fact]
     public void Number_OfAnyDouble_RoundTrips() =>
-        Gen.Double.Where(double.IsFinite)
+        Gen
+            .Double.Where(double.IsFinite)
             .Sample(number =>
             {
                 byte[] text = Encoding.ASCII.GetBytes(number.ToString("R", CultureInfo.InvariantCulture));

@@ -17,9 +17,7 @@ public class RecordingTests
     private static string Plain(string header = "time_s,force_N", int rows = 400, Func<int, string>? row = null) =>
         header
         + "\n"
-        + string.Concat(
-            Enumerable.Range(0, rows).Select(i => (row?.Invoke(i) ?? $"{Time(i)},700.25") + "\n")
-        );
+        + string.Concat(Enumerable.Range(0, rows).Select(i => (row?.Invoke(i) ?? $"{Time(i)},700.25") + "\n"));
 
     private static string Time(int i) => (i / 1000.0).ToString("0.000", CultureInfo.InvariantCulture);
 
@@ -70,7 +68,10 @@ public class RecordingTests
     [Fact]
     public void Force_TimesOfSixSignificantDigits_AreRegular()
     {
-        string text = Plain(rows: 9000, row: i => $"{(1 + (i / 450.0)).ToString("G6", CultureInfo.InvariantCulture)},5");
+        string text = Plain(
+            rows: 9000,
+            row: i => $"{(1 + (i / 450.0)).ToString("G6", CultureInfo.InvariantCulture)},5"
+        );
         Assert.Equal(450, Assert.IsType<ForceRecording>(Read(text).Require()).RateHz, 2);
     }
 
@@ -106,7 +107,10 @@ public class RecordingTests
     [InlineData("# frames_per_second: 240\nframe,event\n1,take-off\n9,take-off\n", "Line 4: two events")]
     [InlineData("# frames_per_second: 240\nframe,event\n9,take-off\n1,touch-down\n", "Line 4: frame 1")]
     [InlineData("# frames_per_second: 30\nframe,event\n0,take-off\n100,touch-down\n", "capture rate")]
-    [InlineData("# frames_per_second: 30\nframe,event\n0,touch-down\n100,take-off\n", "longer than 2 s: check that frames_per_second")]
+    [InlineData(
+        "# frames_per_second: 30\nframe,event\n0,touch-down\n100,take-off\n",
+        "longer than 2 s: check that frames_per_second"
+    )]
     [InlineData("contact_s,flight_s\n0.2,0.5\n,0.4\n", "Line 3: contact_s is empty")]
     [InlineData("contact_s,flight_s\n200,500\n", "Line 2: a flight of 500 s would be a jump over 1.2 m")]
     public void Reading_WhatCannotBeTrusted_IsRefusedWithItsSentence(string text, string part) =>
@@ -123,13 +127,21 @@ public class RecordingTests
     [InlineData(200, "0.200,1e300", "Line 202: force_N is 1E+300")]
     [InlineData(200, "0.200,\u0001", "Line 202: the file is not text")]
     public void Force_OneBadRow_IsRefusedWithItsLine(int row, string instead, string part) =>
-        Assert.Contains(part, Sentence(Plain(row: i => i == row ? instead : $"{Time(i)},700.25")), StringComparison.Ordinal);
+        Assert.Contains(
+            part,
+            Sentence(Plain(row: i => i == row ? instead : $"{Time(i)},700.25")),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Force_MissingRows_AreNamedByTheSecondsBetween()
     {
         string text = Plain(row: i => $"{Time(i < 200 ? i : i + 30)},700");
-        Assert.Contains("Line 202: samples are missing between 0.199 s and 0.23 s", Sentence(text), StringComparison.Ordinal);
+        Assert.Contains(
+            "Line 202: samples are missing between 0.199 s and 0.23 s",
+            Sentence(text),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -166,7 +178,8 @@ public class RecordingTests
     public void Frames_GiveIntervalsAndADoubtNoSmallerThanTheFrame()
     {
         var frames = Assert.IsType<IntervalRecording>(
-            Read("# frames_per_second: 240\nframe,event\n100,take-off\n220,touch-down\n268,take-off\n380,touch-down\n").Require()
+            Read("# frames_per_second: 240\nframe,event\n100,take-off\n220,touch-down\n268,take-off\n380,touch-down\n")
+                .Require()
         );
         Assert.Equal(new ContactFlight(null, 0.5), frames.Intervals[0]);
         Assert.Equal(new ContactFlight(0.2, 112 / 240.0), frames.Intervals[1]);

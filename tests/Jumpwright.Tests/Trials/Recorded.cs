@@ -19,7 +19,8 @@ internal static class Recorded
 
     public static Recording Recording(string name) => Jumpwright.Recordings.Recording.From(Bytes(name)).Require();
 
-    public static Trial[] Trials(string name, JumpTask? task = null) => [.. Measuring.Of(Recording(name), task).Require()];
+    public static Trial[] Trials(string name, JumpTask? task = null) =>
+        [.. Measuring.Of(Recording(name), task).Require()];
 
     public static double Value(this Trial trial, string measure) =>
         trial.Find(measure)?.Value ?? throw new InvalidOperationException(measure + " is absent.");
