@@ -27,6 +27,7 @@ public static class Measuring
         return recording switch
         {
             ForceRecording force => OfForce(force, asked),
+            IntervalRecording intervals => IntervalTrials.Of(intervals, asked),
             _ => Refusals.NotYet(asked.Id()),
         };
     }
@@ -42,6 +43,8 @@ public static class Measuring
         return task switch
         {
             JumpTask.CountermovementJump or JumpTask.SquatJump or JumpTask.LoadedJump => StandingJumps.Of(plate, task),
+            JumpTask.DropJump => DropJumps.Of(plate),
+            JumpTask.RepeatedHops => RepeatedHops.Of(plate),
             _ => Refusals.NotYet(task.Id()),
         };
     }

@@ -103,6 +103,18 @@ internal sealed class Plate
         return found;
     }
 
+    /// <summary>The motion through the contacts of a stay.</summary>
+    public Motion FitMotion(int first, int last, List<QuietStanding> still, bool samePosture) =>
+        Motion.Fit(
+            ForceN,
+            RateHz,
+            new Stretch(Contacts[first].Samples.From, Contacts[last].Samples.To),
+            Contacts.GetRange(first, last - first + 1),
+            still,
+            Levels.NoiseN,
+            samePosture
+        );
+
     private List<(int First, int Last)> FindStays()
     {
         var stays = new List<(int, int)>();

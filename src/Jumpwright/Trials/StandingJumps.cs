@@ -28,19 +28,8 @@ internal static class StandingJumps
             List<QuietStanding> still = plate.Still(first, last);
             anyStill |= still.Count > 0;
             anyFlight |= last > first;
-            var stay = new Stretch(plate.Contacts[first].Samples.From, plate.Contacts[last].Samples.To);
             using Motion? motion =
-                still.Count > 0
-                    ? Motion.Fit(
-                        plate.ForceN,
-                        plate.RateHz,
-                        stay,
-                        plate.Contacts.GetRange(first, last - first + 1),
-                        still,
-                        plate.Levels.NoiseN,
-                        samePosture: task != JumpTask.SquatJump
-                    )
-                    : null;
+                still.Count > 0 ? plate.FitMotion(first, last, still, samePosture: task != JumpTask.SquatJump) : null;
 
             double previousFlight = 0;
             int bounces = 0;

@@ -1,0 +1,165 @@
+using System.Collections.Immutable;
+using Jumpwright.Mechanics;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+
+namespace Jumpwright.Trials;
+
+/// <summary>
+/// Drop jumps: a fall onto the empty plate, a contact, a flight, a landing. The height fallen comes from the signal, by
+/// backward integration from standing after the landing, never from the box (Baca 1999, Med Sci Sports Exerc 31:437–442; one
+/// plate is enough: McMahon, Lake, Stratford and Comfort 2021, doi:10.3390/biomechanics1020015).
+/// </summary>
+internal static class DropJumps
+{
+    private const double LongestContactS = 1.2;
+
+    /// <summary>Slower than this is stepping onto the plate, m/s.</summary>
+    private const double SlowestFallMS = 0.7;
+
+    private const double BoxDiffersM = 0.02;
+
+    public static Outcome<ImmutableArray<Trial>> Of(Plate plate)
+    {
+        var trials = ImmutableArray.CreateBuilder<Trial>();
+        foreach ((int first, int last) in plate.Stays)
+        {
+            Contact contact = plate.Contacts[first];
+            if (
+                last == first
+                || contact is not { TouchDown: { } touchDown, TakeOff: { } takeOff }
+                || plate.Seconds(touchDown.Sample, takeOff.Sample) > LongestContactS
+            )
+            {
+                continue;
+            }
+
+            List<QuietStanding> still = plate.Still(first, last);
+            using Motion? motion = still.Count > 0 ? plate.FitMotion(first, last, still, samePosture: true) : null;
+            if (motion is not null && motion.VelocityAt(touchDown.Sample) > -SlowestFallMS)
+            {
+                continue;
+            }
+
+            Trial trial = Measure(plate, motion, contact, plate.Contacts[first + 1], trials.Count + 1);
+            int bounces = last - first - 1;
+            trials.Add(
+                bounces > 0 ? trial with { Warnings = trial.Warnings.Add(Cautions.BouncesIgnored(bounces)) } : trial
+            );
+        }
+
+        return trials.Count > 0 ? trials.ToImmutable() : Refusals.NoDropContact();
+    }
+
+    private static Trial Measure(Plate plate, Motion? motion, Contact contact, Contact landing, int number)
+    {
+        var list = new MeasureList();
+        Instant touchDown = contact.TouchDown!.Value;
+        Instant takeOff = contact.TakeOff!.Value;
+        Instant landed = landing.TouchDown ?? new Instant(landing.Samples.From, 0.002);
+        double contactS = plate.Seconds(touchDown.Sample, takeOff.Sample);
+        double contactU = PushMeasures.Quadrature(touchDown.UncertaintyS, takeOff.UncertaintyS);
+        double flightS = plate.Seconds(takeOff.Sample, landed.Sample);
+        double flightU = PushMeasures.Quadrature(landed.UncertaintyS, takeOff.UncertaintyS);
+        var events = new TrialEvents(
+            TakeOffS: plate.TimeS(takeOff.Sample),
+            TouchDownS: plate.TimeS(landed.Sample),
+            FirstTouchDownS: plate.TimeS(touchDown.Sample)
+        );
+
+        list.Add(MeasureNames.ContactTime, contactS, Unit.Second, contactU, "force-threshold");
+        PushMeasures.FlightTime(list, plate, takeOff, landed);
+        if (motion is not null)
+        {
+            Weights.Add(list, plate, motion);
+            PushMeasures.TakeOff(list, motion, takeOff);
+            DropHeight(list, plate, motion, touchDown);
+        }
+        else
+        {
+            list.Warn(Cautions.NeverStill);
+        }
+
+        Measure height = list.Find(MeasureNames.JumpHeight) ?? list.Find(MeasureNames.JumpHeightFlightTime)!;
+        double index = ReactiveStrength.Index(height.Value, contactS);
+        list.Add(
+            MeasureNames.ReactiveStrengthIndex,
+            index,
+            Unit.MetrePerSecond,
+            index * PushMeasures.Quadrature(height.StandardUncertainty / height.Value, contactU / contactS),
+            height.Method
+        );
+
+        if (motion is not null && Rebound.Of(plate, motion, contact) is { } rebound)
+        {
+            events = events with { BottomS = plate.TimeS(rebound.Bottom.Sample) };
+            double uBottom = rebound.Bottom.UncertaintyS;
+            list.Add(
+                MeasureNames.BrakingDuration,
+                plate.Seconds(touchDown.Sample, rebound.Bottom.Sample),
+                Unit.Second,
+                PushMeasures.Quadrature(uBottom, touchDown.UncertaintyS),
+                "touch-down to lowest point"
+            );
+            list.Add(
+                MeasureNames.PropulsionDuration,
+                plate.Seconds(rebound.Bottom.Sample, takeOff.Sample),
+                Unit.Second,
+                PushMeasures.Quadrature(uBottom, takeOff.UncertaintyS),
+                "lowest point to take-off"
+            );
+            PushMeasures.Power(list, plate, motion, rebound.Bottom, takeOff);
+            (double k, double ku) = rebound.Stiffness(plate, motion);
+            list.Add(MeasureNames.VerticalStiffness, k, Unit.NewtonPerMetre, ku, "peak force over greatest fall");
+            PushMeasures.AsymmetryOf(list, plate, rebound.Bottom, takeOff);
+        }
+
+        if (motion is not null)
+        {
+            TimeModel.Add(
+                list,
+                motion.MassKg,
+                motion.MassKg * motion.WeightUncertaintyN / motion.WeightN,
+                contactS,
+                contactU,
+                flightS,
+                flightU
+            );
+        }
+
+        PushMeasures.PeakForce(list, plate, MeasureNames.PeakForce, (int)touchDown.Sample, (int)takeOff.Sample + 1);
+        double? stable = Landing.Measure(
+            list,
+            plate,
+            landed,
+            landing.Samples.To,
+            motion?.WeightN,
+            motion?.WeightUncertaintyN ?? 0
+        );
+        events = events with { StableS = stable is { } s ? plate.TimeS(s) : null };
+        if (motion is not null)
+        {
+            Agreement.Check(list, plate, motion, takeOff, landed);
+        }
+
+        return new Trial(number, JumpTask.DropJump, events, list.Measures, [], list.Warnings, list.Doubtful);
+    }
+
+    private static void DropHeight(MeasureList list, Plate plate, Motion motion, Instant touchDown)
+    {
+        double v = motion.VelocityAt(touchDown.Sample);
+        double u = PushMeasures.TakeOffVelocityUncertainty(motion, touchDown);
+        double height = Flight.HeightFromVelocityM(v);
+        list.Add(
+            MeasureNames.DropHeight,
+            height,
+            Unit.Metre,
+            Math.Abs(v) / Gravity.MetresPerSecondSquared * u,
+            "impulse-momentum, backward from standing"
+        );
+        if (plate.Recording.Labels.DropHeightM is { } nominal && Math.Abs(nominal - height) > BoxDiffersM)
+        {
+            list.Warn(Cautions.DropNotBox(height, nominal));
+        }
+    }
+}

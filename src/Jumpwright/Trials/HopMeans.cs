@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using Jumpwright.Mechanics;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Trials;
+
+/// <summary>Means over the hops that count, for any device.</summary>
+internal static class HopMeans
+{
+    /// <summary>Adds counts and the means of times, flight-time height, index and time-model stiffness.</summary>
+    /// <param name="list">Receives them.</param>
+    /// <param name="hops">Every complete contact with its flight.</param>
+    /// <param name="doubts">Standard uncertainty of each contact and flight, s.</param>
+    /// <param name="timing">Method of the times.</param>
+    /// <param name="massKg">Mass and its doubt, kg; null where none is known.</param>
+    /// <returns>Indices of the hops that count.</returns>
+    public static ImmutableArray<int> Add(
+        MeasureList list,
+        IReadOnlyList<HopContact> hops,
+        IReadOnlyList<(double ContactU, double FlightU)> doubts,
+        string timing,
+        (double Kg, double U)? massKg
+    )
+    {
+        ImmutableArray<int> counted = Hops.Counted(hops);
+        list.Add(MeasureNames.HopsFound, hops.Count, Unit.One, 0, "complete contacts with their flights");
+        list.Add(
+            MeasureNames.HopsCounted,
+            counted.Length,
+            Unit.One,
+            0,
+            "best five by index, first left out, contact below 0.25 s"
+        );
+        if (counted.Length == 0)
+        {
+            list.Warn(Cautions.NoHopCounts);
+            return counted;
+        }
+
+        if (counted.Length < Hops.Best)
+        {
+            list.Warn(Cautions.FewHops(counted.Length));
+        }
+
+        const double g = Gravity.MetresPerSecondSquared;
+        Add(MeasureNames.ContactTime, Unit.Second, timing, i => (hops[i].ContactS, doubts[i].ContactU));
+        Add(MeasureNames.FlightTime, Unit.Second, timing, i => (hops[i].FlightS, doubts[i].FlightU));
+        Add(
+            MeasureNames.JumpHeightFlightTime,
+            Unit.Metre,
+            PushMeasures.ByFlightTime,
+            i => (Flight.HeightFromTimeM(hops[i].FlightS), g * hops[i].FlightS / 4 * doubts[i].FlightU)
+        );
+        Add(
+            MeasureNames.ReactiveStrengthIndex,
+            Unit.MetrePerSecond,
+            PushMeasures.ByFlightTime,
+            i =>
+                (
+                    hops[i].ReactiveStrengthIndex,
+                    hops[i].ReactiveStrengthIndex
+                        * PushMeasures.Quadrature(
+                            2 * doubts[i].FlightU / hops[i].FlightS,
+                            doubts[i].ContactU / hops[i].ContactS
+                        )
+                )
+        );
+        if (massKg is var (kg, u))
+        {
+            Add(
+                MeasureNames.VerticalStiffnessTimeModel,
+                Unit.NewtonPerMetre,
+                "half-sine from contact and flight time",
+                i => TimeModel.Of(kg, 0, hops[i].ContactS, doubts[i].ContactU, hops[i].FlightS, doubts[i].FlightU),
+                u / kg
+            );
+        }
+
+        return counted;
+
+        // Errors of single hops are independent, so their mean is surer; what all share (the mass) is not.
+        void Add(string name, Unit unit, string method, Func<int, (double Value, double U)> of, double sharedPart = 0)
+        {
+            double sum = 0;
+            double squares = 0;
+            foreach (int i in counted)
+            {
+                (double value, double doubt) = of(i);
+                sum += value;
+                squares += doubt * doubt;
+            }
+
+            double mean = sum / counted.Length;
+            list.Add(
+                name,
+                mean,
+                unit,
+                PushMeasures.Quadrature(Math.Sqrt(squares) / counted.Length, mean * sharedPart),
+                method
+            );
+        }
+    }
+}
