@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using NodaTime;
+
+namespace Jumpwright.Storage.Stores;
+
+/// <summary>
+/// Where a squad is kept: raw bytes by SHA-256, its tables, and what was measured. One store holds one squad. Raw bytes are
+/// never altered; everything measured is derived and can be rebuilt.
+/// </summary>
+public interface IStore : IDisposable
+{
+    /// <summary>
+    /// Takes a squad folder in. The folder is the truth for tables and for which recordings count; importing it twice changes
+    /// nothing. Each recording is stored in one transaction, so a kill at any moment leaves a store that another import
+    /// completes to exactly the rows of one clean import.
+    /// </summary>
+    /// <param name="folder">A squad folder.</param>
+    /// <param name="measure">How to measure; null takes the core (<see cref="MeasuredRecording.ByCore"/>).</param>
+    /// <param name="progress">Told after each recording; may be called from any thread.</param>
+    /// <param name="cancel">Stops between recordings; what is stored stays.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    Outcome<ImportReport> Import(
+        string folder,
+        Measurer? measure = null,
+        IProgress<ImportProgress>? progress = null,
+        CancellationToken cancel = default
+    );
+
+    /// <summary>The squad as the last import left it, or one sentence if nothing was imported yet.</summary>
+    Outcome<StoredSquad> Load();
+
+    /// <summary>All recordings, refused ones included, in the order of contracts §2.</summary>
+    ImmutableArray<StoredRecording> Recordings();
+
+    /// <summary>An athlete's trials, by day, then in the folder's order.</summary>
+    ImmutableArray<MeasuredTrial> TrialsOf(string athleteId);
+
+    /// <summary>The whole bytes of a recording, checked against their SHA-256.</summary>
+    Outcome<ReadOnlyMemory<byte>> RawBytes(string sha256);
+
+    /// <summary>Keeps a plan; the same JSON for the same days is kept once.</summary>
+    StoredPlan KeepPlan(LocalDate from, int weeks, string json);
+
+    /// <summary>Kept plans, the newest first.</summary>
+    ImmutableArray<StoredPlan> Plans();
+
+    /// <summary>Looks whether the store still holds what it took; no sentence means that it does.</summary>
+    ImmutableArray<string> Check();
+
+    /// <summary>Writes the squad folder out again: its files and recordings byte for byte.</summary>
+    /// <param name="folder">An empty folder, or one that does not exist yet.</param>
+    /// <returns>How many files were written.</returns>
+    Outcome<int> Export(string folder);
+
+    /// <summary>Removes an athlete: rows, recordings with their bytes, and kept plans that name them. It can't be undone.</summary>
+    Outcome<ErasureReport> Erase(string athleteId);
+}

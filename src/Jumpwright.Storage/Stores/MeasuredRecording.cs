@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Storage.Stores;
+
+/// <summary>What measuring made of a recording.</summary>
+/// <param name="Labels">The file's labels overlaid by the manifest's; the manifest's alone if the file could not be read.</param>
+/// <param name="Device">What wrote it; null if it could not be read.</param>
+/// <param name="Trials">Its trials, or the sentence with which it is refused.</param>
+public sealed record MeasuredRecording(RecordingLabels Labels, Device? Device, Outcome<ImmutableArray<Trial>> Trials)
+{
+    /// <summary>Measures with the core: <see cref="Recording.From"/>, then <see cref="Trials.Measuring.Of"/>.</summary>
+    public static MeasuredRecording ByCore(ReadOnlyMemory<byte> bytes, RecordingLabels? manifest)
+    {
+        if (!Recording.From(bytes.Span, manifest).TryGet(out Recording? recording, out Refusal? refusal))
+        {
+            return new MeasuredRecording(manifest ?? RecordingLabels.None, null, refusal);
+        }
+
+        return new MeasuredRecording(recording.Labels, DeviceOf(recording), Measuring.Of(recording));
+    }
+
+    private static Device? DeviceOf(Recording recording) =>
+        recording switch
+        {
+            ForceRecording { HasTwoPlates: true } => Athletes.Device.TwoForcePlates,
+            ForceRecording => Athletes.Device.ForcePlate,
+            IntervalRecording { FramesPerSecond: not null } => Athletes.Device.Camera,
+            IntervalRecording => Athletes.Device.MatOrGate,
+            _ => null,
+        };
+}

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Storage.Folders;
+using Jumpwright.Storage.Stores.Rows;
+using Microsoft.EntityFrameworkCore;
+
+namespace Jumpwright.Storage.Stores;
+
+/// <summary>Reads recordings and trials out of the store.</summary>
+internal static class RecordingQueries
+{
+    public static ImmutableArray<StoredRecording> All(StoreContext context)
+    {
+        var measurements = context
+            .Measurements.Select(m => new { Row = m, Trials = m.Trials.Count })
+            .ToDictionary(m => m.Row.Id, StringComparer.Ordinal);
+        return
+        [
+            .. context
+                .Recordings.OrderBy(r => r.Position)
+                .AsEnumerable()
+                .Select(r =>
+                {
+                    var found = r.MeasurementId is null ? null : measurements[r.MeasurementId];
+                    string? refusal = found?.Row.Refusal ?? r.Refusal;
+                    return new StoredRecording(
+                        r.File,
+                        r.Sha256,
+                        found is null ? new RecordingLabels(r.AthleteId) : TrialRows.Labels(found.Row),
+                        found?.Row.Device,
+                        found?.Trials ?? 0,
+                        refusal is null ? null : new Refusal(refusal)
+                    );
+                }),
+        ];
+    }
+
+    /// <summary>
+    /// Trials by day, then in the folder's order. One content counts once, however many files hold it; a trial without an
+    /// athlete of the squad or without a day counts nowhere, which is said.
+    /// </summary>
+    public static (ImmutableArray<MeasuredTrial> Trials, ImmutableArray<FolderProblem> Strays) Trials(
+        StoreContext context,
+        string? athleteId = null
+    )
+    {
+        HashSet<string> squad = context.Athletes.Select(a => a.Id).ToHashSet(StringComparer.Ordinal);
+        Dictionary<string, MeasurementRow> measurements = Measurements(context, athleteId);
+        var trials = new List<MeasuredTrial>();
+        var strays = new List<FolderProblem>();
+        var firstFile = new Dictionary<(string Sha256, string Athlete), string>();
+        foreach (RecordingRow recording in context.Recordings.OrderBy(r => r.Position))
+        {
+            if (
+                recording.MeasurementId is null
+                || !measurements.TryGetValue(recording.MeasurementId, out MeasurementRow? row)
+                || row.Refusal is not null
+            )
+            {
+                continue;
+            }
+
+            if (Objection(row, squad) is { } objection)
+            {
+                strays.Add(Stray(recording.File, objection, row.AthleteId));
+            }
+            else if (!firstFile.TryAdd((row.Sha256, row.AthleteId!), recording.File))
+            {
+                string first = firstFile[(row.Sha256, row.AthleteId!)];
+                strays.Add(Stray(recording.File, $"holds the same bytes as {first}; it counts once", row.AthleteId));
+            }
+            else
+            {
+                trials.AddRange(
+                    row.Trials.OrderBy(t => t.Number).Select(t => TrialRows.ToTrial(recording.File, row, t))
+                );
+            }
+        }
+
+        return ([.. trials.OrderBy(t => t.Date)], [.. strays]);
+    }
+
+    private static Dictionary<string, MeasurementRow> Measurements(StoreContext context, string? athleteId)
+    {
+        IQueryable<MeasurementRow> rows = context
+            .Measurements.Include(m => m.Trials)
+                .ThenInclude(t => t.Measures)
+            .Include(m => m.Trials)
+                .ThenInclude(t => t.Contacts)
+            .Include(m => m.Trials)
+                .ThenInclude(t => t.Remarks)
+            .AsSplitQuery();
+        if (athleteId is not null)
+        {
+            rows = rows.Where(m => m.AthleteId == athleteId);
+        }
+
+        return rows.ToDictionary(m => m.Id, StringComparer.Ordinal);
+    }
+
+    private static string? Objection(MeasurementRow row, HashSet<string> squad) =>
+        row.AthleteId is null ? "was measured but names no athlete: give it a row in trials.csv"
+        : !squad.Contains(row.AthleteId)
+            ? $"was measured but its athlete '{row.AthleteId}' is nobody's id in athletes.csv: correct the id in trials.csv"
+        : row.Date is null ? "was measured but has no date: write it in trials.csv"
+        : null;
+
+    private static FolderProblem Stray(string file, string what, string? athlete) =>
+        new(file, null, ProblemWeight.LeftOut, $"{file}: {what}.", athlete);
+}

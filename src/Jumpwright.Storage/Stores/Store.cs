@@ -1,0 +1,242 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Storage.Folders;
+using Jumpwright.Storage.Stores.Rows;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+
+namespace Jumpwright.Storage.Stores;
+
+/// <summary>The store over SQLite: a file, or memory for tests and for planning straight from a folder.</summary>
+public sealed class Store : IStore
+{
+    private readonly StoreDatabase _database;
+    private readonly TimeProvider _clock;
+
+    private Store(StoreDatabase database, TimeProvider clock) => (_database, _clock) = (database, clock);
+
+    /// <summary>
+    /// Opens a store, or makes one where there is no file yet. A file that is no store, or that a newer version wrote, is
+    /// refused and left as it is.
+    /// </summary>
+    /// <param name="path">The database file.</param>
+    /// <param name="clock">Tells when an import began and when a plan was kept.</param>
+    public static Outcome<Store> Open(string path, TimeProvider clock) =>
+        StoreDatabase.AtPath(path).Then<Store>(database => new Store(database, clock));
+
+    /// <summary>A store that is gone with this object.</summary>
+    public static Store InMemory(TimeProvider clock) => new(StoreDatabase.InMemory(), clock);
+
+    /// <summary>
+    /// A squad from a squad folder or from a store, whichever the path is: what the commands that plan take. A folder is read
+    /// and measured afresh, and nothing is written.
+    /// </summary>
+    public static Outcome<StoredSquad> LoadFrom(
+        string path,
+        TimeProvider clock,
+        Measurer? measure = null,
+        IProgress<ImportProgress>? progress = null,
+        CancellationToken cancel = default
+    )
+    {
+        if (Directory.Exists(path))
+        {
+            using Store memory = InMemory(clock);
+            return memory.Import(path, measure, progress, cancel).Then(_ => memory.Load());
+        }
+
+        if (!File.Exists(path))
+        {
+            return new Refusal($"There is neither a squad folder nor a store at '{path}': check the path.");
+        }
+
+        if (!Open(path, clock).TryGet(out Store? store, out Refusal? refusal))
+        {
+            return refusal;
+        }
+
+        using (store)
+        {
+            return store.Load();
+        }
+    }
+
+    public Outcome<ImportReport> Import(
+        string folder,
+        Measurer? measure = null,
+        IProgress<ImportProgress>? progress = null,
+        CancellationToken cancel = default
+    )
+    {
+        using ImportLock? one = ImportLock.TryTake(_database.Path);
+        if (one is null)
+        {
+            return StoreRefusals.ImportRunning();
+        }
+
+        HashSet<string> before = _database.Read(context =>
+            context.Measurements.Select(m => m.Id).ToHashSet(StringComparer.Ordinal)
+        );
+        var importer = new Importer(_database, _clock, measure ?? MeasuredRecording.ByCore);
+        return importer.Import(folder, progress, cancel).Then<ImportReport>(batch => Report(batch, before));
+    }
+
+    public Outcome<StoredSquad> Load() =>
+        _database.Read<Outcome<StoredSquad>>(context =>
+            SquadRows.Squad(context) is { } squad ? LoadSquad(context, squad) : StoreRefusals.Empty()
+        );
+
+    public ImmutableArray<StoredRecording> Recordings() => _database.Read(RecordingQueries.All);
+
+    public ImmutableArray<MeasuredTrial> TrialsOf(string athleteId) =>
+        _database.Read(context => RecordingQueries.Trials(context, athleteId).Trials);
+
+    public Outcome<ReadOnlyMemory<byte>> RawBytes(string sha256) =>
+        _database.Read<Outcome<ReadOnlyMemory<byte>>>(context =>
+        {
+            RawRow? row = context.Raw.SingleOrDefault(r => r.Sha256 == sha256);
+            if (row is null)
+            {
+                return StoreRefusals.NoRaw(sha256);
+            }
+
+            byte[]? bytes = Stores.RawBytes.Unpack(row);
+            return bytes is null ? StoreRefusals.Damaged(sha256) : new ReadOnlyMemory<byte>(bytes);
+        });
+
+    public StoredPlan KeepPlan(LocalDate from, int weeks, string json) =>
+        _database.Write(context =>
+        {
+            PlanRow? same = context
+                .Plans.Where(p => p.From == from && p.Weeks == weeks)
+                .OrderByDescending(p => p.Number)
+                .FirstOrDefault();
+            if (same?.Json != json)
+            {
+                same = new PlanRow
+                {
+                    Number = (context.Plans.Max(p => (int?)p.Number) ?? 0) + 1,
+                    From = from,
+                    Weeks = weeks,
+                    SavedAt = Instant.FromDateTimeOffset(_clock.GetUtcNow()),
+                    Json = json,
+                };
+                context.Plans.Add(same);
+            }
+
+            return ToPlan(same);
+        });
+
+    public ImmutableArray<StoredPlan> Plans() =>
+        _database.Read(context =>
+            context.Plans.OrderByDescending(p => p.Number).AsEnumerable().Select(ToPlan).ToImmutableArray()
+        );
+
+    public ImmutableArray<string> Check() => _database.Read(Integrity.Check);
+
+    public Outcome<int> Export(string folder) => _database.Read(context => Exporter.Export(context, folder));
+
+    public Outcome<ErasureReport> Erase(string athleteId)
+    {
+        using ImportLock? one = ImportLock.TryTake(_database.Path);
+        if (one is null)
+        {
+            return StoreRefusals.ImportRunning();
+        }
+
+        Outcome<ErasureReport> erased = _database.Write(context => Eraser.Erase(context, athleteId));
+        if (erased.TryGet(out _, out _))
+        {
+            _database.Compact();
+        }
+
+        return erased;
+    }
+
+    public void Dispose() => _database.Dispose();
+
+    internal T Inspect<T>(Func<StoreContext, T> look) => _database.Read(look);
+
+    private ImportReport Report(int batch, HashSet<string> before) =>
+        _database.Read(context =>
+        {
+            ImmutableArray<StoredRecording> recordings = RecordingQueries.All(context);
+            int known = context
+                .Recordings.Where(r => r.MeasurementId != null)
+                .Select(r => r.MeasurementId!)
+                .AsEnumerable()
+                .Count(before.Contains);
+            return new ImportReport(
+                batch,
+                recordings.Length,
+                recordings.Count(r => r.Refusal is null),
+                known,
+                [.. recordings.Where(r => r.Refusal is not null)],
+                SquadRows.Problems(context)
+            );
+        });
+
+    private static StoredSquad LoadSquad(StoreContext context, Squad squad)
+    {
+        (ImmutableArray<MeasuredTrial> trials, ImmutableArray<FolderProblem> strays) = RecordingQueries.Trials(context);
+        ILookup<string, MeasuredTrial> trialsOf = trials.ToLookup(t => t.AthleteId, StringComparer.Ordinal);
+        ILookup<string, ScreenResult> screensOf = context
+            .Screens.OrderBy(r => r.Position)
+            .AsEnumerable()
+            .Select(SquadRows.ToScreen)
+            .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
+        ILookup<string, SymptomReport> symptomsOf = context
+            .Symptoms.OrderBy(r => r.Position)
+            .AsEnumerable()
+            .Select(SquadRows.ToSymptom)
+            .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
+        ILookup<string, Restriction> restrictionsOf = context
+            .Restrictions.OrderBy(r => r.Position)
+            .AsEnumerable()
+            .Select(SquadRows.ToRestriction)
+            .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
+        ILookup<string, CompletedItem> completedOf = context
+            .Completed.OrderBy(r => r.Position)
+            .AsEnumerable()
+            .Select(SquadRows.ToItem)
+            .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
+        ImmutableArray<History> histories =
+        [
+            .. context
+                .Athletes.OrderBy(a => a.Position)
+                .AsEnumerable()
+                .Select(SquadRows.ToAthlete)
+                .Select(a => new History(
+                    a,
+                    [.. trialsOf[a.Id]],
+                    [.. screensOf[a.Id]],
+                    [.. symptomsOf[a.Id]],
+                    [.. restrictionsOf[a.Id]],
+                    [.. completedOf[a.Id]]
+                )),
+        ];
+        return new StoredSquad(
+            squad,
+            histories,
+            RecordingQueries.All(context),
+            [.. SquadRows.Problems(context), .. Unfinished(context), .. strays]
+        );
+    }
+
+    private static IEnumerable<FolderProblem> Unfinished(StoreContext context)
+    {
+        if (context.Batches.Any(b => !b.Finished))
+        {
+            yield return new FolderProblem(
+                "",
+                null,
+                ProblemWeight.LeftOut,
+                "The last import was cut short, so some recordings may be missing: import the squad folder again."
+            );
+        }
+    }
+
+    private static StoredPlan ToPlan(PlanRow row) => new(row.Number, row.From, row.Weeks, row.SavedAt, row.Json);
+}
