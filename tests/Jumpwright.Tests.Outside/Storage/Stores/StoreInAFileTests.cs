@@ -131,7 +131,7 @@ public sealed class StoreInAFileTests : StoreContract
     }
 
     [Fact]
-    public void Reading_WhileAnImportWrites_SeesTheLastWholeStateAndDoesNotWait()
+    public async Task Reading_WhileAnImportWrites_SeesTheLastWholeStateAndDoesNotWait()
     {
         using var squad = new SquadOnDisk(6);
         using Store store = New();
@@ -140,10 +140,9 @@ public sealed class StoreInAFileTests : StoreContract
         writing.Open();
         using SqliteTransaction transaction = writing.BeginTransaction(deferred: false);
 
-        Task<StoredSquad> reading = Task.Run(() => store.Load().Require());
+        StoredSquad read = await Task.Run(() => store.Load().Require()).WaitAsync(TimeSpan.FromSeconds(20));
 
-        Assert.True(reading.Wait(TimeSpan.FromSeconds(20)));
-        Assert.Equal(["Ada", "Ben"], reading.GetAwaiter().GetResult().Histories.Select(h => h.Athlete.Name));
+        Assert.Equal(["Ada", "Ben"], read.Histories.Select(h => h.Athlete.Name));
     }
 
     [Fact]
