@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Progression;
@@ -7,7 +9,29 @@ namespace Jumpwright.Progression;
 /// <summary>The room's door: profile and history in, each exercise owned, open or closed with its reasons out.</summary>
 public static class Ladders
 {
-    /// <summary>The ladder on that day. Safety's rulings close rungs here too, with their own sentence.</summary>
+    /// <summary>
+    /// The ladder on that day, with the default options. Only what happened up to that day counts. Safety's rulings
+    /// close rungs here too, with their own sentence.
+    /// </summary>
     public static Ladder For(Profile profile, History history, Catalogue catalogue, LocalDate asOf) =>
-        throw new NotImplementedException();
+        For(profile, history, catalogue, asOf, LadderOptions.Default);
+
+    /// <summary>The ladder on that day, with other thresholds, days and probabilities.</summary>
+    public static Ladder For(
+        Profile profile,
+        History history,
+        Catalogue catalogue,
+        LocalDate asOf,
+        LadderOptions options
+    ) => For(profile, history, catalogue, asOf, options, SafetyRules.For(history, asOf));
+
+    /// <summary>The ladder on that day under rulings that were already asked for.</summary>
+    public static Ladder For(
+        Profile profile,
+        History history,
+        Catalogue catalogue,
+        LocalDate asOf,
+        LadderOptions options,
+        ImmutableArray<Ruling> rulings
+    ) => new LadderBuilder(profile, history, catalogue, asOf, options, rulings).Build();
 }

@@ -1,0 +1,219 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Recordings;
+using NodaTime;
+
+namespace Jumpwright.Progression;
+
+/// <summary>Judges entry criteria that name a test, from the profile's current measures and the screens typed by hand.</summary>
+internal sealed class CriterionJudge(Profile profile, History history, LocalDate asOf, LadderOptions options)
+{
+    private readonly int _freshDays = AfterInjury(history, asOf, options)
+        ? options.FreshDaysAfterInjury
+        : options.FreshDays;
+
+    /// <summary>
+    /// True after an operation, while a written restriction was in force within the last weeks, or after a report of
+    /// swelling, giving way or locking within them.
+    /// </summary>
+    internal static bool AfterInjury(History history, LocalDate asOf, LadderOptions options)
+    {
+        LocalDate since = asOf.PlusDays(-options.FreshDays);
+        return history.Athlete.Operation is not null
+            || history.Restrictions.Any(r => r.From <= asOf && (r.Until is null || r.Until >= since))
+            || history.Symptoms.Any(s =>
+                s.Date >= since && s.Date <= asOf && s.Kind is "swelling" or "giving-way" or "locking"
+            );
+    }
+
+    /// <summary>The criterion's test, or the alternative that speaks best for it.</summary>
+    internal RungReason Judge(EntryCriterion criterion)
+    {
+        double needed =
+            criterion.Kind == CriterionKind.Safety ? options.SafetyProbability : options.PerformanceProbability;
+        IEnumerable<TestReading> readings =
+        [
+            Read(criterion, criterion.Test, criterion.Task, criterion.Value, criterion.Unit, needed),
+            .. criterion.Alternatives.Select(a => Read(criterion, a.Test, a.Task, a.Value, a.Unit, needed)),
+        ];
+        TestReading best = readings
+            .OrderByDescending(r => Rank(r.Verdict))
+            .ThenByDescending(r => r.Probability ?? 0)
+            .First();
+        return new RungReason(
+            criterion.Id,
+            best.Verdict,
+            $"{criterion.Text} {best.Sentence}",
+            best.Probability,
+            best.Date,
+            best.Settle
+        );
+    }
+
+    // A test that speaks now outranks one that is silent; among those that speak, the better news does not hide a
+    // clear failure of the criterion's own test unless the alternative is met.
+    private static int Rank(CriterionVerdict verdict) =>
+        verdict switch
+        {
+            CriterionVerdict.Met => 4,
+            CriterionVerdict.NotMet => 3,
+            CriterionVerdict.Unclear => 2,
+            CriterionVerdict.Stale => 1,
+            _ => 0,
+        };
+
+    private TestReading Read(
+        EntryCriterion criterion,
+        string test,
+        string? task,
+        double threshold,
+        string unit,
+        double needed
+    )
+    {
+        if (EntryTests.Find(test) is not { } known)
+        {
+            return NotTested(
+                $"Not tested: nothing measures '{test}'.",
+                "an entry of the catalogue that can be measured"
+            );
+        }
+
+        if (criterion.PerBodyMass && !(history.Athlete.BodyMassKg > 0))
+        {
+            return NotTested("Not tested: body mass is unknown.", "weighing");
+        }
+
+        double scale = criterion.PerBodyMass ? history.Athlete.BodyMassKg!.Value : 1;
+        ImmutableArray<Sided> results = known.IsMeasure ? Measured(known, task) : Screened(known);
+        IEnumerable<Side> sides = known.HasSides ? [Side.Left, Side.Right] : [Side.Both];
+        var readings = new List<TestReading>();
+        foreach (Side side in sides)
+        {
+            string where = known.HasSides ? (side == Side.Left ? "left " : "right ") : "";
+            Sided? result = results
+                .Where(r => !known.HasSides || r.Side == side || r.Side == Side.Both)
+                .OrderByDescending(r => r.Date)
+                .FirstOrDefault();
+            readings.Add(
+                result is null
+                    ? NotTested($"Not tested{(where.Length > 0 ? ", " + where.Trim() : "")}.", known.HowToDoIt)
+                    : Judge(criterion.Sense, known, threshold, unit, needed, scale, result, where)
+            );
+        }
+
+        // Both legs must meet: the worse one speaks.
+        return readings.Count == 1 ? readings[0] : Worse(readings[0], readings[1]);
+    }
+
+    private TestReading Judge(
+        string sense,
+        EntryTest known,
+        double threshold,
+        string unit,
+        double needed,
+        double scale,
+        Sided result,
+        string where
+    )
+    {
+        double value = result.Value / scale;
+        double doubt = result.StandardUncertainty / scale;
+        string shown = $"{where}{Number(value)} ± {Number(doubt)}{Unit(unit)} on {CleanSessions.Day(result.Date)}";
+        int age = Period.DaysBetween(result.Date, asOf);
+        if (age > _freshDays)
+        {
+            return new TestReading(
+                CriterionVerdict.Stale,
+                $"Stale: {shown}, {age} days ago; {_freshDays} at most.",
+                null,
+                result.Date,
+                known.HowToDoIt
+            );
+        }
+
+        double p = Chance.Keeps(value, doubt, sense, threshold, known.IsCount);
+        CriterionVerdict verdict =
+            p >= needed ? CriterionVerdict.Met
+            : p <= 1 - needed ? CriterionVerdict.NotMet
+            : CriterionVerdict.Unclear;
+        string word = verdict switch
+        {
+            CriterionVerdict.Met => "Met",
+            CriterionVerdict.NotMet => "Not met",
+            _ => "Unclear",
+        };
+        return new TestReading(
+            verdict,
+            $"{word}: {shown}, probability {p:0.00} ({needed:0.00} needed).",
+            p,
+            result.Date,
+            verdict switch
+            {
+                CriterionVerdict.Met => null,
+                CriterionVerdict.Unclear => "more trials of " + known.HowToDoIt,
+                _ => known.HowToDoIt + ", after training for it",
+            }
+        );
+    }
+
+    private static TestReading Worse(TestReading a, TestReading b)
+    {
+        // Not met outranks silence: a known failure is the better sentence, and both keep the rung closed.
+        static int Badness(CriterionVerdict v) =>
+            v switch
+            {
+                CriterionVerdict.NotMet => 4,
+                CriterionVerdict.NotTested => 3,
+                CriterionVerdict.Stale => 2,
+                CriterionVerdict.Unclear => 1,
+                _ => 0,
+            };
+        if (Badness(a.Verdict) != Badness(b.Verdict))
+        {
+            return Badness(a.Verdict) > Badness(b.Verdict) ? a : b;
+        }
+
+        return (a.Probability ?? 0) <= (b.Probability ?? 0) ? a : b;
+    }
+
+    private static TestReading NotTested(string sentence, string settle) =>
+        new(CriterionVerdict.NotTested, sentence, null, null, settle);
+
+    private ImmutableArray<Sided> Measured(EntryTest known, string? task)
+    {
+        JumpTask? wanted = JumpTasks.Parse(task);
+        return
+        [
+            .. profile
+                .Current.Where(e =>
+                    e.Measure.Name == known.Id && e.Task == wanted && wanted is not null && e.Date <= asOf
+                )
+                .Where(e => e.Limb is null or Limb.Both)
+                .Select(e => new Sided(Side.Both, e.Date, e.Measure.Value, e.Measure.StandardUncertainty)),
+        ];
+    }
+
+    private ImmutableArray<Sided> Screened(EntryTest known) =>
+        [
+            .. history
+                .Screens.Where(s => s.Test == known.Id && s.Date <= asOf && Fits(s.Unit, known))
+                .GroupBy(s => (s.Date, Side: s.Side == Side.Unknown && !known.HasSides ? Side.Both : s.Side))
+                .Select(g => new Sided(
+                    g.Key.Side,
+                    g.Key.Date,
+                    g.Average(s => s.Value),
+                    known.StandardUncertainty / Math.Sqrt(g.Count())
+                )),
+        ];
+
+    private static bool Fits(string unit, EntryTest known) =>
+        unit == known.Unit || (known.IsCount && unit is "" or "1" or "count");
+
+    private static string Number(double value) => value.ToString(Math.Abs(value) >= 10 ? "0.#" : "0.###");
+
+    private static string Unit(string unit) => unit == "1" ? "" : " " + unit;
+
+    private sealed record Sided(Side Side, LocalDate Date, double Value, double StandardUncertainty);
+}

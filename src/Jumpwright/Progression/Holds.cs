@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using NodaTime;
+
+namespace Jumpwright.Progression;
+
+/// <summary>What holds an athlete back whatever the numbers say: bad landings first, then time off and illness.</summary>
+internal static class Holds
+{
+    internal const string Landing = "landing-hold";
+    internal const string TimeOff = "time-off-hold";
+
+    /// <summary>The reason that holds everything beyond landing back, or null.</summary>
+    internal static RungReason? ForLandings(History history, LocalDate asOf, LadderOptions options) =>
+        FailedScreen(history, asOf, options) ?? LoggedFaults(history, asOf, options);
+
+    /// <summary>
+    /// The reason that holds the highest stage an athlete has earned back, after illness or a long time off, until
+    /// enough sessions were done since; or null.
+    /// </summary>
+    internal static RungReason? ForTimeOff(History history, LocalDate asOf, LadderOptions options)
+    {
+        ImmutableArray<LocalDate> days =
+        [
+            .. history.Completed.Where(c => c.Date <= asOf).Select(c => c.Date).Distinct().Order(),
+        ];
+        LocalDate? ill = history
+            .Symptoms.Where(s => s.Kind == "illness" && s.Date <= asOf && s.Date > asOf.PlusDays(-options.FreshDays))
+            .Select(s => (LocalDate?)s.Date)
+            .Max();
+        if (ill is { } sick && days.Count(d => d > sick) < options.SessionsToComeBack)
+        {
+            return Hold($"ill on {CleanSessions.Day(sick)}", sick, days.Count(d => d > sick), options);
+        }
+
+        for (int i = days.Length - 1; i >= 0; i--)
+        {
+            int back = days.Length - 1 - i;
+            if (back >= options.SessionsToComeBack)
+            {
+                return null;
+            }
+
+            LocalDate next = i + 1 < days.Length ? days[i + 1] : asOf;
+            int off = Period.DaysBetween(days[i], next);
+            if (off > options.DaysOff)
+            {
+                return Hold($"{off} days off after {CleanSessions.Day(days[i])}", days[i], back, options);
+            }
+        }
+
+        return null;
+    }
+
+    private static RungReason Hold(string why, LocalDate since, int back, LadderOptions options) =>
+        new(
+            TimeOff,
+            CriterionVerdict.NotMet,
+            $"One stage lower: {why}; {back} of {options.SessionsToComeBack} sessions done since.",
+            null,
+            since,
+            "two sessions of the stage before, at half the contacts"
+        );
+
+    private static RungReason? FailedScreen(History history, LocalDate asOf, LadderOptions options)
+    {
+        EntryTest screen = EntryTests.Find("landing-screen")!;
+        IGrouping<LocalDate, ScreenResult>? last = history
+            .Screens.Where(s => s.Test == screen.Id && s.Date <= asOf)
+            .GroupBy(s => s.Date)
+            .MaxBy(g => g.Key);
+        if (last is null)
+        {
+            return null;
+        }
+
+        double faults = last.Average(s => s.Value);
+        double doubt = screen.StandardUncertainty / Math.Sqrt(last.Count());
+        double p = Chance.Keeps(faults, doubt, "at-most", options.LandingScreenFailsAbove, count: true);
+        return p >= 0.5
+            ? null
+            : new RungReason(
+                Landing,
+                CriterionVerdict.NotMet,
+                $"Landing comes first: landing screen {faults:0.#} faults ± {doubt:0.#} on {CleanSessions.Day(last.Key)}; above {options.LandingScreenFailsAbove} is failed.",
+                p,
+                last.Key,
+                screen.HowToDoIt + ", after landing practice"
+            );
+    }
+
+    private static RungReason? LoggedFaults(History history, LocalDate asOf, LadderOptions options)
+    {
+        IGrouping<LocalDate, CompletedItem>? last = history
+            .Completed.Where(c => c.Date <= asOf && c.LandingFaults is not null)
+            .GroupBy(c => c.Date)
+            .MaxBy(g => g.Key);
+        int faults = last?.Sum(c => c.LandingFaults ?? 0) ?? 0;
+        return faults < options.LandingFaultsThatHold
+            ? null
+            : new RungReason(
+                Landing,
+                CriterionVerdict.NotMet,
+                $"Landing comes first: {faults} landing faults logged on {CleanSessions.Day(last!.Key)}.",
+                null,
+                last.Key,
+                "one session of landings without a fault"
+            );
+    }
+}

@@ -1,0 +1,246 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Safety;
+using NodaTime;
+
+namespace Jumpwright.Progression;
+
+/// <summary>Builds one ladder: safety first, then landings, time off, entry criteria, and what the log has earned.</summary>
+internal sealed class LadderBuilder(
+    Profile profile,
+    History history,
+    Catalogue catalogue,
+    LocalDate asOf,
+    LadderOptions options,
+    ImmutableArray<Ruling> rulings
+)
+{
+    private readonly CriterionJudge _judge = new(profile, history, asOf, options);
+    private readonly RungReason? _landingHold = Holds.ForLandings(history, asOf, options);
+    private readonly RungReason? _timeOffHold = Holds.ForTimeOff(history, asOf, options);
+    private readonly Dictionary<string, Rung> _rungs = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, CleanSessions> _sessions = new(StringComparer.Ordinal);
+
+    internal Ladder Build()
+    {
+        ImmutableArray<CompletedItem> done = [.. history.Completed.Where(c => c.Date <= asOf)];
+        var own = new Dictionary<string, CleanSessions>(StringComparer.Ordinal);
+        var keepers = new Dictionary<string, ImmutableHashSet<string>>(StringComparer.Ordinal);
+        foreach (Exercise exercise in catalogue.Exercises)
+        {
+            keepers[exercise.Id] = Keepers.Of(exercise, catalogue);
+            own[exercise.Id] = CleanSessions.Of(exercise, keepers[exercise.Id], done, options);
+        }
+
+        foreach (Exercise exercise in catalogue.Exercises)
+        {
+            IEnumerable<Exercise> harder = catalogue.Exercises.Where(e => keepers[exercise.Id].Contains(e.Id));
+            _sessions[exercise.Id] = own[exercise.Id].With(harder.Select(e => (e, own[e.Id])));
+        }
+
+        foreach (Exercise exercise in catalogue.Exercises)
+        {
+            RungOf(exercise);
+        }
+
+        return new Ladder(profile.AthleteId, asOf, [.. catalogue.Exercises.Select(e => _rungs[e.Id])]);
+    }
+
+    private Rung RungOf(Exercise exercise)
+    {
+        if (_rungs.TryGetValue(exercise.Id, out Rung? known))
+        {
+            return known;
+        }
+
+        // A circle of owned criteria, which the linter refuses, must not hang: it finds itself closed.
+        _rungs[exercise.Id] = new Rung(exercise.Id, RungState.Closed, []);
+        return _rungs[exercise.Id] = Judge(exercise);
+    }
+
+    private Rung Judge(Exercise exercise)
+    {
+        CleanSessions log = _sessions[exercise.Id];
+        ImmutableArray<RungReason> entry = [.. exercise.Entry.Select(c => EntryReason(c, log))];
+        ImmutableArray<RungReason> closing =
+        [
+            .. rulings
+                .Where(r => r.Effect.Forbids(exercise.FactsAt(exercise.DropRangeM?.MinM)))
+                .Select(r => new RungReason(r.LimitId, CriterionVerdict.NotMet, r.Because, null, null, null)),
+            .. Held(exercise),
+        ];
+
+        bool earned = log.Earned && DaysSince(log) <= options.FadesToOpenAfterDays;
+
+        // Who owns an exercise need not show performance again to keep it; safety criteria always stand.
+        IEnumerable<EntryCriterion> standing = earned
+            ? exercise.Entry.Where(c => c.Kind == CriterionKind.Safety)
+            : exercise.Entry;
+        bool entered = standing.All(c => entry.First(r => r.CriterionId == c.Id).Verdict == CriterionVerdict.Met);
+
+        RungState state =
+            !closing.IsEmpty || !entered ? RungState.Closed
+            : earned ? RungState.Owned
+            : RungState.Open;
+        if (closing.IsEmpty && entered && !earned && FadedShut(exercise, log) is { } faded)
+        {
+            return new Rung(exercise.Id, RungState.Closed, [faded, .. entry]);
+        }
+
+        return new Rung(exercise.Id, state, [.. closing, .. entry, LogReason(exercise, log, earned)]);
+    }
+
+    private RungReason EntryReason(EntryCriterion criterion, CleanSessions asking)
+    {
+        if (criterion.OwnedExercise is not { } id)
+        {
+            return _judge.Judge(criterion);
+        }
+
+        if (catalogue.Find(id) is not { } exercise)
+        {
+            return new RungReason(
+                criterion.Id,
+                CriterionVerdict.NotTested,
+                $"{criterion.Text} Not tested: '{id}' is not in the catalogue.",
+                null,
+                null,
+                "an entry of the catalogue that exists"
+            );
+        }
+
+        Rung rung = RungOf(exercise);
+        CleanSessions log = _sessions[id];
+        string settle =
+            $"{Times(options.SessionsToOwn)} clean sessions of {Lower(exercise.Name)} within {options.OwnWithinDays} days";
+
+        // Who had earned the exercise that asks finds it open while the step before it has faded no further than open.
+        bool fadedTogether =
+            asking.Earned
+            && log.Earned
+            && rung.State == RungState.Open
+            && DaysSince(log) <= options.FadesToClosedAfterDays;
+        return rung.State == RungState.Owned || fadedTogether
+            ? new RungReason(
+                criterion.Id,
+                CriterionVerdict.Met,
+                $"{criterion.Text} Met: {Earned(log)}.",
+                1,
+                log.LastUse,
+                null
+            )
+            : new RungReason(
+                criterion.Id,
+                log.LastUse is null ? CriterionVerdict.NotTested
+                    : log.Earned ? CriterionVerdict.Stale
+                    : CriterionVerdict.NotMet,
+                $"{criterion.Text} Not met: {NotOwned(exercise, rung, log)}.",
+                0,
+                log.LastUse,
+                settle
+            );
+    }
+
+    private IEnumerable<RungReason> Held(Exercise exercise)
+    {
+        if (exercise.Entry.IsEmpty)
+        {
+            yield break;
+        }
+
+        if (_landingHold is { } landing && exercise.Stage != Stage.Landing)
+        {
+            yield return landing;
+        }
+
+        if (
+            _timeOffHold is { } off
+            && HighestEarned() is { } highest
+            && exercise.Stage >= highest
+            && exercise.Intent == "maximal"
+        )
+        {
+            yield return off;
+        }
+    }
+
+    /// <summary>The highest stage in which something maximal was ever earned.</summary>
+    private Stage? HighestEarned() =>
+        catalogue
+            .Exercises.Where(e => e.Intent == "maximal" && e.Stage != Stage.RunUp && _sessions[e.Id].Earned)
+            .Select(e => (Stage?)e.Stage)
+            .Max();
+
+    private RungReason? FadedShut(Exercise exercise, CleanSessions log)
+    {
+        if (exercise.Entry.IsEmpty || !log.Earned || log.LastUse is not { } last)
+        {
+            return null;
+        }
+
+        int days = DaysSince(log);
+        IEnumerable<string> before = exercise.Regressions.Concat(
+            exercise.Entry.Select(c => c.OwnedExercise).OfType<string>()
+        );
+        bool steppedUpAgain = before.Any(id =>
+            _sessions.TryGetValue(id, out CleanSessions? b) && b.Clean.Any(d => d > last)
+        );
+        return days <= options.FadesToClosedAfterDays || steppedUpAgain
+            ? null
+            : new RungReason(
+                "faded",
+                CriterionVerdict.Stale,
+                $"Faded: last done on {CleanSessions.Day(last)}, {days} days ago; a step before it comes first.",
+                null,
+                last,
+                "one clean session of " + string.Join(" or ", before.Distinct(StringComparer.Ordinal))
+            );
+    }
+
+    private RungReason LogReason(Exercise exercise, CleanSessions log, bool earned)
+    {
+        if (earned)
+        {
+            return new RungReason("owned", CriterionVerdict.Met, $"Owned: {Earned(log)}.", 1, log.LastUse, null);
+        }
+
+        string sentence =
+            log.LastUse is { } last && log.Earned
+                ? $"Not owned any more: last done on {CleanSessions.Day(last)}; {options.FadesToOpenAfterDays} days at most."
+            : log.LastFlaw is { } flaw
+                ? $"Not owned: {flaw}; {log.Clean.Length} of {options.SessionsToOwn} clean sessions since."
+            : exercise.Entry.IsEmpty && log.LastUse is null ? "Needs no test: it is where everybody begins."
+            : $"Not owned yet: {log.Clean.Length} of {options.SessionsToOwn} clean sessions within {options.OwnWithinDays} days.";
+        return new RungReason(
+            "owned",
+            log.LastUse is null ? CriterionVerdict.NotTested
+                : log.Earned ? CriterionVerdict.Stale
+                : CriterionVerdict.NotMet,
+            sentence,
+            0,
+            log.LastUse,
+            $"{Times(options.SessionsToOwn)} clean sessions within {options.OwnWithinDays} days"
+        );
+    }
+
+    private int DaysSince(CleanSessions log) => log.LastUse is { } last ? Period.DaysBetween(last, asOf) : int.MaxValue;
+
+    private static string Earned(CleanSessions log)
+    {
+        string through = log.Through is { } harder ? $"through {Lower(harder.Name)}, " : "";
+        string days = string.Join(" and ", log.Clean.TakeLast(2).Select(CleanSessions.Day));
+        return $"{through}clean on {days}, last kept on {CleanSessions.Day(log.LastUse!.Value)}";
+    }
+
+    private string NotOwned(Exercise exercise, Rung rung, CleanSessions log) =>
+        log.LastUse is null ? $"{Lower(exercise.Name)} has not been done"
+        : rung.State == RungState.Closed && log.Earned ? $"{Lower(exercise.Name)} is closed"
+        : log.Earned ? $"last done on {CleanSessions.Day(log.LastUse.Value)}"
+        : log.LastFlaw is { } flaw ? $"{flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since"
+        : $"{log.Clean.Length} of {options.SessionsToOwn} clean sessions";
+
+    private static string Times(int n) => n == 2 ? "two" : n.ToString();
+
+    private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
+}

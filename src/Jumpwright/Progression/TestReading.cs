@@ -1,0 +1,17 @@
+using NodaTime;
+
+namespace Jumpwright.Progression;
+
+/// <summary>What one test says of one threshold.</summary>
+/// <param name="Verdict">What is known.</param>
+/// <param name="Sentence">With the number, its doubt and its day.</param>
+/// <param name="Probability">That the threshold is kept; null when there is no usable number.</param>
+/// <param name="Date">Day of the evidence.</param>
+/// <param name="Settle">What would settle it; null when met.</param>
+internal sealed record TestReading(
+    CriterionVerdict Verdict,
+    string Sentence,
+    double? Probability,
+    LocalDate? Date,
+    string? Settle
+);

@@ -1,0 +1,148 @@
+using Jumpwright.Progression;
+
+namespace Jumpwright.Tests.Progression;
+
+/// <summary>Owned is earned by clean sessions, and fades.</summary>
+public class OwnershipTests
+{
+    private static readonly AthleteStory New = new();
+
+    [Fact]
+    public void TwoCleanSessions_WithinThreeWeeks_Own() =>
+        Assert.Equal(RungState.Owned, New.Did("snap-down", 21).Did("snap-down", 0).State("snap-down"));
+
+    [Fact]
+    public void TwoCleanSessions_TooFarApart_DoNotOwn() =>
+        Assert.Equal(RungState.Open, New.Did("snap-down", 22).Did("snap-down", 0).State("snap-down"));
+
+    [Fact]
+    public void TwoEntriesOfOneDay_AreOneSession() =>
+        Assert.Equal(RungState.Open, New.Did("snap-down", 2).Did("snap-down", 2).State("snap-down"));
+
+    [Fact]
+    public void OneLandingFault_DoesNotCountButDoesNotLoseEither()
+    {
+        Assert.Equal(RungState.Open, New.Did("snap-down", 6).Did("snap-down", 2, faults: 1).State("snap-down"));
+        Assert.Equal(
+            RungState.Owned,
+            New.Did("snap-down", 9).Did("snap-down", 6).Did("snap-down", 2, faults: 1).State("snap-down")
+        );
+    }
+
+    [Fact]
+    public void TwoLandingFaultsOrPain_StartAnew()
+    {
+        AthleteStory owned = New.Earned("snap-down", daysAgo: 5);
+        Assert.Equal(RungState.Open, owned.Did("snap-down", 2, faults: 2).State("snap-down"));
+        Assert.Equal(RungState.Open, owned.Did("snap-down", 2, pain: 3).State("snap-down"));
+        Assert.Equal(RungState.Owned, owned.Did("snap-down", 2, pain: 2).State("snap-down"));
+        Assert.Contains(
+            "pain 3/10 the morning after 2027-01-02",
+            owned.Did("snap-down", 2, pain: 3).Reason("snap-down", "owned").Sentence,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Theory]
+    [InlineData(null, 0.0)]
+    [InlineData(0, null)]
+    public void WhatWasNotWrittenDown_CountsForNothing(int? faults, double? pain) =>
+        Assert.Equal(
+            RungState.Open,
+            New.Did("snap-down", 6, faults, pain).Did("snap-down", 2, faults, pain).State("snap-down")
+        );
+
+    [Fact]
+    public void FewerRepsThanTheLeastDose_DoNotCount() =>
+        Assert.Equal(RungState.Open, New.Did("snap-down", 6, sets: 1).Did("snap-down", 2, sets: 1).State("snap-down"));
+
+    [Theory]
+    [InlineData(21, RungState.Owned)]
+    [InlineData(22, RungState.Open)]
+    [InlineData(42, RungState.Open)]
+    [InlineData(43, RungState.Closed)]
+    public void WithoutIt_OwnedFadesToOpenAndThenToClosed(int daysAgo, RungState state) =>
+        Assert.Equal(state, New.Earned("pogo-hop", daysAgo).State("pogo-hop"));
+
+    [Fact]
+    public void Faded_AStepBeforeItDoneCleanlyAgain_OpensIt()
+    {
+        AthleteStory faded = New.Earned("pogo-hop", 60);
+        Assert.Equal(RungState.Closed, faded.State("pogo-hop"));
+        Assert.Equal(RungState.Open, faded.Earned("low-pogo", 2).State("pogo-hop"));
+    }
+
+    [Fact]
+    public void TheFirstSteps_NeverFadeShut() =>
+        Assert.Equal(RungState.Open, New.Earned("snap-down", 300).State("snap-down"));
+
+    [Fact]
+    public void AHarderNeighbour_KeepsItAliveAndEarnsItToo()
+    {
+        Assert.Equal(RungState.Owned, New.Earned("low-pogo", 40).Did("pogo-hop", 3).State("low-pogo"));
+        AthleteStory through = New.Earned("jump-and-stick", 3);
+        Assert.Equal(RungState.Owned, through.State("snap-down"));
+        Assert.Contains(
+            "through low jump and stick",
+            through.Reason("snap-down", "owned").Sentence,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void AFlawInTheEasierOne_IsNotMendedByAnEarlierHarderOne() =>
+        Assert.Equal(
+            RungState.Open,
+            New.Earned("jump-and-stick", 6).Did("snap-down", 3, faults: 2).Did("snap-down", 2).State("snap-down")
+        );
+
+    [Fact]
+    public void LoggedLandingFaults_HoldEverythingBeyondLandingBack()
+    {
+        AthleteStory story = New.Earned("snap-down", 5).Earned("low-box-jump", 5).Earned("low-pogo", 5);
+        Assert.Equal(RungState.Open, story.State("pogo-hop"));
+        AthleteStory sloppy = story.Did("jump-and-stick", 1, faults: 2);
+        Assert.Equal(RungState.Closed, sloppy.State("pogo-hop"));
+        Assert.Contains(
+            "2 landing faults logged on 2027-01-03",
+            sloppy.Reason("pogo-hop", "landing-hold").Sentence,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(RungState.Open, sloppy.State("jump-and-stick"));
+        Assert.Equal(RungState.Open, sloppy.Did("snap-down", 0).State("pogo-hop"));
+    }
+
+    [Fact]
+    public void AFailedLandingScreen_HoldsWhateverTheNumbers()
+    {
+        AthleteStory story = New.WellTested().Earned("low-box-jump").Earned("low-pogo").Earned("snap-down");
+        Assert.Equal(RungState.Open, story.State("box-jump-no-dip"));
+        AthleteStory failed = story.Screened("landing-screen", 8, "faults", daysAgo: 1);
+        Assert.Equal(RungState.Closed, failed.State("box-jump-no-dip"));
+        Assert.Equal(RungState.Closed, failed.State("pogo-hop"));
+        Assert.Equal(RungState.Owned, failed.State("low-pogo"));
+    }
+
+    [Fact]
+    public void TimeOff_OfMoreThanTwoWeeks_BeginsOneStageLowerUntilTwoSessionsAreDone()
+    {
+        AthleteStory story = New.Earned("countermovement-jump", 15).Earned("box-jump", 15);
+        Assert.Equal(RungState.Closed, story.State("countermovement-jump"));
+        Assert.Equal(RungState.Owned, story.State("box-jump"));
+        Assert.Contains(
+            "15 days off",
+            story.Reason("countermovement-jump", "time-off-hold").Sentence,
+            StringComparison.Ordinal
+        );
+        AthleteStory back = story.Did("box-jump", 2).Did("box-jump", 0);
+        Assert.Equal(RungState.Owned, back.State("countermovement-jump"));
+    }
+
+    [Fact]
+    public void Illness_BeginsOneStageLowerUntilTwoSessionsAreDone()
+    {
+        AthleteStory story = New.Earned("countermovement-jump", 5).Felt("illness", 4);
+        Assert.Equal(RungState.Closed, story.State("countermovement-jump"));
+        Assert.Equal(RungState.Owned, story.Did("box-jump", 3).Did("box-jump", 1).State("countermovement-jump"));
+    }
+}
