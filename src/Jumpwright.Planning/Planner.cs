@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
+using Jumpwright.Planning.Collisions;
+using Jumpwright.Planning.Rotations;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Planning;
@@ -6,6 +10,66 @@ namespace Jumpwright.Planning;
 public static class Planner
 {
     /// <summary>Solves the request on CP-SAT. The plan was checked by <see cref="Judge"/> before it is returned.</summary>
-    public static Plan Solve(PlanRequest request, CancellationToken cancel = default) =>
-        throw new NotImplementedException();
+    /// <exception cref="InvalidOperationException">The plan broke a limit: a defect of the planner; the message says which.</exception>
+    public static Plan Solve(PlanRequest request, CancellationToken cancel = default)
+    {
+        long began = Stopwatch.GetTimestamp();
+        Requesting.Check(request);
+        Search.Found found = new Search(request, Asked.All(), cancel).Best();
+        Plan plan = found.Status switch
+        {
+            PlanStatus.Infeasible => Without(found.Status, request) with
+            {
+                Collisions = CollisionFinder.Find(request, cancel),
+            },
+            PlanStatus.NoneFound => Without(found.Status, request),
+            _ => With(found, request),
+        };
+        plan = plan with { Limits = Judge.Read(plan, request) };
+        ImmutableArray<Breach> breaches = Judge.Check(plan, request);
+        if (!breaches.IsEmpty)
+        {
+            throw new InvalidOperationException(
+                "The planner made a plan that breaks its own limits: "
+                    + string.Join(' ', breaches.Select(b => b.Sentence))
+            );
+        }
+
+        return plan with
+        {
+            Seconds = Math.Round(Stopwatch.GetElapsedTime(began).TotalSeconds, 3),
+        };
+    }
+
+    private static Plan Without(PlanStatus status, PlanRequest request) =>
+        new(
+            status,
+            null,
+            null,
+            0,
+            null,
+            0,
+            [],
+            [.. request.Athletes.OrderBy(a => a.Athlete.Id, StringComparer.Ordinal).SelectMany(a => a.Unmet)],
+            [],
+            request.Overrides,
+            []
+        );
+
+    private static Plan With(Search.Found found, PlanRequest request)
+    {
+        ImmutableArray<PlannedSession> sessions =
+        [
+            .. request
+                .Slots.OrderBy(s => s.StartUtc)
+                .ThenBy(s => s.Id, StringComparer.Ordinal)
+                .Select(s => SessionMaker.Of(s, found, request)),
+        ];
+        double empty = PlanPoints.Of(SessionMaker.OnlyLocked(sessions, request), request);
+        double objective = found.Objective!.Value;
+        double bound = found.Bound ?? throw new InvalidOperationException("A plan without a bound.");
+        double gap = bound - empty <= 1e-9 ? 0 : (bound - objective) / (bound - empty);
+        Plan plan = new(found.Status, objective, bound, empty, gap, 0, sessions, [], [], request.Overrides, []);
+        return plan with { Unmet = LeftOut.Of(plan, request) };
+    }
 }

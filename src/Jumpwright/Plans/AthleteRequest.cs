@@ -36,4 +36,29 @@ public sealed record AthleteRequest(
 
     /// <summary>Contrast pairs that may be formed.</summary>
     public ImmutableArray<ContrastPair> Pairs { get; init; } = [];
+
+    /// <summary>The menu's entry for an exercise in a session, or null when it is not open there.</summary>
+    public MenuItem? OnMenu(string sessionId, string exerciseId) =>
+        Menu.FirstOrDefault(m => m.SessionId == sessionId && m.ExerciseId == exerciseId);
+
+    /// <summary>Safety's rulings of that day.</summary>
+    public ImmutableArray<Ruling> RulingsOn(LocalDate day) => RulingsByDay.GetValueOrDefault(day, []);
+
+    /// <summary>Contacts allowed on that day: the level's or, if a ruling of the day asks for fewer, the ruling's.</summary>
+    public int ContactsAtMostOn(LocalDate day) =>
+        RulingsOn(day)
+            .Select(r => r.Effect)
+            .OfType<ContactsPerSessionAtMost>()
+            .Select(e => e.Contacts)
+            .Append(ContactsPerSessionAtMost)
+            .Min();
+
+    /// <summary>
+    /// Seconds that a contrast pair takes beyond its sets, counted with its heavy exercise: where the rest within the pair
+    /// is longer than the heavy exercise's own rest between sets, the difference, once a round. 0 for anything else.
+    /// </summary>
+    public int PairSeconds(MenuItem heavy, int rounds) =>
+        Pairs.FirstOrDefault(p => p.SessionId == heavy.SessionId && p.HeavyExerciseId == heavy.ExerciseId) is { } pair
+            ? rounds * Math.Max(0, pair.RestS - heavy.Dose.RestBetweenSetsS)
+            : 0;
 }

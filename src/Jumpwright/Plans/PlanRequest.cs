@@ -30,4 +30,31 @@ public sealed record PlanRequest(
 
     /// <summary>Monday of the week of that day: the week in which contacts and goals are counted.</summary>
     public static LocalDate WeekOf(LocalDate day) => day.PlusDays(1 - (int)day.DayOfWeek);
+
+    /// <summary>The quality an exercise trains first; null when the catalogue does not know it or it trains none.</summary>
+    public Quality? Trains(string exerciseId) =>
+        Catalogue.Find(exerciseId) is { Trains.IsEmpty: false } exercise ? exercise.Trains[0] : null;
+
+    /// <summary>How many of a piece of kit the squad has.</summary>
+    public int CountOf(string kitId) => Kit.Where(k => k.Id == kitId).Sum(k => k.Count);
+
+    /// <summary>Seconds of a session in which stations run.</summary>
+    public int UsableSeconds(SessionSlot slot) => (int)Math.Floor(((slot.Minutes - Limits.OpeningMinutes) * 60) + 1e-6);
+
+    /// <summary>Seconds of a session that an athlete's own work and changes may fill; the rest is for waiting.</summary>
+    public int WorkSeconds(SessionSlot slot) =>
+        UsableSeconds(slot) - (int)Math.Ceiling((Limits.WaitingMinutes * 60) - 1e-6);
+
+    /// <summary>Seconds for which all pieces of a kit together may be planned in a session.</summary>
+    public int KitSeconds(string kitId, SessionSlot slot) =>
+        (int)Math.Floor((CountOf(kitId) * UsableSeconds(slot) * Limits.KitShareAtMost) + 1e-6);
+
+    /// <summary>Second of the session, from its start, by which what must be done fresh has begun.</summary>
+    public int FreshUntil(SessionSlot slot) =>
+        (slot.Minutes * 60)
+        - UsableSeconds(slot)
+        + (int)Math.Floor((UsableSeconds(slot) * Limits.FreshWithinShare) + 1e-6);
+
+    /// <summary>Seconds of changing over before every item.</summary>
+    public int ChangeOverSeconds => (int)Math.Ceiling((Limits.ChangeOverMinutes * 60) - 1e-6);
 }

@@ -9,6 +9,15 @@ public sealed record SquadLimits
     /// <summary>Minutes to walk to a station, set it up and do a first submaximal try, before every item. House rule.</summary>
     public double ChangeOverMinutes { get; init; } = 1;
 
+    /// <summary>Minutes of every session kept free for waiting at stations: an athlete's own work fills no more than the rest. House rule.</summary>
+    public double WaitingMinutes { get; init; } = 4;
+
+    /// <summary>Share of its working minutes in the session that a piece of kit is planned for. House rule.</summary>
+    public double KitShareAtMost { get; init; } = 0.7;
+
+    /// <summary>What must be done fresh begins within this share of the session's working time. House rule.</summary>
+    public double FreshWithinShare { get; init; } = 2.0 / 3;
+
     /// <summary>No high-intensity work on the day of a fixture and on so many days before it. Common practice.</summary>
     public int HighIntensityDaysBeforeFixture { get; init; } = 1;
 

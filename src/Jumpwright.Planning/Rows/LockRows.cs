@@ -1,0 +1,46 @@
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning.Rows;
+
+/// <summary>Locked items stand as they were.</summary>
+internal static class LockRows
+{
+    public static void Add(SquadModel squad)
+    {
+        foreach (LockedItem locked in squad.Request.Locks.OrderBy(l => l.RequirementId, StringComparer.Ordinal))
+        {
+            Choice? choice = squad.Find(locked.AthleteId, locked.SessionId, locked.ExerciseId);
+            bool open =
+                choice is not null
+                && locked.Sets >= choice.Menu.Dose.SetsMin
+                && locked.Sets <= choice.Menu.Dose.SetsMax;
+            bool asked = squad.Asked.For(
+                locked.RequirementId,
+                "lock",
+                $"{locked.ExerciseId} of {locked.AthleteId} in {locked.SessionId} is locked at {locked.Sets} sets."
+            );
+            if (!open)
+            {
+                bool menuHolds = squad.Asked.ForLimit(
+                    "on-the-menu",
+                    $"{locked.AthleteId}:{locked.SessionId}:{locked.ExerciseId}",
+                    choice is null
+                        ? $"{locked.ExerciseId} is not open to {locked.AthleteId} in {locked.SessionId}."
+                        : $"{locked.ExerciseId} is open to {locked.AthleteId} with {choice.Menu.Dose.SetsMin} to {choice.Menu.Dose.SetsMax} sets in {locked.SessionId}."
+                );
+                if (asked && menuHolds)
+                {
+                    squad.Impossible();
+                }
+            }
+            else if (asked)
+            {
+                squad.Model.AddBoolAnd([choice!.AtLeast(locked.Sets)]);
+                if (locked.Sets < choice.Menu.Dose.SetsMax)
+                {
+                    squad.Model.AddBoolAnd([choice.AtLeast(locked.Sets + 1).Not()]);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,75 @@
+using Google.OrTools.Sat;
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning.Rows;
+
+/// <summary>The objective of <see cref="PlanPoints"/>: items by set, contrast pairs, and each week's sets by quality.</summary>
+internal static class ObjectiveRows
+{
+    public static void Add(SquadModel squad)
+    {
+        LinearExprBuilder sum = LinearExpr.NewBuilder();
+        foreach (Choice choice in squad.Choices)
+        {
+            sum.AddTerm(choice.Done, choice.Menu.PointsOf(choice.Menu.Dose.SetsMin));
+            for (int i = 0; i < choice.More.Length; i++)
+            {
+                sum.AddTerm(choice.More[i], choice.Menu.SetPoints[choice.Menu.Dose.SetsMin + i]);
+            }
+        }
+
+        foreach (AthleteRequest who in squad.Athletes)
+        {
+            foreach (ContrastPair pair in who.Pairs)
+            {
+                Choice? heavy = squad.Find(who.Athlete.Id, pair.SessionId, pair.HeavyExerciseId);
+                if (heavy is not null)
+                {
+                    sum.AddTerm(heavy.Done, pair.Points);
+                }
+            }
+
+            foreach (QualityGoal goal in who.Goals)
+            {
+                AddGoal(squad, who, goal, sum);
+            }
+        }
+
+        squad.Model.Maximize(sum);
+    }
+
+    private static void AddGoal(SquadModel squad, AthleteRequest who, QualityGoal goal, LinearExprBuilder sum)
+    {
+        var training = squad
+            .ByAthlete[who]
+            .Where(c =>
+                PlanRequest.WeekOf(c.Slot.Date) == goal.WeekOf
+                && squad.Request.Trains(c.Menu.ExerciseId) == goal.Quality
+            )
+            .ToList();
+        if (training.Count == 0)
+        {
+            return;
+        }
+
+        LinearExprBuilder spent = LinearExpr.NewBuilder();
+        foreach (var slope in goal.SetPoints.GroupBy(p => p).Where(g => g.Key > 0))
+        {
+            IntVar sets = squad.Model.NewIntVar(
+                0,
+                slope.Count(),
+                $"{who.Athlete.Id}/{goal.WeekOf:uuuu-MM-dd}/{goal.Quality}/{slope.Key}"
+            );
+            spent.Add(sets);
+            sum.AddTerm(sets, slope.Key);
+        }
+
+        LinearExprBuilder done = LinearExpr.NewBuilder();
+        foreach (Choice choice in training)
+        {
+            choice.AddTo(done, 1);
+        }
+
+        squad.Model.Add((LinearExpr)spent <= (LinearExpr)done);
+    }
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Google.OrTools.Sat;
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning;
+
+/// <summary>What one search gave.</summary>
+/// <param name="Status">CP-SAT's word for it.</param>
+/// <param name="Points">
+/// Points of the best plan, added up from its items (the solver may leave points on the table that its plan has);
+/// null without one.
+/// </param>
+/// <param name="Bound">No plan has more points; null when nothing is proven.</param>
+/// <param name="Chosen">The best plan.</param>
+internal sealed record Solution(CpSolverStatus Status, long? Points, long? Bound, ImmutableArray<Chosen> Chosen)
+{
+    /// <summary>Solves a model.</summary>
+    public static Solution Of(SquadModel squad, double deterministicTime, double wallSeconds, double gap)
+    {
+        CpSolver solver = new() { StringParameters = Parameters.Of(deterministicTime, wallSeconds, gap) };
+        CpSolverStatus status = solver.Solve(squad.Model);
+        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+        {
+            return new(status, null, null, []);
+        }
+
+        ImmutableArray<Chosen> chosen =
+        [
+            .. squad
+                .Choices.Where(c => solver.BooleanValue(c.Done))
+                .Select(c => new Chosen(c.Who, c.Slot, c.Menu, c.Exercise, c.SetsIn(solver))),
+        ];
+        return new(
+            status,
+            PlanPoints.Of(chosen.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets)), squad.Request),
+            // All points are whole numbers, so the bound may be rounded down to one.
+            double.IsFinite(solver.BestObjectiveBound)
+                ? (long)Math.Floor(solver.BestObjectiveBound + 1e-6)
+                : null,
+            chosen
+        );
+    }
+}

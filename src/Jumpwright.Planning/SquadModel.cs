@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Google.OrTools.Sat;
+using Jumpwright.Exercises;
+using Jumpwright.Planning.Rows;
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning;
+
+/// <summary>
+/// The request as a solver's model: a literal for each entry of each menu, rows for each limit, and the objective.
+/// Athletes, sessions and exercises are put in order of their ids first, so that the order of the request tells nothing.
+/// </summary>
+internal sealed class SquadModel
+{
+    private SquadModel(PlanRequest request, Asked asked)
+    {
+        Request = request;
+        Asked = asked;
+        Slots = [.. request.Slots.OrderBy(s => s.StartUtc).ThenBy(s => s.Id, StringComparer.Ordinal)];
+        Athletes = [.. request.Athletes.OrderBy(a => a.Athlete.Id, StringComparer.Ordinal)];
+        var bySlot = Slots.ToDictionary(s => s.Id, StringComparer.Ordinal);
+        Choices =
+        [
+            .. from who in Athletes
+            from menu in who.Menu
+            let slot = bySlot.GetValueOrDefault(menu.SessionId)
+            let exercise = request.Catalogue.Find(menu.ExerciseId)
+            where slot is not null && exercise is not null
+            orderby Slots.IndexOf(slot), menu.ExerciseId
+            select new Choice(who, slot, menu, exercise, Model),
+        ];
+        ByAthlete = Choices.ToLookup(c => c.Who);
+        BySession = Choices.ToLookup(c => (c.Who, c.Slot));
+    }
+
+    public CpModel Model { get; } = new();
+    public PlanRequest Request { get; }
+    public Asked Asked { get; }
+    public ImmutableArray<SessionSlot> Slots { get; }
+    public ImmutableArray<AthleteRequest> Athletes { get; }
+    public ImmutableArray<Choice> Choices { get; }
+    public ILookup<AthleteRequest, Choice> ByAthlete { get; }
+    public ILookup<(AthleteRequest Who, SessionSlot Slot), Choice> BySession { get; }
+
+    /// <summary>Builds the model of a request.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="asked">Which requirements to keep.</param>
+    /// <param name="withObjective">False when only the question "can it be done" is asked.</param>
+    /// <param name="kitShare">Share of each session's kit minutes that may be used; 1 is the limit itself.</param>
+    public static SquadModel Of(
+        PlanRequest request,
+        Asked asked,
+        bool withObjective,
+        IReadOnlyDictionary<string, double>? kitShare = null
+    )
+    {
+        SquadModel squad = new(request, asked);
+        foreach (Choice choice in squad.Choices)
+        {
+            for (int i = 0; i < choice.More.Length; i++)
+            {
+                squad.Model.AddImplication(choice.More[i], i == 0 ? choice.Done : choice.More[i - 1]);
+            }
+        }
+
+        RulingRows.Add(squad);
+        FixtureRows.Add(squad);
+        RecoveryRows.Add(squad);
+        ContactRows.Add(squad);
+        MinuteRows.Add(squad);
+        SessionShapeRows.Add(squad);
+        PairRows.Add(squad);
+        KitRows.Add(squad, kitShare);
+        LockRows.Add(squad);
+        WishRows.Add(squad);
+        if (withObjective)
+        {
+            ObjectiveRows.Add(squad);
+        }
+
+        return squad;
+    }
+
+    /// <summary>The entry of that athlete, session and exercise, or null.</summary>
+    public Choice? Find(string athleteId, string sessionId, string exerciseId) =>
+        Choices.FirstOrDefault(c =>
+            c.Who.Athlete.Id == athleteId && c.Slot.Id == sessionId && c.Menu.ExerciseId == exerciseId
+        );
+
+    /// <summary>Says that an entry can't be done.</summary>
+    public void Close(Choice choice) => Model.AddBoolAnd([choice.Done.Not()]);
+
+    /// <summary>Says that what is asked can't be done at all.</summary>
+    public void Impossible() => Model.AddBoolOr([]);
+}
