@@ -154,5 +154,5 @@ public class HouseTests
         where room is not null && other is not null && room != other
         select (room, other, use.From.FullName, use.To.FullName);
 
-    private static string NamespaceOf(IType type) => type.Namespace.FullName;
+    private static string? NamespaceOf(IType type) => type.Namespace?.FullName;
 }
