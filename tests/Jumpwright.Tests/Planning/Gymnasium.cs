@@ -198,7 +198,7 @@ internal static class Gymnasium
                 "band" => "band",
                 _ => null,
             },
-            DropRangeM = id == "depth-jump" ? (0.2, 0.6) : null,
+            DropRangeM = id == "depth-jump" ? new HeightRange(0.2, 0.6) : null,
             Sources = [],
         };
 
