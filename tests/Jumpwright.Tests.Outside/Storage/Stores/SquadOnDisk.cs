@@ -8,7 +8,7 @@ namespace Jumpwright.Tests.Outside.Storage.Stores;
 /// <summary>A squad folder on disk with recordings that a plain generator wrote. Gone with the object.</summary>
 internal sealed class SquadOnDisk : IDisposable
 {
-    public SquadOnDisk(int recordings, int samples = 200)
+    public SquadOnDisk(int recordings)
     {
         Write(SquadTables.Squad, FolderText.SquadYaml);
         Write(SquadTables.Athletes, FolderText.Athletes);
@@ -30,9 +30,9 @@ internal sealed class SquadOnDisk : IDisposable
             string athlete = i % 3 == 2 ? "a02" : "a01";
             manifest.Append(
                 CultureInfo.InvariantCulture,
-                $"{file},{athlete},2027-01-{1 + (i % 20):00},countermovement-jump,,,,both\n"
+                $"{file},{athlete},2027-01-{1 + (i % 20):00},{(IsHops(i) ? "repeated-hops" : "countermovement-jump")},,,,both\n"
             );
-            Write(file, Recording(i, samples));
+            Write(file, Recording(i));
         }
 
         Write(SquadTables.Trials, manifest.ToString());
@@ -53,22 +53,62 @@ internal sealed class SquadOnDisk : IDisposable
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
 
-    /// <summary>Not a jump; bytes that differ from recording to recording. Every seventh is bad on purpose.</summary>
-    public static string Recording(int number, int samples)
-    {
-        if (number % 7 == 6)
-        {
-            return "time_s,force_N\n0,bad" + number.ToString(CultureInfo.InvariantCulture) + "\n";
-        }
+    /// <summary>
+    /// Hops on a mat and jumps on two plates by turns, no two alike. Every seventh is bad on purpose. The jumps have the
+    /// outline of one (quiet, down, up, flight, landing, quiet), no more: truth to the millimetre is the simulator's.
+    /// </summary>
+    public static string Recording(int number) =>
+        number % 7 == 6 ? "time_s,force_N\n0,bad" + number.ToString(CultureInfo.InvariantCulture) + "\n"
+        : IsHops(number) ? Hops(number)
+        : Jump(number);
 
-        var text = new StringBuilder("time_s,force_left_N,force_right_N\n");
+    private static bool IsHops(int number) => number % 2 == 0;
+
+    private static string Hops(int number)
+    {
         var random = new Random(number);
-        for (int i = 0; i < samples; i++)
+        var text = new StringBuilder("contact_s,flight_s\n");
+        for (int i = 0; i < 10; i++)
         {
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"{i / 1000.0:0.000},{350 + random.NextDouble():0.0},{350 + random.NextDouble():0.0}\n"
+                $"{0.18 + (0.02 * random.NextDouble()):0.000},{0.45 + (0.03 * random.NextDouble()):0.000}\n"
             );
+        }
+
+        return text.ToString();
+    }
+
+    private static string Jump(int number)
+    {
+        const double RateHz = 1000;
+        const double Gravity = 9.81;
+        var random = new Random(number);
+        double massKg = 60 + (20 * random.NextDouble());
+        double takeOffMS = 2.2 + (0.5 * random.NextDouble());
+        (double DurationS, double ImpulsePerKg)[] parts =
+        [
+            (1.5, 0),
+            (0.35, -1.1),
+            (0.5, 1.1 + takeOffMS),
+            (2 * takeOffMS / Gravity, double.NaN),
+            (0.35, takeOffMS),
+            (1.5, 0),
+        ];
+        var text = new StringBuilder("time_s,force_left_N,force_right_N\n");
+        int sample = 0;
+        foreach ((double durationS, double impulse) in parts)
+        {
+            int count = (int)Math.Round(durationS * RateHz);
+            for (int i = 0; i < count; i++, sample++)
+            {
+                double acceleration = impulse * Math.PI / (2 * durationS) * Math.Sin(Math.PI * i / count);
+                double force = double.IsNaN(impulse) ? 0 : massKg * (Gravity + acceleration);
+                text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"{sample / RateHz:0.000},{(force / 2) + random.NextDouble():0.0},{(force / 2) - random.NextDouble():0.0}\n"
+                );
+            }
         }
 
         return text.ToString();
