@@ -9,8 +9,8 @@ namespace Jumpwright.Storage.Folders.Tables;
 /// </summary>
 public static class Unreadable
 {
-    /// <summary>The word. It must never become a word that a rule understands.</summary>
-    public const string Word = "unreadable-row";
+    /// <summary>The word. With its spaces it can be neither an exercise's id nor any other word that a rule understands.</summary>
+    public const string Word = "row that nobody can read";
 
     /// <summary>In force on every day that a squad can have.</summary>
     public static readonly LocalDate Always = new(1900, 1, 1);

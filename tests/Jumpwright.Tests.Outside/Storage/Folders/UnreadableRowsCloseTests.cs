@@ -64,7 +64,7 @@ public class UnreadableRowsCloseTests
         Assert.True(closure.From.Year <= 1900);
         Assert.Null(closure.Until);
         Assert.Empty(closure.Allowed);
-        Assert.Equal(["unreadable-row"], closure.Forbidden);
+        Assert.Equal(["row that nobody can read"], closure.Forbidden);
         Assert.Equal("whoever keeps symptoms.csv", closure.SetBy);
         Assert.Contains("symptoms.csv line 2", closure.Note);
     }
