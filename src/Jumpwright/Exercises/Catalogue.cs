@@ -50,4 +50,34 @@ public sealed record Catalogue(ImmutableArray<Exercise> Exercises, ImmutableDict
     /// <summary>The exercise of that id, or null.</summary>
     public Exercise? Find(string id) =>
         Exercises.FirstOrDefault(e => string.Equals(e.Id, id, StringComparison.Ordinal));
+
+    /// <summary>
+    /// What can be done instead when that tissue is sore: along the regressions, nearest first, those that ask less of it.
+    /// None of them asks more of any other tissue either, which the linter holds.
+    /// </summary>
+    public ImmutableArray<Exercise> EasierOn(Tissue tissue, Exercise exercise)
+    {
+        int tier = exercise.Demand[tissue];
+        return [.. Below(exercise).Where(e => e.Demand[tissue] < tier)];
+    }
+
+    /// <summary>All that its regressions lead to, nearest first.</summary>
+    public ImmutableArray<Exercise> Below(Exercise exercise)
+    {
+        var found = new List<Exercise>();
+        var next = new Queue<string>(exercise.Regressions);
+        while (next.TryDequeue(out string? id))
+        {
+            if (Find(id) is { } easier && easier.Id != exercise.Id && !found.Contains(easier))
+            {
+                found.Add(easier);
+                foreach (string further in easier.Regressions)
+                {
+                    next.Enqueue(further);
+                }
+            }
+        }
+
+        return [.. found];
+    }
 }

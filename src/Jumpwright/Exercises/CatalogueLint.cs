@@ -304,13 +304,21 @@ public static class CatalogueLint
             }
         }
 
+        foreach (Tissue tissue in Enum.GetValues<Tissue>().Where(t => Tier(e, t) >= 2))
+        {
+            if (!catalogue.Below(e).Any(easier => Tier(easier, tissue) < Tier(e, tissue)))
+            {
+                yield return $"{e.Id}: no regression, near or far, asks less of {Name(tissue)}: a sore one has no instead.";
+            }
+        }
+
         if (e.PairsWith is { } pair && catalogue.Find(pair) is null)
         {
             yield return $"{e.Id}: it pairs with '{pair}', which is not in the catalogue.";
         }
     }
 
-    /// <summary>Progressions lead to every exercise from one that needs no test, and every jump has a way down.</summary>
+    /// <summary>Progressions lead to every exercise from one that needs no test, and each of those has a way down.</summary>
     private static IEnumerable<string> Orphans(Catalogue catalogue)
     {
         var reached = new HashSet<string>(StringComparer.Ordinal);
@@ -333,7 +341,7 @@ public static class CatalogueLint
                 yield return $"{e.Id}: an orphan; no progression leads to it from an exercise that needs no test.";
             }
 
-            if (!e.Entry.IsEmpty && e.ContactsPerRep > 0 && e.Regressions.IsEmpty)
+            if (!e.Entry.IsEmpty && e.Regressions.IsEmpty)
             {
                 yield return $"{e.Id}: it has no regression to step back to.";
             }

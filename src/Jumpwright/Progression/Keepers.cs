@@ -6,22 +6,30 @@ namespace Jumpwright.Progression;
 /// <summary>Harder neighbours: who does one of them keeps the exercise alive.</summary>
 internal static class Keepers
 {
-    /// <summary>All that progressions lead to from it, or that ask to own it, however far.</summary>
-    internal static ImmutableHashSet<string> Of(Exercise exercise, Catalogue catalogue)
+    /// <summary>For each exercise, all that progressions lead to from it, or that ask to own it, however far.</summary>
+    internal static ImmutableDictionary<string, ImmutableHashSet<string>> Of(Catalogue catalogue)
     {
-        ImmutableHashSet<string>.Builder found = ImmutableHashSet.CreateBuilder<string>(StringComparer.Ordinal);
-        var next = new Stack<string>([exercise.Id]);
+        ILookup<string, string> up = catalogue
+            .Exercises.SelectMany(e =>
+                e.Progressions.Select(harder => (From: e.Id, To: harder))
+                    .Concat(e.Entry.Select(c => c.OwnedExercise).OfType<string>().Select(o => (From: o, To: e.Id)))
+            )
+            .ToLookup(edge => edge.From, edge => edge.To, StringComparer.Ordinal);
+        return catalogue.Exercises.ToImmutableDictionary(e => e.Id, e => From(e.Id, up), StringComparer.Ordinal);
+    }
+
+    private static ImmutableHashSet<string> From(string start, ILookup<string, string> up)
+    {
+        var found = new HashSet<string>(StringComparer.Ordinal);
+        var next = new Stack<string>([start]);
         while (next.TryPop(out string? id))
         {
-            IEnumerable<string> up = (catalogue.Find(id)?.Progressions ?? []).Concat(
-                catalogue.Exercises.Where(e => e.Entry.Any(c => c.OwnedExercise == id)).Select(e => e.Id)
-            );
-            foreach (string harder in up.Where(h => h != exercise.Id && found.Add(h)))
+            foreach (string harder in up[id].Where(h => h != start && found.Add(h)))
             {
                 next.Push(harder);
             }
         }
 
-        return found.ToImmutable();
+        return found.ToImmutableHashSet(StringComparer.Ordinal);
     }
 }

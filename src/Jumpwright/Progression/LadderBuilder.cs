@@ -26,10 +26,9 @@ internal sealed class LadderBuilder(
     {
         ImmutableArray<CompletedItem> done = [.. history.Completed.Where(c => c.Date <= asOf)];
         var own = new Dictionary<string, CleanSessions>(StringComparer.Ordinal);
-        var keepers = new Dictionary<string, ImmutableHashSet<string>>(StringComparer.Ordinal);
+        ImmutableDictionary<string, ImmutableHashSet<string>> keepers = Keepers.Of(catalogue);
         foreach (Exercise exercise in catalogue.Exercises)
         {
-            keepers[exercise.Id] = Keepers.Of(exercise, catalogue);
             own[exercise.Id] = CleanSessions.Of(exercise, keepers[exercise.Id], done, options);
         }
 

@@ -35,6 +35,7 @@ public class CatalogueLintTests
             { "rest does not fit", "does not hold the rest between sets" },
             { "unknown limb", "limb is 'hind'" },
             { "no regression", "it has no regression to step back to" },
+            { "no instead", "asks less of the Achilles: a sore one has no instead" },
             { "depth jump with one contact", "a depth jump has two contacts" },
             { "box without heights", "landing on a box and a range of box heights go together" },
         };
@@ -81,6 +82,7 @@ public class CatalogueLintTests
             "rest does not fit" => With("depth-jump", e => e with { MinutesPerSet = 1 }),
             "unknown limb" => With("pogo-hop", e => e with { Limb = "hind" }),
             "no regression" => With("pogo-hop", e => e with { Regressions = [] }),
+            "no instead" => With("pogo-hop", e => e with { Regressions = [] }),
             "depth jump with one contact" => With("depth-jump", e => e with { ContactsPerRep = 1 }),
             "box without heights" => With("box-jump", e => e with { BoxRangeM = null }),
             _ => throw new ArgumentOutOfRangeException(nameof(breakage), breakage),

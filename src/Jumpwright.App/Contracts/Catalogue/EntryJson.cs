@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Jumpwright.Exercises;
 
@@ -13,6 +14,8 @@ internal sealed record EntryJson(
     [property: JsonPropertyName("sense")] string Sense,
     [property: JsonPropertyName("value")] double Value,
     [property: JsonPropertyName("unit")] string Unit,
+    [property: JsonPropertyName("per_body_mass")] bool PerBodyMass,
+    [property: JsonPropertyName("or")] ImmutableArray<EntryOrJson> Or,
     [property: JsonPropertyName("source")] string Source
 )
 {
@@ -26,6 +29,8 @@ internal sealed record EntryJson(
             criterion.Sense,
             criterion.Value,
             criterion.Unit,
+            criterion.PerBodyMass,
+            [.. criterion.Alternatives.Select(a => new EntryOrJson(a.Test, a.Task, a.Value, a.Unit, a.SourceId))],
             criterion.SourceId
         );
 }
