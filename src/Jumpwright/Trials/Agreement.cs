@@ -16,7 +16,7 @@ internal static class Agreement
     /// <summary>Small jumps may leave with bent and land with straighter legs, m.</summary>
     private const double MostHigherM = 0.025;
 
-    public static void Check(MeasureList into, Plate plate, Motion motion, Instant takeOff, Instant touchDown)
+    public static void Check(MeasureList into, Plate plate, FittedMotion motion, Instant takeOff, Instant touchDown)
     {
         double t = plate.Seconds(takeOff.Sample, touchDown.Sample);
         double v = motion.VelocityAt(takeOff.Sample);

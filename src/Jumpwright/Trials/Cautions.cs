@@ -54,4 +54,13 @@ internal static class Cautions
 
     public static string LandingSaturated(double atS) =>
         $"At {atS:0.000} s, in the landing, the plate is at its limit: the landing's peak is unknown.";
+
+    public const string NeverStillLanding =
+        "The athlete never stands still after the landing, so there is no weight and no height of the fall: only the peak and its rate.";
+
+    public const string FeetStayDown =
+        "The feet never quite leave the plate, so the landing is counted from the least force.";
+
+    public const string LoadNotStated =
+        "No external_load_kg is stated, so the weight of the athlete alone is unknown: only the system's is given.";
 }

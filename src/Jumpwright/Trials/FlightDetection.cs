@@ -19,7 +19,7 @@ internal static class FlightDetection
     private const double EdgePart = 0.015;
 
     /// <summary>Part of the load up to which the edge is taken to be straight.</summary>
-    private const double StraightPart = 0.20;
+    private const double StraightPart = 0.15;
 
     private const double StraightS = 0.012;
 

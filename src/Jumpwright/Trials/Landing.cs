@@ -2,51 +2,117 @@ using Jumpwright.Quantities;
 
 namespace Jumpwright.Trials;
 
-/// <summary>What follows the last touch-down: peak force, and the time until the force stays within 5 % of the weight.</summary>
+/// <summary>What follows the last touch-down: peak force, loading rate, and the time until the force stays within 5 % of the weight.</summary>
 internal static class Landing
 {
     private const double BandPart = 0.05;
     private const double StandingS = 1;
 
+    /// <summary>Loading rate is a slope over this long, s: long enough for 200 Hz, short enough for an impact (house rule).</summary>
+    private const double RateOverS = 0.01;
+
+    private const double RateWithinS = 0.25;
+
     /// <summary>Adds the landing's measures; gives the sample at which the athlete was stable, or null.</summary>
-    public static double? Measure(
-        MeasureList into,
-        Plate plate,
-        Instant touchDown,
-        int end,
-        double? weightN,
-        double weightU
-    )
+    /// <param name="into">Receives the measures.</param>
+    /// <param name="plate">The recording.</param>
+    /// <param name="touchDown">Start of the landing.</param>
+    /// <param name="end">End of it: the next movement, or where the athlete leaves the plate.</param>
+    /// <param name="motion">Null without a weighing.</param>
+    public static double? Measure(MeasureList into, Plate plate, Instant touchDown, int end, FittedMotion? motion)
     {
         int from = (int)Math.Ceiling(touchDown.Sample);
+        end = Math.Min(end, plate.ForceN.Length);
         PushMeasures.PeakForce(into, plate, MeasureNames.PeakLandingForce, from, end);
-        if (weightN is not { } weight)
+        LoadingRate(into, plate, from, end);
+        if (motion is null)
         {
             return null;
         }
 
-        double band = BandPart * weight;
-        int last = end - 1;
-        while (last > from && Math.Abs(plate.ForceN[last] - weight) <= band)
+        // Standing ends where the last still stretch does; stepping off after it is no part of the landing.
+        int standing = motion.LastStillBefore(end);
+        if (standing <= from)
+        {
+            return null;
+        }
+
+        double band = BandPart * motion.WeightN;
+        int width = Width(plate, band);
+        while (standing < end - width && Math.Abs(Mean(plate, standing, width) - motion.WeightN) <= band)
+        {
+            standing++;
+        }
+
+        int last = standing - 1;
+        while (last > from && Math.Abs(Mean(plate, last, width) - motion.WeightN) <= band)
         {
             last--;
         }
 
-        if (plate.Seconds(last, end - 1) < StandingS || last <= from)
+        if (plate.Seconds(last, standing - 1) < StandingS || last <= from)
         {
             return null;
         }
 
-        double slope =
-            Math.Max(Math.Abs(plate.ForceN[last] - plate.ForceN[Math.Min(last + 1, end - 1)]), 0.5) * plate.RateHz;
-        double u = Math.Min((weightU + (2 * plate.Levels.NoiseN)) / slope, 0.1) + (0.5 / plate.RateHz);
+        // The last instant outside lies between this sample and the next.
+        double outside = Math.Abs(Mean(plate, last, width) - motion.WeightN) - band;
+        double inside = band - Math.Abs(Mean(plate, last + 1, width) - motion.WeightN);
+        double at = last + (outside + inside > 0 ? outside / (outside + inside) : 0.5);
+        double slope = Math.Max(outside + inside, 0.05) * plate.RateHz;
+        double noise = 2 * plate.Levels.NoiseN / Math.Sqrt((2 * width) + 1);
+        double u = Math.Min(PushMeasures.Quadrature(motion.WeightUncertaintyN, noise, 0.5) / slope, 0.1);
         into.Add(
             MeasureNames.TimeToStabilisation,
-            plate.Seconds(touchDown.Sample, last),
+            plate.Seconds(touchDown.Sample, at),
             Unit.Second,
-            u,
-            "last sample outside 5 % of weight"
+            u + (0.5 / plate.RateHz),
+            "last instant outside 5 % of weight"
         );
-        return last;
+        return at;
+    }
+
+    /// <summary>Half the width of a running mean that keeps noise well inside the band, samples.</summary>
+    private static int Width(Plate plate, double band)
+    {
+        double ratio = 5 * plate.Levels.NoiseN / band;
+        int width = ratio <= 1 ? 0 : (int)Math.Ceiling(ratio * ratio / 2);
+        return Math.Min(width, (int)(0.02 * plate.RateHz));
+    }
+
+    private static double Mean(Plate plate, int sample, int half)
+    {
+        int from = Math.Max(sample - half, 0);
+        int to = Math.Min(sample + half + 1, plate.ForceN.Length);
+        double sum = 0;
+        for (int i = from; i < to; i++)
+        {
+            sum += plate.ForceN[i];
+        }
+
+        return sum / (to - from);
+    }
+
+    private static void LoadingRate(MeasureList into, Plate plate, int from, int end)
+    {
+        int over = Math.Max((int)Math.Round(RateOverS * plate.RateHz), 1);
+        int until = Math.Min(from + (int)(RateWithinS * plate.RateHz), end) - over;
+        double most = 0;
+        for (int i = Math.Max(from - 1, 0); i < until; i++)
+        {
+            most = Math.Max(most, plate.ForceN[i + over] - plate.ForceN[i]);
+        }
+
+        double seconds = over / plate.RateHz;
+        if (most > 0)
+        {
+            into.Add(
+                MeasureNames.PeakLoadingRate,
+                most / seconds,
+                Unit.NewtonPerSecond,
+                PushMeasures.Quadrature(2 * plate.Levels.NoiseN, 0.05 * most) / seconds,
+                "steepest rise over 10 ms"
+            );
+        }
     }
 }

@@ -25,6 +25,7 @@ internal sealed class MeasureList
         MeasureNames.MeanPropulsivePower,
         MeasureNames.PeakForce,
         MeasureNames.PeakLandingForce,
+        MeasureNames.PeakLoadingRate,
         MeasureNames.BrakingDuration,
         MeasureNames.PropulsionDuration,
         MeasureNames.VerticalStiffness,

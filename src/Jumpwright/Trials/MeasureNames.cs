@@ -20,6 +20,9 @@ public static class MeasureNames
     public const string MeanPropulsivePower = "mean_propulsive_power_W";
     public const string PeakForce = "peak_force_N";
     public const string PeakLandingForce = "peak_landing_force_N";
+
+    /// <summary>Landing: steepest rise of force over 10 ms, N/s. A name of our own, beside the contract's.</summary>
+    public const string PeakLoadingRate = "peak_loading_rate_N_s";
     public const string BrakingDuration = "braking_duration_s";
     public const string PropulsionDuration = "propulsion_duration_s";
     public const string VerticalStiffness = "vertical_stiffness_N_m";

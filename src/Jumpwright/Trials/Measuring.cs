@@ -42,9 +42,13 @@ public static class Measuring
 
         return task switch
         {
-            JumpTask.CountermovementJump or JumpTask.SquatJump or JumpTask.LoadedJump => StandingJumps.Of(plate, task),
-            JumpTask.DropJump => DropJumps.Of(plate),
-            JumpTask.RepeatedHops => RepeatedHops.Of(plate),
+            JumpTask.CountermovementJump or JumpTask.SquatJump or JumpTask.LoadedJump or JumpTask.BoxJump =>
+                StandingJumpTrials.Of(plate, task),
+            JumpTask.DropJump => DropJumpTrials.Of(plate),
+            JumpTask.RepeatedHops => RepeatedHopTrials.Of(plate),
+            JumpTask.DropLanding => LandingTrials.Of(plate),
+            JumpTask.SnapDown => SnapDownTrials.Of(plate),
+            JumpTask.ApproachJump => ApproachTrials.Of(plate),
             _ => Refusals.NotYet(task.Id()),
         };
     }

@@ -8,6 +8,11 @@ internal sealed class Plate
     /// <summary>Off the plate for longer is not a flight: a rise of 1.2 m takes this long.</summary>
     public const double LongestFlightS = 0.99;
 
+    /// <summary>A push shows above the weight by this much, within this long before take-off (house rule).</summary>
+    private const double PushPart = 1.12;
+
+    private const double PushS = 0.35;
+
     private Plate(
         ForceRecording recording,
         PlateLevels levels,
@@ -62,7 +67,42 @@ internal sealed class Plate
             force[i] = raw[i] - empty.ZeroN;
         }
 
+        JoinTroughs(force, recording.RateHz, levels.LoadN, contacts);
         return new Plate(recording, levels, empty, force, contacts);
+    }
+
+    /// <summary>
+    /// Nobody takes off without pushing: a gap that follows no force above the weight is the trough of a fast unweighting, or a
+    /// step, and the contacts round it are one.
+    /// </summary>
+    private static void JoinTroughs(double[] forceN, double rateHz, double loadN, List<Contact> contacts)
+    {
+        for (int k = contacts.Count - 1; k > 0; k--)
+        {
+            Contact before = contacts[k - 1];
+            Contact after = contacts[k];
+            if ((Start(after) - End(before)) / rateHz > LongestFlightS)
+            {
+                continue;
+            }
+
+            double most = 0;
+            int from = Math.Max(before.Samples.From, before.Samples.To - (int)(PushS * rateHz));
+            for (int i = from; i < before.Samples.To; i++)
+            {
+                most = Math.Max(most, forceN[i]);
+            }
+
+            if (most < PushPart * loadN)
+            {
+                contacts[k - 1] = new Contact(
+                    new Stretch(before.Samples.From, after.Samples.To),
+                    before.TouchDown,
+                    after.TakeOff
+                );
+                contacts.RemoveAt(k);
+            }
+        }
     }
 
     /// <summary>One plate's samples with its own zero corrected, N.</summary>
@@ -104,11 +144,14 @@ internal sealed class Plate
     }
 
     /// <summary>The motion through the contacts of a stay.</summary>
-    public Motion FitMotion(int first, int last, List<QuietStanding> still, bool samePosture) =>
-        Motion.Fit(
+    public FittedMotion FitMotion(int first, int last, List<QuietStanding> still, bool samePosture) =>
+        FittedMotion.Fit(
             ForceN,
             RateHz,
-            new Stretch(Contacts[first].Samples.From, Contacts[last].Samples.To),
+            new Stretch(
+                Math.Max((int)Start(Contacts[first]) - 1, 0),
+                Math.Min((int)Math.Ceiling(End(Contacts[last])) + 2, ForceN.Length)
+            ),
             Contacts.GetRange(first, last - first + 1),
             still,
             Levels.NoiseN,

@@ -42,7 +42,7 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
         means.CopyTo(sorted);
         sorted.Sort();
         double low = sorted[0];
-        double high = sorted[(int)(0.95 * (count - 1))];
+        double high = sorted[Math.Max(count - 3, 0)];
 
         // Flat within the noise of block means and a little more for hum and a ringing plate.
         double tolerance = (6 * noise / Math.Sqrt(block)) + Math.Max(3, 0.005 * (high - low));

@@ -18,7 +18,7 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
     private const double FallMS = 0.1;
 
     /// <summary>Finds the phases of the push that ends a contact.</summary>
-    public static Push Of(Plate plate, Motion motion, Contact contact, IReadOnlyList<QuietStanding> still)
+    public static Push Of(Plate plate, FittedMotion motion, Contact contact, IReadOnlyList<QuietStanding> still)
     {
         Instant takeOff = contact.TakeOff ?? new Instant(contact.Samples.To, 0.01);
         int offset = motion.Samples.From;
@@ -76,7 +76,7 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
         return new Push(takeOff, onset, down, new Instant(bottomAt, bottomU), quiet);
     }
 
-    private static Instant PeakDownAt(Plate plate, Motion motion, int sample)
+    private static Instant PeakDownAt(Plate plate, FittedMotion motion, int sample)
     {
         // Velocity turns where the force is back at weight; noise moves that crossing by noise over slope.
         int span = Math.Max((int)(0.01 * plate.RateHz), 2);

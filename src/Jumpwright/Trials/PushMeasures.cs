@@ -11,7 +11,7 @@ internal static class PushMeasures
     public const string ByFlightTime = "flight-time";
 
     /// <summary>Height and velocity of take-off.</summary>
-    public static void TakeOff(MeasureList into, Motion motion, Instant takeOff)
+    public static void TakeOff(MeasureList into, FittedMotion motion, Instant takeOff)
     {
         double v = motion.VelocityAt(takeOff.Sample);
         double u = TakeOffVelocityUncertainty(motion, takeOff);
@@ -20,7 +20,7 @@ internal static class PushMeasures
     }
 
     /// <summary>A take-off seen too late is a velocity seen too low by g times that.</summary>
-    public static double TakeOffVelocityUncertainty(Motion motion, Instant takeOff)
+    public static double TakeOffVelocityUncertainty(FittedMotion motion, Instant takeOff)
     {
         double motionU = motion.VelocityUncertaintyAt(takeOff.Sample);
         double timing = G * takeOff.UncertaintyS;
@@ -47,7 +47,7 @@ internal static class PushMeasures
     }
 
     /// <summary>Times and depth of the phases, power over propulsion, peak force and asymmetry.</summary>
-    public static void Phases(MeasureList into, Plate plate, Motion motion, Push push, bool countermovement)
+    public static void Phases(MeasureList into, Plate plate, FittedMotion motion, Push push, bool countermovement)
     {
         double takeOff = push.TakeOff.Sample;
         if (push.Onset is { } onset)
@@ -105,7 +105,7 @@ internal static class PushMeasures
     }
 
     /// <summary>Total force times velocity of the centre of mass, over propulsion.</summary>
-    public static void Power(MeasureList into, Plate plate, Motion motion, Instant bottom, Instant takeOff)
+    public static void Power(MeasureList into, Plate plate, FittedMotion motion, Instant bottom, Instant takeOff)
     {
         int from = (int)Math.Ceiling(bottom.Sample);
         int to = Math.Min((int)takeOff.Sample, motion.Samples.To - 1);

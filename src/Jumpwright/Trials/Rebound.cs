@@ -11,7 +11,7 @@ namespace Jumpwright.Trials;
 internal sealed record Rebound(Instant TouchDown, Instant Bottom, Instant TakeOff, double FallM, double PeakForceN)
 {
     /// <summary>Null where the contact does not turn a fall into a rise.</summary>
-    public static Rebound? Of(Plate plate, Motion motion, Contact contact)
+    public static Rebound? Of(Plate plate, FittedMotion motion, Contact contact)
     {
         if (contact is not { TouchDown: { } touchDown, TakeOff: { } takeOff })
         {
@@ -22,6 +22,8 @@ internal sealed record Rebound(Instant TouchDown, Instant Bottom, Instant TakeOf
         int from = (int)Math.Ceiling(touchDown.Sample);
         int to = Math.Min((int)takeOff.Sample, motion.Samples.To - 1);
         ReadOnlySpan<double> v = motion.VelocityMS;
+        // The last sample before take-off may lie just after it; the way back to the lowest point begins one earlier.
+        to = Math.Max(Math.Min(to, motion.Samples.To - 2), from);
         int bottom = to;
         while (bottom > from && v[bottom - offset] > 0)
         {
@@ -51,7 +53,7 @@ internal sealed record Rebound(Instant TouchDown, Instant Bottom, Instant TakeOf
     }
 
     /// <summary>Peak force over greatest fall, N/m, with its standard uncertainty.</summary>
-    public (double Value, double Uncertainty) Stiffness(Plate plate, Motion motion)
+    public (double Value, double Uncertainty) Stiffness(Plate plate, FittedMotion motion)
     {
         double k = PeakForceN / FallM;
         double seconds = plate.Seconds(TouchDown.Sample, Bottom.Sample);

@@ -78,4 +78,25 @@ internal static class Refusals
         new(
             "No complete hop, a contact with the flight after it, was found: record the whole series of hops on the plate."
         );
+
+    public static Refusal TrialNotOfRecording() =>
+        new("The trial's instants lie outside this recording: draw it from the recording it was measured from.");
+
+    public static Refusal NoLanding() =>
+        new(
+            "No landing on the empty plate was found: record from before the fall to two seconds of standing after it."
+        );
+
+    public static Refusal NoSnapDown() =>
+        new(
+            "No snap-down was found: stand tall and still for a second, drop and catch, and hold the catch for two seconds."
+        );
+
+    public static Refusal NoPlant() =>
+        new("No plant on the empty plate was found: start off the plate and take off from it within a second.");
+
+    public static Refusal ApproachOffPlate() =>
+        new(
+            "The athlete neither lands on the plate nor stands still on it, so there is no complete flight and no weight: land on the plate, or stand on it in the same recording."
+        );
 }

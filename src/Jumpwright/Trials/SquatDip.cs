@@ -8,7 +8,7 @@ internal static class SquatDip
     private const double WarnedPct = 10;
     private const double WindowS = 0.6;
 
-    public static void Measure(MeasureList into, Plate plate, Motion motion, Push push)
+    public static void Measure(MeasureList into, Plate plate, FittedMotion motion, Push push)
     {
         int to = (int)push.Bottom.Sample;
         int from = push.Onset is { } onset ? (int)onset.Sample : to - (int)(WindowS * plate.RateHz);

@@ -6,7 +6,7 @@ using Jumpwright.Recordings;
 namespace Jumpwright.Trials;
 
 /// <summary>Repeated hops on plates: every complete contact with its flight, and the means over the best five.</summary>
-internal static class RepeatedHops
+internal static class RepeatedHopTrials
 {
     /// <summary>Longer on the plate is standing between two series.</summary>
     private const double StandingS = 1.5;
@@ -17,7 +17,7 @@ internal static class RepeatedHops
         foreach ((int first, int last) in plate.Stays)
         {
             List<QuietStanding>? still = null;
-            Motion? motion = null;
+            FittedMotion? motion = null;
             int from = -1;
             for (int k = first; k <= last; k++)
             {
@@ -52,7 +52,7 @@ internal static class RepeatedHops
     }
 
     /// <summary>Measures the hops whose contacts run from one index up to, not including, another: the last landing.</summary>
-    private static Trial Measure(Plate plate, Motion? motion, int from, int to, int number)
+    private static Trial Measure(Plate plate, FittedMotion? motion, int from, int to, int number)
     {
         var list = new MeasureList();
         var hops = new List<HopContact>(to - from);
@@ -87,14 +87,7 @@ internal static class RepeatedHops
         Forces(list, plate, motion, from, counted);
         Contact landing = plate.Contacts[to];
         Instant touchDown = landing.TouchDown!.Value;
-        double? stable = Landing.Measure(
-            list,
-            plate,
-            touchDown,
-            landing.Samples.To,
-            motion?.WeightN,
-            motion?.WeightUncertaintyN ?? 0
-        );
+        double? stable = Landing.Measure(list, plate, touchDown, landing.Samples.To, motion);
         var events = new TrialEvents(
             FirstTouchDownS: plate.TimeS(plate.Contacts[from].TouchDown!.Value.Sample),
             TakeOffS: plate.TimeS(plate.Contacts[to - 1].TakeOff!.Value.Sample),
@@ -104,7 +97,13 @@ internal static class RepeatedHops
         return new Trial(number, JumpTask.RepeatedHops, events, list.Measures, [.. hops], list.Warnings, list.Doubtful);
     }
 
-    private static void Forces(MeasureList list, Plate plate, Motion? motion, int from, ImmutableArray<int> counted)
+    private static void Forces(
+        MeasureList list,
+        Plate plate,
+        FittedMotion? motion,
+        int from,
+        ImmutableArray<int> counted
+    )
     {
         double peak = 0;
         double stiffness = 0;

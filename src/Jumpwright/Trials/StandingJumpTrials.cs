@@ -5,7 +5,7 @@ using Jumpwright.Recordings;
 namespace Jumpwright.Trials;
 
 /// <summary>Jumps from standing on the plate: countermovement jump, squat jump, and the same with a load.</summary>
-internal static class StandingJumps
+internal static class StandingJumpTrials
 {
     /// <summary>On the plate for a shorter time since the last landing, and for a smaller flight, is a bounce.</summary>
     private const double BounceContactS = 0.5;
@@ -28,10 +28,11 @@ internal static class StandingJumps
             List<QuietStanding> still = plate.Still(first, last);
             anyStill |= still.Count > 0;
             anyFlight |= last > first;
-            using Motion? motion =
+            using FittedMotion? motion =
                 still.Count > 0 ? plate.FitMotion(first, last, still, samePosture: task != JumpTask.SquatJump) : null;
 
             double previousFlight = 0;
+            int landed = -1;
             int bounces = 0;
             for (int k = first; k <= last; k++)
             {
@@ -41,11 +42,12 @@ internal static class StandingJumps
                     continue;
                 }
 
-                Contact? landing = k < last ? plate.Contacts[k + 1] : null;
+                Contact? landing = k < last && task != JumpTask.BoxJump ? plate.Contacts[k + 1] : null;
                 double flight = landing?.TouchDown is { } down ? plate.Seconds(takeOff.Sample, down.Sample) : 0;
-                if (k > first && IsBounce(plate, contact, flight, previousFlight))
+                if (k == landed && IsBounce(plate, contact, flight, previousFlight))
                 {
                     bounces++;
+                    landed = k + 1;
                     continue;
                 }
 
@@ -54,7 +56,8 @@ internal static class StandingJumps
                     continue;
                 }
 
-                previousFlight = Math.Max(flight, 0);
+                previousFlight = flight;
+                landed = k + 1;
                 trials.Add(Measure(plate, motion, still, contact, landing, task, trials.Count + 1));
             }
 
@@ -84,7 +87,7 @@ internal static class StandingJumps
         return seconds < BounceContactS || (seconds < LikelyBounceContactS && flight < LikelyBouncePart * previous);
     }
 
-    private static bool IsJump(Plate plate, Motion? motion, Contact contact, Contact? landing)
+    private static bool IsJump(Plate plate, FittedMotion? motion, Contact contact, Contact? landing)
     {
         if (contact.TakeOff is not { } takeOff)
         {
@@ -117,7 +120,7 @@ internal static class StandingJumps
 
     private static Trial Measure(
         Plate plate,
-        Motion? motion,
+        FittedMotion? motion,
         List<QuietStanding> still,
         Contact contact,
         Contact? landing,
@@ -132,7 +135,7 @@ internal static class StandingJumps
         Push? push = null;
         if (motion is not null)
         {
-            Weights.Add(list, plate, motion);
+            Weights.Add(list, plate, motion, task);
             PushMeasures.TakeOff(list, motion, takeOff);
             push = Push.Of(plate, motion, contact, still);
         }
@@ -178,14 +181,7 @@ internal static class StandingJumps
         if (touchDown is { } landed && landing is not null)
         {
             int end = landing.Samples.To;
-            double? stable = Landing.Measure(
-                list,
-                plate,
-                landed,
-                end,
-                motion?.WeightN,
-                motion?.WeightUncertaintyN ?? 0
-            );
+            double? stable = Landing.Measure(list, plate, landed, end, motion);
             events = events with { StableS = stable is { } s ? plate.TimeS(s) : null };
             if (motion is not null)
             {

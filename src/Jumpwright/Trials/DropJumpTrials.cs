@@ -10,14 +10,12 @@ namespace Jumpwright.Trials;
 /// backward integration from standing after the landing, never from the box (Baca 1999, Med Sci Sports Exerc 31:437–442; one
 /// plate is enough: McMahon, Lake, Stratford and Comfort 2021, doi:10.3390/biomechanics1020015).
 /// </summary>
-internal static class DropJumps
+internal static class DropJumpTrials
 {
     private const double LongestContactS = 1.2;
 
     /// <summary>Slower than this is stepping onto the plate, m/s.</summary>
     private const double SlowestFallMS = 0.7;
-
-    private const double BoxDiffersM = 0.02;
 
     public static Outcome<ImmutableArray<Trial>> Of(Plate plate)
     {
@@ -35,7 +33,8 @@ internal static class DropJumps
             }
 
             List<QuietStanding> still = plate.Still(first, last);
-            using Motion? motion = still.Count > 0 ? plate.FitMotion(first, last, still, samePosture: true) : null;
+            using FittedMotion? motion =
+                still.Count > 0 ? plate.FitMotion(first, last, still, samePosture: true) : null;
             if (motion is not null && motion.VelocityAt(touchDown.Sample) > -SlowestFallMS)
             {
                 continue;
@@ -51,7 +50,7 @@ internal static class DropJumps
         return trials.Count > 0 ? trials.ToImmutable() : Refusals.NoDropContact();
     }
 
-    private static Trial Measure(Plate plate, Motion? motion, Contact contact, Contact landing, int number)
+    private static Trial Measure(Plate plate, FittedMotion? motion, Contact contact, Contact landing, int number)
     {
         var list = new MeasureList();
         Instant touchDown = contact.TouchDown!.Value;
@@ -73,7 +72,7 @@ internal static class DropJumps
         {
             Weights.Add(list, plate, motion);
             PushMeasures.TakeOff(list, motion, takeOff);
-            DropHeight(list, plate, motion, touchDown);
+            Falls.Add(list, plate, motion, touchDown);
         }
         else
         {
@@ -128,14 +127,7 @@ internal static class DropJumps
         }
 
         PushMeasures.PeakForce(list, plate, MeasureNames.PeakForce, (int)touchDown.Sample, (int)takeOff.Sample + 1);
-        double? stable = Landing.Measure(
-            list,
-            plate,
-            landed,
-            landing.Samples.To,
-            motion?.WeightN,
-            motion?.WeightUncertaintyN ?? 0
-        );
+        double? stable = Landing.Measure(list, plate, landed, landing.Samples.To, motion);
         events = events with { StableS = stable is { } s ? plate.TimeS(s) : null };
         if (motion is not null)
         {
@@ -143,23 +135,5 @@ internal static class DropJumps
         }
 
         return new Trial(number, JumpTask.DropJump, events, list.Measures, [], list.Warnings, list.Doubtful);
-    }
-
-    private static void DropHeight(MeasureList list, Plate plate, Motion motion, Instant touchDown)
-    {
-        double v = motion.VelocityAt(touchDown.Sample);
-        double u = PushMeasures.TakeOffVelocityUncertainty(motion, touchDown);
-        double height = Flight.HeightFromVelocityM(v);
-        list.Add(
-            MeasureNames.DropHeight,
-            height,
-            Unit.Metre,
-            Math.Abs(v) / Gravity.MetresPerSecondSquared * u,
-            "impulse-momentum, backward from standing"
-        );
-        if (plate.Recording.Labels.DropHeightM is { } nominal && Math.Abs(nominal - height) > BoxDiffersM)
-        {
-            list.Warn(Cautions.DropNotBox(height, nominal));
-        }
     }
 }

@@ -1,0 +1,94 @@
+namespace Jumpwright.Trials;
+
+/// <summary>Normal equations of a small weighted least-squares problem, solved by Cholesky's method.</summary>
+internal sealed class SymmetricSystem(int size)
+{
+    private readonly double[] _matrix = new double[size * size];
+    private readonly double[] _right = new double[size];
+
+    public int Size => size;
+
+    /// <summary>Adds one observation: row · unknowns = value, with that weight (one over variance).</summary>
+    public void Add(ReadOnlySpan<double> row, double value, double weight)
+    {
+        for (int a = 0; a < size; a++)
+        {
+            double wa = weight * row[a];
+            if (wa == 0)
+            {
+                continue;
+            }
+
+            _right[a] += wa * value;
+            Span<double> line = _matrix.AsSpan(a * size, a + 1);
+            for (int b = 0; b <= a; b++)
+            {
+                line[b] += wa * row[b];
+            }
+        }
+    }
+
+    /// <summary>Adds the prior that an unknown is zero with that weight.</summary>
+    public void AddPrior(int unknown, double weight) => _matrix[(unknown * size) + unknown] += weight;
+
+    /// <summary>Factors the matrix in place and gives the solution.</summary>
+    public double[] Solve()
+    {
+        for (int j = 0; j < size; j++)
+        {
+            ReadOnlySpan<double> rowJ = _matrix.AsSpan(j * size, j);
+            double d = _matrix[(j * size) + j] - Dot(rowJ, rowJ);
+            d = Math.Sqrt(Math.Max(d, 1e-300));
+            _matrix[(j * size) + j] = d;
+            for (int i = j + 1; i < size; i++)
+            {
+                double s = _matrix[(i * size) + j] - Dot(_matrix.AsSpan(i * size, j), rowJ);
+                _matrix[(i * size) + j] = s / d;
+            }
+        }
+
+        var x = (double[])_right.Clone();
+        Forward(x);
+        for (int i = size - 1; i >= 0; i--)
+        {
+            double s = x[i];
+            for (int k = i + 1; k < size; k++)
+            {
+                s -= _matrix[(k * size) + i] * x[k];
+            }
+
+            x[i] = s / _matrix[(i * size) + i];
+        }
+
+        return x;
+    }
+
+    /// <summary>Variance of row · unknowns, after <see cref="Solve"/>.</summary>
+    public double Variance(ReadOnlySpan<double> row)
+    {
+        Span<double> y = stackalloc double[size];
+        row.CopyTo(y);
+        Forward(y);
+        return Dot(y, y);
+    }
+
+    private void Forward(Span<double> x)
+    {
+        for (int i = 0; i < size; i++)
+        {
+            double s = x[i] - Dot(_matrix.AsSpan(i * size, i), x[..i]);
+            x[i] = s / _matrix[(i * size) + i];
+        }
+    }
+
+    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        double sum = 0;
+        for (int i = 0; i < a.Length; i++)
+        {
+            sum += a[i] * b[i];
+        }
+
+        return sum;
+    }
+}
