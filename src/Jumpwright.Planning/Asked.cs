@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Planning;
@@ -8,7 +9,7 @@ namespace Jumpwright.Planning;
 internal sealed class Asked
 {
     private readonly HashSet<string>? _only;
-    private readonly Dictionary<string, Requirement> _met = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Requirement> _met = new(StringComparer.Ordinal);
 
     private Asked(HashSet<string>? only) => _only = only;
 
@@ -19,7 +20,7 @@ internal sealed class Asked
     public static Asked Only(IEnumerable<string> ids) => new(new HashSet<string>(ids, StringComparer.Ordinal));
 
     /// <summary>Requirements that the model met while it was built, whether asked for or not.</summary>
-    public IReadOnlyCollection<Requirement> Met => _met.Values;
+    public IReadOnlyCollection<Requirement> Met => [.. _met.Values];
 
     /// <summary>True when the requirement has to be kept. Remembers it.</summary>
     public bool For(string id, string kind, string text)
@@ -31,4 +32,12 @@ internal sealed class Asked
     /// <summary>A limit, for one athlete, kit or session.</summary>
     public bool ForLimit(string limitId, string subject, string text) =>
         For($"limit:{limitId}:{subject}", "limit", text);
+
+    /// <summary>That the items of a session fit on one time line.</summary>
+    public bool ForRotation(string sessionId) =>
+        ForLimit(
+            "rotation",
+            sessionId,
+            $"Everybody's stations in {sessionId} fit on one time line with the kit there is."
+        );
 }

@@ -29,6 +29,9 @@ internal sealed class Choice(AthleteRequest who, SessionSlot slot, MenuItem menu
     /// <summary>True for what limits count as of high intensity.</summary>
     public bool HighIntensity => Menu.Dose.HighIntensity || Exercise.IsHighIntensityAt(Menu.Dose.DropHeightM);
 
+    /// <summary>Seconds for which one set keeps a piece of kit.</summary>
+    public int KitSecondsOfOneSet => Menu.SecondsOf(1) + Who.PairSeconds(Menu, 1);
+
     /// <summary>A quantity that grows with sets, as a sum: so much for each set, and so much once.</summary>
     public LinearExpr Amount(int eachSet, int once = 0)
     {

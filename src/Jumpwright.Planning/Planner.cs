@@ -9,13 +9,16 @@ namespace Jumpwright.Planning;
 /// <summary>The project's door: request in, plan with bound and reasons, or a collision, out.</summary>
 public static class Planner
 {
+    /// <summary>Up to so many athletes one model proves the optimum fast enough.</summary>
+    private const int AthletesInOneModel = 3;
+
     /// <summary>Solves the request on CP-SAT. The plan was checked by <see cref="Judge"/> before it is returned.</summary>
     /// <exception cref="InvalidOperationException">The plan broke a limit: a defect of the planner; the message says which.</exception>
     public static Plan Solve(PlanRequest request, CancellationToken cancel = default)
     {
         long began = Stopwatch.GetTimestamp();
         Requesting.Check(request);
-        Search.Found found = new Search(request, Asked.All(), cancel).Best();
+        Found found = Best(request, cancel);
         Plan plan = found.Status switch
         {
             PlanStatus.Infeasible => Without(found.Status, request) with
@@ -41,6 +44,12 @@ public static class Planner
         };
     }
 
+    /// <summary>A small squad in one model; a larger one athlete by athlete, with prices for kit.</summary>
+    private static Found Best(PlanRequest request, CancellationToken cancel) =>
+        request.Athletes.Length <= AthletesInOneModel
+            ? new WholeSearch(request, Asked.All(), cancel).Best()
+            : new SplitSearch(request, cancel).Best();
+
     private static Plan Without(PlanStatus status, PlanRequest request) =>
         new(
             status,
@@ -56,7 +65,7 @@ public static class Planner
             []
         );
 
-    private static Plan With(Search.Found found, PlanRequest request)
+    private static Plan With(Found found, PlanRequest request)
     {
         ImmutableArray<PlannedSession> sessions =
         [

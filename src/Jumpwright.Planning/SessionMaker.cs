@@ -7,7 +7,7 @@ namespace Jumpwright.Planning;
 /// <summary>Puts what was found into the plan's own words: items in the order they are done, and the rotation.</summary>
 internal static class SessionMaker
 {
-    public static PlannedSession Of(SessionSlot slot, Search.Found found, PlanRequest request)
+    public static PlannedSession Of(SessionSlot slot, Found found, PlanRequest request)
     {
         if (!found.Timelines.TryGetValue(slot, out Timeline? timeline))
         {

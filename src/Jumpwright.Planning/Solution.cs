@@ -10,9 +10,16 @@ namespace Jumpwright.Planning;
 /// Points of the best plan, added up from its items (the solver may leave points on the table that its plan has);
 /// null without one.
 /// </param>
-/// <param name="Bound">No plan has more points; null when nothing is proven.</param>
+/// <param name="BoundInThousandths">
+/// No plan of this model has more, in thousandths of a point and less what kit costs; null when nothing is proven.
+/// </param>
 /// <param name="Chosen">The best plan.</param>
-internal sealed record Solution(CpSolverStatus Status, long? Points, long? Bound, ImmutableArray<Chosen> Chosen)
+internal sealed record Solution(
+    CpSolverStatus Status,
+    long? Points,
+    long? BoundInThousandths,
+    ImmutableArray<Chosen> Chosen
+)
 {
     /// <summary>Solves a model.</summary>
     public static Solution Of(SquadModel squad, double deterministicTime, double wallSeconds, double gap)
@@ -33,11 +40,14 @@ internal sealed record Solution(CpSolverStatus Status, long? Points, long? Bound
         return new(
             status,
             PlanPoints.Of(chosen.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets)), squad.Request),
-            // All points are whole numbers, so the bound may be rounded down to one.
+            // The model's numbers are whole, so the bound may be rounded down to a whole one.
             double.IsFinite(solver.BestObjectiveBound)
                 ? (long)Math.Floor(solver.BestObjectiveBound + 1e-6)
                 : null,
             chosen
         );
     }
+
+    /// <summary>The bound in points, without prices.</summary>
+    public long? Bound => BoundInThousandths is { } bound ? (long)Math.Floor((double)bound / Scope.PointScale) : null;
 }

@@ -12,12 +12,13 @@ namespace Jumpwright.Planning;
 /// </summary>
 internal sealed class SquadModel
 {
-    private SquadModel(PlanRequest request, Asked asked)
+    private SquadModel(PlanRequest request, Asked asked, Scope scope)
     {
         Request = request;
         Asked = asked;
+        Scope = scope;
         Slots = [.. request.Slots.OrderBy(s => s.StartUtc).ThenBy(s => s.Id, StringComparer.Ordinal)];
-        Athletes = [.. request.Athletes.OrderBy(a => a.Athlete.Id, StringComparer.Ordinal)];
+        Athletes = [.. (scope.Only ?? request.Athletes).OrderBy(a => a.Athlete.Id, StringComparer.Ordinal)];
         var bySlot = Slots.ToDictionary(s => s.Id, StringComparer.Ordinal);
         Choices =
         [
@@ -36,6 +37,7 @@ internal sealed class SquadModel
     public CpModel Model { get; } = new();
     public PlanRequest Request { get; }
     public Asked Asked { get; }
+    public Scope Scope { get; }
     public ImmutableArray<SessionSlot> Slots { get; }
     public ImmutableArray<AthleteRequest> Athletes { get; }
     public ImmutableArray<Choice> Choices { get; }
@@ -45,16 +47,10 @@ internal sealed class SquadModel
     /// <summary>Builds the model of a request.</summary>
     /// <param name="request">The request.</param>
     /// <param name="asked">Which requirements to keep.</param>
-    /// <param name="withObjective">False when only the question "can it be done" is asked.</param>
-    /// <param name="kitShare">Share of each session's kit minutes that may be used; 1 is the limit itself.</param>
-    public static SquadModel Of(
-        PlanRequest request,
-        Asked asked,
-        bool withObjective,
-        IReadOnlyDictionary<string, double>? kitShare = null
-    )
+    /// <param name="scope">For whom, with which kit.</param>
+    public static SquadModel Of(PlanRequest request, Asked asked, Scope scope)
     {
-        SquadModel squad = new(request, asked);
+        SquadModel squad = new(request, asked, scope);
         foreach (Choice choice in squad.Choices)
         {
             for (int i = 0; i < choice.More.Length; i++)
@@ -70,10 +66,11 @@ internal sealed class SquadModel
         MinuteRows.Add(squad);
         SessionShapeRows.Add(squad);
         PairRows.Add(squad);
-        KitRows.Add(squad, kitShare);
+        KitRows.Add(squad);
         LockRows.Add(squad);
         WishRows.Add(squad);
-        if (withObjective)
+        CutRows.Add(squad);
+        if (scope.WithObjective)
         {
             ObjectiveRows.Add(squad);
         }
@@ -86,6 +83,9 @@ internal sealed class SquadModel
         Choices.FirstOrDefault(c =>
             c.Who.Athlete.Id == athleteId && c.Slot.Id == sessionId && c.Menu.ExerciseId == exerciseId
         );
+
+    /// <summary>True when the athlete is in the model's scope.</summary>
+    public bool Has(string athleteId) => Athletes.Any(a => a.Athlete.Id == athleteId);
 
     /// <summary>Says that an entry can't be done.</summary>
     public void Close(Choice choice) => Model.AddBoolAnd([choice.Done.Not()]);

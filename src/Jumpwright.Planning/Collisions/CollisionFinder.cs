@@ -36,14 +36,10 @@ internal static class CollisionFinder
     internal static Dictionary<string, Requirement> AllRequirements(PlanRequest request)
     {
         Asked all = Asked.All();
-        SquadModel.Of(request, all, withObjective: false);
+        SquadModel.Of(request, all, new Scope { WithObjective = false });
         foreach (SessionSlot slot in request.Slots)
         {
-            all.ForLimit(
-                "rotation",
-                slot.Id,
-                $"Everybody's stations in {slot.Id} fit on one time line with the kit there is."
-            );
+            all.ForRotation(slot.Id);
         }
 
         return all.Met.ToDictionary(r => r.Id, StringComparer.Ordinal);
@@ -51,7 +47,7 @@ internal static class CollisionFinder
 
     /// <summary>Whether these requirements can be met together.</summary>
     internal static PlanStatus Answer(PlanRequest request, IEnumerable<string> ids, CancellationToken cancel) =>
-        new Search(request, Asked.Only(ids), cancel).Any(DeterministicTimeOfOne).Status;
+        new WholeSearch(request, Asked.Only(ids), cancel).Any(DeterministicTimeOfOne).Status;
 
     /// <summary>One athlete's requirements alone, if they already collide: far fewer to shrink.</summary>
     private static List<string> Narrow(PlanRequest request, List<string> pool, CancellationToken cancel)

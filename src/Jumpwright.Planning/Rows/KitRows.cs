@@ -6,7 +6,7 @@ namespace Jumpwright.Planning.Rows;
 /// <summary>Kit minutes of each session, over all athletes.</summary>
 internal static class KitRows
 {
-    public static void Add(SquadModel squad, IReadOnlyDictionary<string, double>? share)
+    public static void Add(SquadModel squad)
     {
         foreach (SessionSlot slot in squad.Slots)
         {
@@ -30,8 +30,10 @@ internal static class KitRows
                     continue;
                 }
 
-                double limit =
-                    (double)squad.Request.KitSeconds(kit.Key, slot) * (share?.GetValueOrDefault(slot.Id, 1) ?? 1);
+                long limit = squad.Scope.KitSeconds.GetValueOrDefault(
+                    (kit.Key, slot.Id),
+                    squad.Request.KitSeconds(kit.Key, slot)
+                );
                 LinearExprBuilder sum = LinearExpr.NewBuilder();
                 foreach (var (_, choice, need) in kit)
                 {
@@ -40,10 +42,10 @@ internal static class KitRows
                         squad.Close(choice);
                     }
 
-                    choice.AddTo(sum, (long)need * (choice.Menu.SecondsOf(1) + choice.Who.PairSeconds(choice.Menu, 1)));
+                    choice.AddTo(sum, (long)need * choice.KitSecondsOfOneSet);
                 }
 
-                squad.Model.Add((LinearExpr)sum <= (long)Math.Floor(limit));
+                squad.Model.Add((LinearExpr)sum <= limit);
             }
         }
     }

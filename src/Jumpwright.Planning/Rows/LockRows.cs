@@ -9,6 +9,11 @@ internal static class LockRows
     {
         foreach (LockedItem locked in squad.Request.Locks.OrderBy(l => l.RequirementId, StringComparer.Ordinal))
         {
+            if (!squad.Has(locked.AthleteId) && squad.Scope.Only is not null)
+            {
+                continue;
+            }
+
             Choice? choice = squad.Find(locked.AthleteId, locked.SessionId, locked.ExerciseId);
             bool open =
                 choice is not null

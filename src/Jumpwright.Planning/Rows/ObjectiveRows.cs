@@ -11,10 +11,14 @@ internal static class ObjectiveRows
         LinearExprBuilder sum = LinearExpr.NewBuilder();
         foreach (Choice choice in squad.Choices)
         {
-            sum.AddTerm(choice.Done, choice.Menu.PointsOf(choice.Menu.Dose.SetsMin));
+            long price = choice.Exercise.Kit.Sum(k =>
+                k.Count * choice.KitSecondsOfOneSet * squad.Scope.Prices.GetValueOrDefault((k.Id, choice.Slot.Id))
+            );
+            int least = choice.Menu.Dose.SetsMin;
+            sum.AddTerm(choice.Done, (Scope.PointScale * choice.Menu.PointsOf(least)) - (price * least));
             for (int i = 0; i < choice.More.Length; i++)
             {
-                sum.AddTerm(choice.More[i], choice.Menu.SetPoints[choice.Menu.Dose.SetsMin + i]);
+                sum.AddTerm(choice.More[i], (Scope.PointScale * choice.Menu.SetPoints[least + i]) - price);
             }
         }
 
@@ -25,7 +29,7 @@ internal static class ObjectiveRows
                 Choice? heavy = squad.Find(who.Athlete.Id, pair.SessionId, pair.HeavyExerciseId);
                 if (heavy is not null)
                 {
-                    sum.AddTerm(heavy.Done, pair.Points);
+                    sum.AddTerm(heavy.Done, Scope.PointScale * pair.Points);
                 }
             }
 
@@ -61,7 +65,7 @@ internal static class ObjectiveRows
                 $"{who.Athlete.Id}/{goal.WeekOf:uuuu-MM-dd}/{goal.Quality}/{slope.Key}"
             );
             spent.Add(sets);
-            sum.AddTerm(sets, slope.Key);
+            sum.AddTerm(sets, Scope.PointScale * slope.Key);
         }
 
         LinearExprBuilder done = LinearExpr.NewBuilder();

@@ -10,6 +10,11 @@ internal static class WishRows
     {
         foreach (Wish wish in squad.Request.Wishes.OrderBy(w => w.RequirementId, StringComparer.Ordinal))
         {
+            if (!squad.Has(wish.AthleteId) && squad.Scope.Only is not null)
+            {
+                continue;
+            }
+
             BoolVar[] ways =
             [
                 .. squad

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning;
+
+/// <summary>What a model is made for: everybody or a few, with which kit, and at what price.</summary>
+internal sealed record Scope
+{
+    /// <summary>Points are counted in thousandths, so that prices for seconds of kit can be whole numbers too.</summary>
+    public const long PointScale = 1000;
+
+    /// <summary>Only these athletes; null: everybody.</summary>
+    public ImmutableArray<AthleteRequest>? Only { get; init; }
+
+    /// <summary>False when only the question "can it be done" is asked.</summary>
+    public bool WithObjective { get; init; } = true;
+
+    /// <summary>Seconds of kit that may be used, by kit and session; what is not named has its limit.</summary>
+    public ImmutableDictionary<(string Kit, string Session), long> KitSeconds { get; init; } =
+        ImmutableDictionary<(string, string), long>.Empty;
+
+    /// <summary>Price of a second of kit, in thousandths of a point, by kit and session.</summary>
+    public ImmutableDictionary<(string Kit, string Session), long> Prices { get; init; } =
+        ImmutableDictionary<(string, string), long>.Empty;
+
+    /// <summary>Sets of items that are proven not to fit on one time line together.</summary>
+    public ImmutableArray<ImmutableArray<Chosen>> Cuts { get; init; } = [];
+}
