@@ -11,6 +11,10 @@ namespace Jumpwright.Exercises;
 /// </param>
 /// <param name="SourceId">Where that uncertainty comes from.</param>
 /// <param name="HowToDoIt">The test in one sentence, for "what would settle it".</param>
+/// <param name="ExerciseId">
+/// The exercise of the catalogue that the test amounts to, so that a limit that forbids the one forbids the other; null for
+/// tests without a jump or a load, and for measures, whose task says it (<see cref="EntryTests.ExerciseOf"/>).
+/// </param>
 public sealed record EntryTest(
     string Id,
     string Unit,
@@ -19,5 +23,6 @@ public sealed record EntryTest(
     bool HasSides,
     double StandardUncertainty,
     string SourceId,
-    string HowToDoIt
+    string HowToDoIt,
+    string? ExerciseId = null
 );

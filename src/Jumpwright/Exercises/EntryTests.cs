@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Recordings;
 using Jumpwright.Trials;
 
 namespace Jumpwright.Exercises;
@@ -29,7 +30,8 @@ public static class EntryTests
             sides: false,
             1.0,
             "everard-less",
-            "the landing screen (a box, a phone, five minutes)"
+            "the landing screen (a low box, a phone, five minutes)",
+            "low-drop-landing"
         ),
         Screen("heel-raises", "reps", count: true, sides: true, 2.0, "house-rule", "single-leg heel raises, each side"),
         Screen(
@@ -41,7 +43,16 @@ public static class EntryTests
             "house-rule",
             "knee to wall with a tape, each side"
         ),
-        Screen("single-hop", "m", count: false, sides: true, 0.05, "house-rule", "single hop with a tape, each side"),
+        Screen(
+            "single-hop",
+            "m",
+            count: false,
+            sides: true,
+            0.05,
+            "house-rule",
+            "single hop with a tape, each side",
+            "single-leg-forward-hop"
+        ),
         Screen(
             "standing-long-jump",
             "m",
@@ -49,9 +60,19 @@ public static class EntryTests
             sides: false,
             0.05,
             "house-rule",
-            "standing long jump with a tape"
+            "standing long jump with a tape",
+            "standing-long-jump"
         ),
-        Screen("squat-load", "kg", count: false, sides: false, 2.5, "house-rule", "the squat test in the weights room"),
+        Screen(
+            "squat-load",
+            "kg",
+            count: false,
+            sides: false,
+            2.5,
+            "house-rule",
+            "the squat test in the weights room",
+            "hex-bar-pull"
+        ),
         Screen(
             "hex-bar-load",
             "kg",
@@ -59,12 +80,34 @@ public static class EntryTests
             sides: false,
             2.5,
             "house-rule",
-            "the hex-bar test in the weights room"
+            "the hex-bar test in the weights room",
+            "hex-bar-pull"
         ),
     }.ToImmutableDictionary(t => t.Id, StringComparer.Ordinal);
 
     /// <summary>All tests, by id in ordinal order.</summary>
     public static ImmutableArray<EntryTest> All { get; } = [.. ById.Values.OrderBy(t => t.Id, StringComparer.Ordinal)];
+
+    /// <summary>
+    /// The exercise that a test amounts to: a proposed test is itself an exercise under every limit. Null when it is
+    /// neither a jump nor a lift.
+    /// </summary>
+    public static string? ExerciseOf(string test, string? task) =>
+        Find(test) is { IsMeasure: false } screen
+            ? screen.ExerciseId
+            : JumpTasks.Parse(task) switch
+            {
+                JumpTask.CountermovementJump => "countermovement-jump",
+                JumpTask.SquatJump => "squat-jump",
+                JumpTask.LoadedJump => "hex-bar-jump",
+                JumpTask.DropJump => "low-drop-jump",
+                JumpTask.RepeatedHops => "rebound-hops",
+                JumpTask.DropLanding => "low-drop-landing",
+                JumpTask.SnapDown => "snap-down",
+                JumpTask.ApproachJump => "approach-jump-two-feet",
+                JumpTask.BoxJump => "box-jump",
+                _ => null,
+            };
 
     /// <summary>The test of that id, or null.</summary>
     public static EntryTest? Find(string id) => ById.GetValueOrDefault(id);
@@ -79,6 +122,7 @@ public static class EntryTests
         bool sides,
         double sd,
         string source,
-        string how
-    ) => new(id, unit, IsMeasure: false, count, sides, sd, source, how);
+        string how,
+        string? exercise = null
+    ) => new(id, unit, IsMeasure: false, count, sides, sd, source, how, exercise);
 }

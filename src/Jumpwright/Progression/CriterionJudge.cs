@@ -2,13 +2,23 @@ using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Recordings;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Progression;
 
 /// <summary>Judges entry criteria that name a test, from the profile's current measures and the screens typed by hand.</summary>
-internal sealed class CriterionJudge(Profile profile, History history, LocalDate asOf, LadderOptions options)
+internal sealed class CriterionJudge(
+    Profile profile,
+    History history,
+    Catalogue catalogue,
+    LocalDate asOf,
+    LadderOptions options,
+    ImmutableArray<Ruling> rulings
+)
 {
+    private const string NotNow = "not now: ";
+
     private readonly int _freshDays = AfterInjury(history, asOf, options)
         ? options.FreshDaysAfterInjury
         : options.FreshDays;
@@ -32,7 +42,7 @@ internal sealed class CriterionJudge(Profile profile, History history, LocalDate
     {
         double needed =
             criterion.Kind == CriterionKind.Safety ? options.SafetyProbability : options.PerformanceProbability;
-        IEnumerable<TestReading> readings =
+        ImmutableArray<TestReading> readings =
         [
             Read(criterion, criterion.Test, criterion.Task, criterion.Value, criterion.Unit, needed),
             .. criterion.Alternatives.Select(a => Read(criterion, a.Test, a.Task, a.Value, a.Unit, needed)),
@@ -41,15 +51,38 @@ internal sealed class CriterionJudge(Profile profile, History history, LocalDate
             .OrderByDescending(r => Rank(r.Verdict))
             .ThenByDescending(r => r.Probability ?? 0)
             .First();
+
+        // Of tests that would do, all that are allowed today are named: the reader knows which is at hand.
+        string? settle = best.Verdict switch
+        {
+            CriterionVerdict.Met => null,
+            CriterionVerdict.NotTested or CriterionVerdict.Stale => AnyOf(readings),
+            _ => best.Settle,
+        };
         return new RungReason(
             criterion.Id,
             best.Verdict,
             $"{criterion.Text} {best.Sentence}",
             best.Probability,
             best.Date,
-            best.Settle
+            settle
         );
     }
+
+    private static string? AnyOf(IEnumerable<TestReading> readings)
+    {
+        string[] tests = [.. readings.Select(r => r.Settle).OfType<string>().Distinct(StringComparer.Ordinal)];
+        string[] allowed = [.. tests.Where(t => !t.StartsWith(NotNow, StringComparison.Ordinal))];
+        return string.Join(" or ", allowed.Length > 0 ? allowed : [.. tests.Take(1)]);
+    }
+
+    /// <summary>The test in words, or why it may not be done today: a test is an exercise under every limit.</summary>
+    private string How(EntryTest known, string? task) =>
+        EntryTests.ExerciseOf(known.Id, task) is { } id
+        && catalogue.Find(id) is { } exercise
+        && rulings.FirstOrDefault(r => r.Effect.Forbids(exercise.FactsAt(exercise.DropRangeM?.MinM))) is { } ruling
+            ? NotNow + ruling.Because
+            : known.HowToDoIt;
 
     // A test that speaks now outranks one that is silent; among those that speak, the better news does not hide a
     // clear failure of the criterion's own test unless the alternative is met.
@@ -98,8 +131,8 @@ internal sealed class CriterionJudge(Profile profile, History history, LocalDate
                 .FirstOrDefault();
             readings.Add(
                 result is null
-                    ? NotTested($"Not tested{(where.Length > 0 ? ", " + where.Trim() : "")}.", known.HowToDoIt)
-                    : Judge(criterion.Sense, known, threshold, unit, needed, scale, result, where)
+                    ? NotTested($"Not tested{(where.Length > 0 ? ", " + where.Trim() : "")}.", How(known, task))
+                    : Judge(criterion.Sense, known, task, threshold, unit, needed, scale, result, where)
             );
         }
 
@@ -110,6 +143,7 @@ internal sealed class CriterionJudge(Profile profile, History history, LocalDate
     private TestReading Judge(
         string sense,
         EntryTest known,
+        string? task,
         double threshold,
         string unit,
         double needed,
@@ -129,7 +163,7 @@ internal sealed class CriterionJudge(Profile profile, History history, LocalDate
                 $"Stale: {shown}, {age} days ago; {_freshDays} at most.",
                 null,
                 result.Date,
-                known.HowToDoIt
+                How(known, task)
             );
         }
 
@@ -152,11 +186,17 @@ internal sealed class CriterionJudge(Profile profile, History history, LocalDate
             verdict switch
             {
                 CriterionVerdict.Met => null,
-                CriterionVerdict.Unclear => "more trials of " + known.HowToDoIt,
-                _ => known.HowToDoIt + ", after training for it",
+                CriterionVerdict.Unclear => MoreOf(How(known, task)),
+                _ => AfterTraining(How(known, task)),
             }
         );
     }
+
+    private static string MoreOf(string how) =>
+        how.StartsWith(NotNow, StringComparison.Ordinal) ? how : "more trials of " + how;
+
+    private static string AfterTraining(string how) =>
+        how.StartsWith(NotNow, StringComparison.Ordinal) ? how : how + ", after training for it";
 
     private static TestReading Worse(TestReading a, TestReading b)
     {

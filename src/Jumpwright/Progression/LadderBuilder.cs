@@ -16,7 +16,7 @@ internal sealed class LadderBuilder(
     ImmutableArray<Ruling> rulings
 )
 {
-    private readonly CriterionJudge _judge = new(profile, history, asOf, options);
+    private readonly CriterionJudge _judge = new(profile, history, catalogue, asOf, options, rulings);
     private readonly RungReason? _landingHold = Holds.ForLandings(history, asOf, options);
     private readonly RungReason? _timeOffHold = Holds.ForTimeOff(history, asOf, options);
     private readonly Dictionary<string, Rung> _rungs = new(StringComparer.Ordinal);

@@ -1,6 +1,7 @@
 using System.Reflection;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Recordings;
 using Jumpwright.Trials;
 
 namespace Jumpwright.Tests.Exercises;
@@ -53,6 +54,17 @@ public class CatalogueReadTests
             .Select(f => f.GetRawConstantValue());
         Assert.All(EntryTests.All.Where(t => t.IsMeasure), t => Assert.Contains(t.Id, names));
         Assert.All(EntryTests.All, t => Assert.True(Bibliography.Standard.TryFind(t.SourceId, out _), t.Id));
+    }
+
+    [Fact]
+    public void EntryTests_ThatAreJumpsOrLifts_AmountToAnExerciseOfTheCatalogue()
+    {
+        IEnumerable<string?> exercises = EntryTests
+            .All.Select(t => EntryTests.ExerciseOf(t.Id, null))
+            .Concat(JumpTasks.All.Select(task => EntryTests.ExerciseOf("jump_height_m", task)));
+        Assert.All(exercises.OfType<string>(), id => Assert.NotNull(Catalogue.Standard.Find(id)));
+        Assert.All(JumpTasks.All, task => Assert.NotNull(EntryTests.ExerciseOf("jump_height_m", task)));
+        Assert.True(Catalogue.Standard.Find(EntryTests.ExerciseOf("contact_time_s", "drop-jump")!)!.IsDepthJump);
     }
 
     private static Outcome<Catalogue> Read(params (string Name, string Json)[] files) =>

@@ -207,6 +207,34 @@ public class LadderTests
     }
 
     [Fact]
+    public void CheapestTest_ThatALimitForbids_IsNotProposed()
+    {
+        // A drop-jump test is itself a depth jump: who may not do the one may not be sent to the other.
+        AthleteStory untested = Ready() with
+        {
+            Measures = [],
+        };
+        var ruling = new Ruling("youth", new NoDepthJumps(), "Under 16.", Bibliography.Get("house-rule"));
+        RungReason reason = untested
+            .Ladder(ruling)
+            .Find("depth-jump")!
+            .Reasons.Single(r => r.CriterionId == "drop-jump-contact");
+        Assert.Equal("not now: Under 16.", reason.CheapestTest);
+        Assert.Contains(
+            "camera",
+            untested.Reason("depth-jump", "drop-jump-contact").CheapestTest,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void CheapestTest_WhereTwoWouldDo_NamesBoth() =>
+        Assert.Equal(
+            "jumps on a force plate or jumps on a mat, in a light gate or before a camera",
+            new AthleteStory().Reason("depth-jump", "standing-jump-height").CheapestTest
+        );
+
+    [Fact]
     public void Safety_NothingPlanned_ClosesEvenTheFirstSteps()
     {
         var ruling = new Ruling("stop", new NothingPlanned("a clinician"), "Stop.", Bibliography.Get("house-rule"));
