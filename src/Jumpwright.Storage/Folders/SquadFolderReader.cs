@@ -11,7 +11,10 @@ namespace Jumpwright.Storage.Folders;
 /// <summary>Reads the files of a squad folder in the order in which they need each other.</summary>
 internal static class SquadFolderReader
 {
-    public static Outcome<SquadFolder> ReadFolder(string path)
+    public static Outcome<SquadFolder> ReadFolder(string path) => Open(path).Then(f => f.Read());
+
+    /// <summary>Takes the bytes of the squad's own files, once.</summary>
+    public static Outcome<SquadFiles> Open(string path)
     {
         if (!Directory.Exists(path))
         {
@@ -26,11 +29,11 @@ internal static class SquadFolderReader
         }
 
         string name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
-        return ReadFiles(name, files, problems);
+        return new SquadFiles(name, files, problems);
     }
 
     /// <summary>The squad's own files of a folder, by their names in <see cref="SquadTables.All"/>.</summary>
-    public static IReadOnlyDictionary<string, ReadOnlyMemory<byte>> Files(string path, ProblemList problems)
+    private static Dictionary<string, ReadOnlyMemory<byte>> Files(string path, ProblemList problems)
     {
         var files = new Dictionary<string, ReadOnlyMemory<byte>>(StringComparer.Ordinal);
         string[] present = Directory

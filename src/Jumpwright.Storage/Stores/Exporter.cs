@@ -25,6 +25,7 @@ internal static class Exporter
                     .AsEnumerable()
             )
             .OrderBy(f => f.Name, StringComparer.Ordinal);
+        string inside = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar;
         int written = 0;
         foreach (var file in files.ToArray())
         {
@@ -34,7 +35,12 @@ internal static class Exporter
                 return StoreRefusals.Damaged(file.Sha256);
             }
 
-            string path = Path.Combine(folder, file.Name);
+            string path = Path.GetFullPath(Path.Combine(folder, file.Name));
+            if (!path.StartsWith(inside, StringComparison.Ordinal))
+            {
+                return StoreRefusals.LeadsOut(file.Name);
+            }
+
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             File.WriteAllBytes(path, bytes);
             written++;

@@ -18,7 +18,7 @@ public interface IStore : IDisposable
     /// </summary>
     /// <param name="folder">A squad folder.</param>
     /// <param name="measure">How to measure; null takes the core (<see cref="MeasuredRecording.ByCore"/>).</param>
-    /// <param name="progress">Told after each recording; may be called from any thread.</param>
+    /// <param name="progress">Told after each recording, on the calling thread.</param>
     /// <param name="cancel">Stops between recordings; what is stored stays.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     Outcome<ImportReport> Import(

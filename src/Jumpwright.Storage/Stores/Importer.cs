@@ -22,15 +22,13 @@ internal sealed class Importer(StoreDatabase database, TimeProvider clock, Measu
 
     public Outcome<int> Import(string folder, IProgress<ImportProgress>? progress, CancellationToken cancel)
     {
-        if (!SquadFolder.Read(folder).TryGet(out _, out Refusal? refusal))
+        if (!SquadFolderReader.Open(folder).TryGet(out SquadFiles? opened, out Refusal? refusal))
         {
             return refusal;
         }
 
-        var found = new ProblemList();
-        IReadOnlyDictionary<string, ReadOnlyMemory<byte>> files = SquadFolderReader.Files(folder, found);
-        string name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
-        SquadFolder squad = SquadFolderReader.ReadFiles(name, files, found).Require();
+        IReadOnlyDictionary<string, ReadOnlyMemory<byte>> files = opened.Bytes;
+        SquadFolder squad = opened.Read().Require();
         ImmutableArray<ImportItem> items = Hash(RecordingFolder.ListSquad(folder).Require(), cancel);
         string fingerprint = Fingerprint(files, items);
 

@@ -51,5 +51,10 @@ internal static class StoreRefusals
     public static Refusal NotEmpty(string folder) =>
         new($"'{folder}' is not empty: give a new folder, so that nothing there is overwritten.");
 
+    public static Refusal LeadsOut(string file) =>
+        new(
+            $"The store names a file '{file}' that leads out of a folder: it was changed by hand; nothing more is written."
+        );
+
     public static Refusal NoAthlete(string id) => new($"The store holds nothing of an athlete '{id}': check the id.");
 }

@@ -53,6 +53,11 @@ internal sealed class SquadYaml(ProblemList problems)
     {
         try
         {
+            if (IsTooDeep(text))
+            {
+                throw new YamlException("nested too deep");
+            }
+
             var stream = new YamlStream();
             stream.Load(new StringReader(text));
             if (stream.Documents.Count > 0 && stream.Documents[0].RootNode is YamlMappingNode root)
@@ -67,18 +72,37 @@ internal sealed class SquadYaml(ProblemList problems)
                 "must hold keys and values, for example 'name: Riverside Club'. Nothing is planned until then."
             );
         }
-        catch (YamlException e)
+        catch (Exception e) when (e is not OutOfMemoryException)
         {
+            // The parser also throws other things than its own exception on some broken files.
+            int? line = e is YamlException { Start.Line: > 0 } yaml ? (int)yaml.Start.Line : null;
             problems.Add(
                 SquadTables.Squad,
-                (int)e.Start.Line,
+                line,
                 ProblemWeight.StopsPlanning,
-                "is no YAML from here on (often an indent, a tab, or a colon in a text without quotation marks). "
+                (line is null ? "is no YAML" : "is no YAML from here on")
+                    + " (often an indent, a tab, or a colon in a text without quotation marks). "
                     + "Nothing is planned until it is corrected."
             );
         }
 
         return null;
+    }
+
+    /// <summary>The parser's tree is built by recursion; thousands of brackets would end the process.</summary>
+    private static bool IsTooDeep(string text)
+    {
+        var parser = new Parser(new StringReader(text));
+        for (int depth = 0; parser.MoveNext(); )
+        {
+            depth += parser.Current?.NestingIncrease ?? 0;
+            if (depth > 32)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private string TimeZone(YamlMappingNode root)

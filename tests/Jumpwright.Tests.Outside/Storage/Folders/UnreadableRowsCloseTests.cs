@@ -317,6 +317,14 @@ public class UnreadableRowsCloseTests
     }
 
     [Fact]
+    public void SquadYaml_OfAHundredThousandBrackets_StopsPlanningAndNotTheProgram()
+    {
+        SquadFolder folder = FolderText.Read((SquadTables.Squad, "name: " + new string('[', 100_000)));
+
+        Assert.NotEmpty(folder.StopsPlanning);
+    }
+
+    [Fact]
     public void SquadYaml_KitAndWindowsNobodyCanRead_AreNotThere()
     {
         SquadFolder folder = FolderText.Read(
