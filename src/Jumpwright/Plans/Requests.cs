@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Plans.Asking;
 using Jumpwright.Quantities;
 using NodaTime;
 
@@ -9,6 +10,8 @@ namespace Jumpwright.Plans;
 /// <summary>Makes the planner's request from what is known of the squad: profiles, ladders, doses, rulings, fixtures.</summary>
 public static class Requests
 {
+    /// <summary>The request for so many weeks from that day; what is known of the athletes is taken as of that day.</summary>
+    /// <returns>The request, or a sentence: no such time zone, no window, no week, an athlete twice.</returns>
     public static Outcome<PlanRequest> For(
         Squad squad,
         ImmutableArray<History> histories,
@@ -16,5 +19,50 @@ public static class Requests
         LocalDate from,
         int weeks,
         SolveBudget? budget = null
-    ) => throw new NotImplementedException();
+    )
+    {
+        if (weeks is < 1 or > 12)
+        {
+            return new Refusal($"A plan of {weeks} weeks was asked for; ask for 1 to 12.");
+        }
+
+        if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(squad.TimeZone) is not { } zone)
+        {
+            return new Refusal(
+                $"squad.yaml names the time zone '{squad.TimeZone}', which is not an IANA zone; write one such as Europe/Paris."
+            );
+        }
+
+        if (squad.Windows.IsEmpty)
+        {
+            return new Refusal("squad.yaml has no training windows; write at least one under windows.");
+        }
+
+        string? twice = histories
+            .GroupBy(h => h.Athlete.Id, StringComparer.Ordinal)
+            .FirstOrDefault(g => g.Skip(1).Any())
+            ?.Key;
+        if (twice is not null)
+        {
+            return new Refusal($"The athlete {twice} stands twice; give every athlete an id of their own.");
+        }
+
+        ImmutableArray<SessionSlot> slots = SlotsOfWindows.Of(squad, zone, from, weeks);
+        PlanRequest request = new(
+            from,
+            weeks,
+            squad.TimeZone,
+            slots,
+            squad.Kit,
+            [.. squad.Fixtures.Where(f => f.Date >= from.PlusDays(-3) && f.Date <= from.PlusWeeks(weeks).PlusDays(3))],
+            [],
+            catalogue,
+            [],
+            budget ?? new SolveBudget()
+        );
+        return request with
+        {
+            Athletes = [.. histories.Select(h => new AthleteAsking(h, squad, zone, request).Build())],
+        };
+    }
 }

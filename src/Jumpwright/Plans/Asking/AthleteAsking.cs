@@ -1,0 +1,256 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Dosing;
+using Jumpwright.Exercises;
+using Jumpwright.Progression;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using NodaTime;
+
+namespace Jumpwright.Plans.Asking;
+
+/// <summary>What may be planned for one athlete, and what may not and why.</summary>
+internal sealed class AthleteAsking
+{
+    private const int ExercisesAtMost = 6;
+    private const int ExercisesAtLeast = 3;
+
+    /// <summary>Rest from a heavy set to its light partner, s: 4 min, within the 3 to 7 min of common practice.</summary>
+    private const int PairRestS = 240;
+
+    private const int PairPoints = 4;
+
+    private readonly History _history;
+    private readonly PlanRequest _request;
+    private readonly Profile _profile;
+    private readonly Ladder _ladder;
+    private readonly Wanting _wanting;
+    private readonly ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> _rulings;
+    private readonly ImmutableArray<RecentWork> _recent;
+    private readonly ImmutableArray<FixtureWindow> _fixtures;
+    private readonly Dictionary<string, List<string>> _closedBecause = new(StringComparer.Ordinal);
+
+    public AthleteAsking(History history, Squad squad, DateTimeZone zone, PlanRequest request)
+    {
+        _history = history;
+        _request = request;
+        _profile = Profiling.Of(history, request.From);
+        _ladder = Ladders.For(_profile, history, request.Catalogue, request.From);
+        _wanting = new Wanting(_profile, _ladder, history, request.From);
+        _rulings = request
+            .Slots.Select(s => s.Date)
+            .Append(request.From)
+            .Distinct()
+            .ToImmutableDictionary(day => day, day => SafetyRules.For(history, day));
+        _recent = RecentWorks.Of(history, squad, zone, request.Catalogue, request.From);
+        _fixtures = [.. request.Fixtures.Select(f => FixtureWindow.Of(f, request))];
+    }
+
+    public AthleteRequest Build()
+    {
+        int perSession = ContactCaps.PerSession(_history, _request.From);
+        ImmutableArray<MenuItem> menu = [.. _request.Slots.SelectMany(s => MenuOf(s))];
+        int fewest = menu.GroupBy(m => m.SessionId).Select(g => g.Count()).DefaultIfEmpty(0).Min();
+        return new(
+            _history.Athlete,
+            perSession,
+            ContactCaps.PerWeek(perSession),
+            ExercisesAtMost,
+            menu,
+            _recent,
+            _rulings,
+            [.. UnmetOf(menu)]
+        )
+        {
+            ExercisesPerSessionAtLeast = Math.Min(ExercisesAtLeast, fewest),
+            HighIntensityContactsPerSessionAtMost = ContactCaps.HighIntensityPerSession(_history, _request.From),
+            Goals = menu.IsEmpty ? [] : [.. Goals()],
+            Pairs = [.. _request.Slots.SelectMany(s => PairsOf(s, menu))],
+        };
+    }
+
+    private ImmutableArray<MenuItem> MenuOf(SessionSlot slot)
+    {
+        ImmutableArray<Ruling> rulings = _rulings[slot.Date];
+        if (rulings.Any(r => r.Effect is NothingPlanned))
+        {
+            return [];
+        }
+
+        List<MenuItem> open = [];
+        foreach (Exercise exercise in _request.Catalogue.Exercises.Where(e => !e.Trains.IsEmpty))
+        {
+            if (ItemOf(exercise, slot, rulings) is { } item)
+            {
+                open.Add(item);
+            }
+        }
+
+        return Shortlist.Of(open, _request.Catalogue, _wanting);
+    }
+
+    private MenuItem? ItemOf(Exercise exercise, SessionSlot slot, ImmutableArray<Ruling> rulings)
+    {
+        Rung? rung = _ladder.Find(exercise.Id);
+        if (rung is null || rung.State == RungState.Closed)
+        {
+            Close(
+                exercise,
+                rung?.Reasons.Where(r => r.Verdict != CriterionVerdict.Met).Select(r => r.Sentence)
+                    ?? ["It is not on the athlete's ladder."]
+            );
+            return null;
+        }
+
+        if (exercise.Kit.FirstOrDefault(k => _request.CountOf(k.Id) < k.Count) is { } missing)
+        {
+            Close(exercise, [$"The squad's kit has no {missing.Id}, or too few."]);
+            return null;
+        }
+
+        var forbidding = Forbidding(exercise, exercise.DropRangeM?.MinM, rulings).ToList();
+        if (forbidding.Count > 0)
+        {
+            Close(exercise, forbidding);
+            return null;
+        }
+
+        if (
+            !Doses
+                .For(exercise, _ladder, _profile, _history, rulings, _request.Catalogue, slot.Date)
+                .TryGet(out Dose? dose, out Refusal? refusal)
+        )
+        {
+            Close(exercise, [refusal.Sentence]);
+            return null;
+        }
+
+        var closing = Forbidding(exercise, dose.DropHeightM, rulings).Concat(TooNear(exercise, dose, slot)).ToList();
+        if (closing.Count > 0)
+        {
+            Close(exercise, closing);
+            return null;
+        }
+
+        return new(
+            slot.Id,
+            dose,
+            _wanting.ItemPoints(exercise, dose.SetsMax),
+            [.. _wanting.Because(exercise), .. dose.Because]
+        );
+    }
+
+    private static IEnumerable<string> Forbidding(Exercise exercise, double? dropM, ImmutableArray<Ruling> rulings) =>
+        rulings.Where(r => r.Effect.Forbids(exercise.FactsAt(dropM))).Select(r => r.Because);
+
+    /// <summary>Fixtures and earlier work that close the entry in that session.</summary>
+    private IEnumerable<string> TooNear(Exercise exercise, Dose dose, SessionSlot slot)
+    {
+        bool high = dose.HighIntensity || exercise.IsHighIntensityAt(dose.DropHeightM);
+        foreach (FixtureWindow window in _fixtures)
+        {
+            bool quiet = high && FixtureWindow.IsQuietDay(window.Fixture, slot.Date, _request.Limits);
+            if (quiet || (OrderOfWork.IsTopTier(exercise) && window.HoursWithin(slot) > 0))
+            {
+                yield return $"Too near {window.Fixture.Name} on {window.Fixture.Date:uuuu-MM-dd}.";
+            }
+        }
+
+        foreach (RecentWork recent in _recent)
+        {
+            if (
+                OrderOfWork.RecoveryHoursOf(exercise, recent.Tissue) > 0
+                && slot.StartUtc - recent.EndUtc < Duration.FromHours(recent.RecoveryHours)
+            )
+            {
+                yield return $"{recent.ExerciseId} was done too short a while before {slot.Id}: {recent.RecoveryHours} h are needed.";
+                yield break;
+            }
+        }
+    }
+
+    private void Close(Exercise exercise, IEnumerable<string> because)
+    {
+        if (!_closedBecause.TryGetValue(exercise.Id, out List<string>? sentences))
+        {
+            sentences = [];
+            _closedBecause[exercise.Id] = sentences;
+        }
+
+        sentences.AddRange(because.Where(s => !sentences.Contains(s)));
+    }
+
+    private IEnumerable<QualityGoal> Goals() =>
+        from week in _request.Slots.Select(s => PlanRequest.WeekOf(s.Date)).Distinct().Order()
+        from quality in Enum.GetValues<Quality>()
+        let points = _wanting.GoalPoints(quality)
+        select new QualityGoal(
+            quality,
+            week,
+            points,
+            _wanting.FindingOf(quality)?.Sentence ?? $"{Wanting.Word(quality)} was not tested."
+        );
+
+    /// <summary>One light partner for each heavy exercise of the session's menu.</summary>
+    private IEnumerable<ContrastPair> PairsOf(SessionSlot slot, ImmutableArray<MenuItem> menu)
+    {
+        var here = menu.Where(m => m.SessionId == slot.Id).Select(m => _request.Catalogue.Find(m.ExerciseId)!).ToList();
+        foreach (Exercise heavy in here.Where(e => e is { ContactsPerRep: 0, PairsWith: not null }))
+        {
+            Exercise? light =
+                here.Find(e => e.Id == heavy.PairsWith)
+                ?? here.Find(e => e.PairsWith == heavy.Id && e.ContactsPerRep > 0);
+            yield return new(slot.Id, heavy.Id, light?.Id ?? heavy.PairsWith!, PairRestS, PairPoints);
+        }
+    }
+
+    private IEnumerable<Unmet> UnmetOf(ImmutableArray<MenuItem> menu)
+    {
+        var shut = _request
+            .Slots.SelectMany(s => _rulings[s.Date])
+            .Where(r => r.Effect is NothingPlanned)
+            .DistinctBy(r => r.LimitId)
+            .ToList();
+        if (shut.Count > 0)
+        {
+            yield return new(
+                _history.Athlete.Id,
+                "any-exercise",
+                [
+                    .. shut.SelectMany(r => new[] { r.Because, $"Ask {((NothingPlanned)r.Effect).WhomToAsk}." })
+                        .Distinct(StringComparer.Ordinal),
+                ]
+            );
+            if (menu.IsEmpty)
+            {
+                yield break;
+            }
+        }
+
+        var planned = menu.Select(m => m.ExerciseId).ToHashSet(StringComparer.Ordinal);
+        var wanted = _profile
+            .Findings.Where(f => f.Verdict is FindingVerdict.Limits or FindingVerdict.Unclear)
+            .OrderByDescending(f => f.Probability ?? 0)
+            .Select(f => f.Quality)
+            .Take(2)
+            .DefaultIfEmpty(Quality.ReactiveStrength);
+        foreach (Quality quality in wanted)
+        {
+            Exercise? nearest = _request
+                .Catalogue.Exercises.Where(e =>
+                    e.Trains is [var first, ..]
+                    && first == quality
+                    && !planned.Contains(e.Id)
+                    && _closedBecause.ContainsKey(e.Id)
+                )
+                .OrderBy(e => _closedBecause[e.Id].Count)
+                .ThenByDescending(e => e.Stage)
+                .ThenBy(e => e.Id, StringComparer.Ordinal)
+                .FirstOrDefault();
+            if (nearest is not null)
+            {
+                yield return new(_history.Athlete.Id, nearest.Id, [.. _closedBecause[nearest.Id].Take(4)]);
+            }
+        }
+    }
+}

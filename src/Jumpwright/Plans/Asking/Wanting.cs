@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Progression;
+using NodaTime;
+
+namespace Jumpwright.Plans.Asking;
+
+/// <summary>
+/// What training is worth to one athlete, in points. The weights are a house rule: they order wishes, they are not
+/// effects. A quality weighs the more, the surer it is that it limits the athlete; sets of a quality have falling returns
+/// over a week; an exercise adds a little for being new to them, for not having been done lately, for being a skill, and
+/// for its second quality.
+/// </summary>
+internal sealed class Wanting(Profile profile, Ladder ladder, History history, LocalDate asOf)
+{
+    /// <summary>What an untested quality is taken to weigh: trained, but not first.</summary>
+    private const double Untested = 0.35;
+
+    private const int FreshAfterDays = 14;
+
+    /// <summary>How much the quality limits the athlete, 0 to 1, as weight.</summary>
+    public double WeightOf(Quality quality)
+    {
+        Finding? finding = FindingOf(quality);
+        return finding is null ? Untested : Math.Clamp(finding.Probability ?? Untested, 0, 1);
+    }
+
+    /// <summary>The finding about a quality, or null.</summary>
+    public Finding? FindingOf(Quality quality) => profile.Findings.FirstOrDefault(f => f.Quality == quality);
+
+    /// <summary>Points of the first, second, … set of a week that trains the quality first.</summary>
+    public ImmutableArray<int> GoalPoints(Quality quality)
+    {
+        double weight = WeightOf(quality);
+        double most = 4 + (16 * weight);
+        int sets = (int)Math.Round(5 + (9 * weight));
+        return [.. Enumerable.Range(0, sets).Select(n => (int)Math.Round(most * (sets - n) / sets))];
+    }
+
+    /// <summary>Points of the first, second, … set of an exercise in a session, beyond its goal.</summary>
+    public ImmutableArray<int> ItemPoints(Exercise exercise, int sets)
+    {
+        double second = exercise.Trains.Skip(1).Select(q => 2 * WeightOf(q)).DefaultIfEmpty(0).Max();
+        bool isNew = ladder.Find(exercise.Id) is { State: RungState.Open };
+        bool fresh = !history.Completed.Any(c =>
+            c.ExerciseId == exercise.Id && c.Date <= asOf && Period.DaysBetween(c.Date, asOf) <= FreshAfterDays
+        );
+        bool skill = exercise.Stage == Stage.RunUp;
+        double first = 3 + (isNew ? 3 : 0) + (fresh ? 2 : 0) + (skill ? 3 : 0) + second;
+        return
+        [
+            .. Enumerable.Range(0, sets).Select(n => (int)Math.Round(n == 0 ? first : Math.Max(0, second + 2 - n))),
+        ];
+    }
+
+    /// <summary>Why the exercise is wished, most important first.</summary>
+    public ImmutableArray<string> Because(Exercise exercise)
+    {
+        var because = ImmutableArray.CreateBuilder<string>();
+        Quality quality = exercise.Trains[0];
+        because.Add(
+            FindingOf(quality) switch
+            {
+                { Verdict: FindingVerdict.Limits } f => $"{Word(quality)} limits: {f.Sentence}",
+                { Verdict: FindingVerdict.Unclear } f => $"{Word(quality)} may limit: {f.Sentence}",
+                { Verdict: FindingVerdict.Sound } f => $"{Word(quality)} is kept up: {f.Sentence}",
+                { } f => $"{Word(quality)} is trained, not yet tested: {f.NextTest ?? f.Sentence}",
+                null => $"{Word(quality)} is trained, not yet tested.",
+            }
+        );
+        if (ladder.Find(exercise.Id) is { State: RungState.Open })
+        {
+            because.Add("Open, not yet owned: clean sessions make it owned.");
+        }
+
+        return because.ToImmutable();
+    }
+
+    /// <summary>A quality in words.</summary>
+    public static string Word(Quality quality) =>
+        quality switch
+        {
+            Quality.Landing => "Landing",
+            Quality.AnkleStiffness => "Ankle stiffness",
+            Quality.Push => "Push",
+            Quality.StretchShortening => "Use of the countermovement",
+            Quality.ReactiveStrength => "Reactive strength",
+            Quality.SingleLeg => "Single-leg work",
+            Quality.RunUp => "Run-up skill",
+            _ => quality.ToString(),
+        };
+}
