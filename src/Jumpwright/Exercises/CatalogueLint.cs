@@ -12,6 +12,7 @@ public static class CatalogueLint
     private static readonly string[] Starts = ["floor", "box", "seat", "foot-on-box", "bench", "run-up"];
     private static readonly string[] Landings = ["floor", "box", "none"];
     private static readonly string[] Loads = ["bar", "band"];
+    private static readonly string[] LoadBases = ["body-mass", "hex-bar-test"];
     private static readonly string[] Senses = ["at-least", "at-most"];
 
     /// <summary>All that is wrong with the catalogue, in its order.</summary>
@@ -95,7 +96,13 @@ public static class CatalogueLint
             yield return $"{e.Id}: it has no source.";
         }
 
-        IEnumerable<string> cited = [.. e.Sources, e.Dose.SourceId, .. CitedByEntries(e)];
+        IEnumerable<string> cited =
+        [
+            .. e.Sources,
+            e.Dose.SourceId,
+            .. CitedByEntries(e),
+            .. e.Load is { } l ? [l.SourceId] : Array.Empty<string>(),
+        ];
         foreach (string id in cited.Distinct(StringComparer.Ordinal).Where(id => !catalogue.Sources.ContainsKey(id)))
         {
             yield return $"{e.Id}: the source '{id}' is not in the bibliography.";
@@ -162,6 +169,26 @@ public static class CatalogueLint
         if (e.DropRangeM is { } drop && e.IsHighIntensityAt(drop.MinM) != e.IsHighIntensityAt(drop.MaxM))
         {
             yield return $"{e.Id}: its drops run across 0.30 m, so it is of high intensity at some heights only: split it.";
+        }
+
+        if ((e.ExternalLoad == "bar") != (e.Load is not null))
+        {
+            yield return $"{e.Id}: a bar and a load range go together.";
+        }
+
+        if (
+            e.Load is { } load
+            && !(
+                LoadBases.Contains(load.Of) && load.MinShare > 0 && load.MaxShare >= load.MinShare && load.MaxShare <= 1
+            )
+        )
+        {
+            yield return $"{e.Id}: the load range {load.MinShare}-{load.MaxShare} of '{load.Of}' is not a range of shares of {string.Join(" or ", LoadBases)}.";
+        }
+
+        if ((e.Start == "run-up") != (e.RunUpSteps is { Min: > 0 } steps && steps.Max >= steps.Min))
+        {
+            yield return $"{e.Id}: a run-up and a range of steps go together.";
         }
 
         if (e.IsDepthJump && e.DropRangeM is null)

@@ -77,6 +77,12 @@ public sealed record Exercise
     /// </summary>
     public HeightRange? DropRangeM { get; init; }
 
+    /// <summary>Usual external load; null without a bar. A band's pull is not a share: it is measured.</summary>
+    public LoadRange? Load { get; init; }
+
+    /// <summary>Usual run-up; null without one.</summary>
+    public StepRange? RunUpSteps { get; init; }
+
     /// <summary>Range of landing-box heights, m; null when there is no box to land on.</summary>
     public HeightRange? BoxRangeM { get; init; }
 

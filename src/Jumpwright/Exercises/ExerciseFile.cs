@@ -20,6 +20,8 @@ internal sealed record ExerciseFile
     public required bool SingleLegLanding { get; init; }
     public required bool DepthJump { get; init; }
     public string? ExternalLoad { get; init; }
+    public LoadPart? LoadRange { get; init; }
+    public StepPart? RunUpSteps { get; init; }
     public Range? DropHeightM { get; init; }
     public Range? BoxHeightM { get; init; }
     public required ImmutableArray<KitNeed> Kit { get; init; }
@@ -101,6 +103,8 @@ internal sealed record ExerciseFile
             SingleLegLanding = SingleLegLanding,
             IsDepthJump = DepthJump,
             ExternalLoad = ExternalLoad,
+            Load = LoadRange?.ToRange(),
+            RunUpSteps = RunUpSteps is { } steps ? new StepRange(steps.Min, steps.Max) : null,
             DropRangeM = DropHeightM?.ToHeights(),
             BoxRangeM = BoxHeightM?.ToHeights(),
             Kit = Kit,
@@ -157,6 +161,22 @@ internal sealed record ExerciseFile
         public required double Max { get; init; }
 
         internal HeightRange ToHeights() => new(Min, Max);
+    }
+
+    internal sealed record LoadPart
+    {
+        public required string Of { get; init; }
+        public required double Min { get; init; }
+        public required double Max { get; init; }
+        public required string Source { get; init; }
+
+        internal LoadRange ToRange() => new(Of, Min, Max, Source);
+    }
+
+    internal sealed record StepPart
+    {
+        public required int Min { get; init; }
+        public required int Max { get; init; }
     }
 
     internal sealed record DemandPart
