@@ -87,7 +87,13 @@ internal sealed class LadderBuilder(
             return new Rung(exercise.Id, RungState.Closed, [faded, .. entry]);
         }
 
-        return new Rung(exercise.Id, state, [.. closing, .. entry, LogReason(exercise, log, earned)]);
+        // What stands in the way first; how far the log has come only where nothing does.
+        IEnumerable<RungReason> reasons = closing.Concat(entry.OrderBy(r => r.Verdict == CriterionVerdict.Met));
+        return new Rung(
+            exercise.Id,
+            state,
+            state == RungState.Closed ? [.. reasons] : [.. reasons, LogReason(exercise, log, earned)]
+        );
     }
 
     private RungReason EntryReason(EntryCriterion criterion, CleanSessions asking)
