@@ -63,4 +63,7 @@ internal static class Cautions
 
     public const string LoadNotStated =
         "No external_load_kg is stated, so the weight of the athlete alone is unknown: only the system's is given.";
+
+    public static string Drift(double newtonsPerSecond) =>
+        $"The plate's zero drifts by {newtonsPerSecond:0.0} N per second; it was corrected: let the plate warm up and zero it again.";
 }

@@ -4,11 +4,25 @@ namespace Jumpwright.Trials;
 /// <param name="ZeroN">Mean reading, N.</param>
 /// <param name="ZeroUncertaintyN">Standard uncertainty of that mean, N.</param>
 /// <param name="NoiseN">Standard deviation of one sample, N.</param>
+/// <param name="MiddleSample">Mean time of those samples, as a sample index.</param>
+/// <param name="DriftNS">Slope of the zero over them, N/s.</param>
+/// <param name="DriftUncertaintyNS">Standard uncertainty of that slope, N/s; large where they span little time.</param>
 /// <param name="Samples">How many samples it rests on; 0 where the plate was never empty.</param>
-internal readonly record struct EmptyPlate(double ZeroN, double ZeroUncertaintyN, double NoiseN, int Samples)
+internal readonly record struct EmptyPlate(
+    double ZeroN,
+    double ZeroUncertaintyN,
+    double NoiseN,
+    double MiddleSample,
+    double DriftNS,
+    double DriftUncertaintyNS,
+    int Samples
+)
 {
     /// <summary>A plate that was never empty may be off by this much, N: what a plate drifts after it was zeroed.</summary>
     private const double UnknownZeroN = 3;
+
+    /// <summary>No usable plate drifts faster, N/s.</summary>
+    private const double MostDriftNS = 3;
 
     private const double RingingS = 0.08;
     private const double EdgeS = 0.02;
@@ -25,6 +39,10 @@ internal readonly record struct EmptyPlate(double ZeroN, double ZeroUncertaintyN
         double n = 0;
         double sum = 0;
         double squares = 0;
+        double times = 0;
+        double timeSquares = 0;
+        double products = 0;
+        double middle = forceN.Length / 2.0;
         double shift = rough.ZeroN;
         int from = 0;
         for (int k = 0; k <= contacts.Count; k++)
@@ -43,6 +61,10 @@ internal readonly record struct EmptyPlate(double ZeroN, double ZeroUncertaintyN
                 double f = forceN[i] - shift;
                 sum += f;
                 squares += f * f;
+                double t = (i - middle) / rateHz;
+                times += t;
+                timeSquares += t * t;
+                products += t * f;
                 n++;
             }
 
@@ -51,12 +73,20 @@ internal readonly record struct EmptyPlate(double ZeroN, double ZeroUncertaintyN
 
         if (n < 8)
         {
-            return new EmptyPlate(0, UnknownZeroN, rough.NoiseN, 0);
+            return new EmptyPlate(0, UnknownZeroN, rough.NoiseN, middle, 0, MostDriftNS, 0);
         }
 
         double mean = sum / n;
         double deviation = Math.Sqrt(Math.Max((squares / n) - (mean * mean), 0));
-        // Hum and drift make neighbours alike: count one independent sample in four.
-        return new EmptyPlate(shift + mean, (deviation / Math.Sqrt(n / 4)) + 0.02, deviation, (int)n);
+        double meanTime = times / n;
+        double spread = Math.Max(timeSquares - (n * meanTime * meanTime), 1e-9);
+        double drift = (products - (n * meanTime * mean)) / spread;
+        // Hum and ringing make neighbours alike: count one independent sample in four.
+        double driftU = Math.Min(
+            (2 * (deviation + 0.05) / Math.Sqrt(spread)) + (0.1 / Math.Sqrt(spread / n)),
+            MostDriftNS
+        );
+        double zeroU = (2 * deviation / Math.Sqrt(n)) + 0.02;
+        return new EmptyPlate(shift + mean, zeroU, deviation, middle + (meanTime * rateHz), drift, driftU, (int)n);
     }
 }

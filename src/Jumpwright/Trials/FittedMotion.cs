@@ -36,6 +36,12 @@ internal sealed class FittedMotion : IDisposable
 
     private const double AnyPostureM = 0.5;
 
+    /// <summary>Drift of a plate's zero: what may be, what counts as none, N/s, and from how many deviations on it shows.</summary>
+    private const double LooseDriftNS = 2;
+
+    private const double TightDriftNS = 0.02;
+    private const double DriftShowsAt = 3;
+
     /// <summary>
     /// Nobody leaves the ground far from upright: the centre of mass at take-off lies this much above standing, m, give or take
     /// as much as any body and arm swing explain (Yamashita et al. 2020 and the open recording of check value X1: 0.136 m). A
@@ -47,6 +53,7 @@ internal sealed class FittedMotion : IDisposable
 
     private readonly double[] _force;
     private readonly double[] _impulse;
+    private readonly double[] _driftImpulse;
     private readonly double[] _velocity;
     private readonly double[] _position;
     private readonly double _dt;
@@ -54,20 +61,25 @@ internal sealed class FittedMotion : IDisposable
     private readonly List<QuietStanding> _windows;
     private readonly double[] _unknowns;
     private readonly List<int> _takeOffs = [];
+    private readonly EmptyPlate _empty;
+    private double[] _tied = [];
+    private double _tiedVariance;
     private SymmetricSystem _system;
     private double _linkVelocityU;
 
-    private FittedMotion(Stretch samples, double rateHz, double noiseN, List<QuietStanding> windows)
+    private FittedMotion(Stretch samples, double rateHz, double noiseN, EmptyPlate empty, List<QuietStanding> windows)
     {
         Samples = samples;
         _dt = 1 / rateHz;
         _noiseN = noiseN;
+        _empty = empty;
         _windows = windows;
-        int size = 1 + (Amplitudes * windows.Count) + windows.Count - 1;
+        int size = 2 + (Amplitudes * windows.Count) + windows.Count - 1;
         _unknowns = new double[size];
         _system = new SymmetricSystem(size);
         _force = ArrayPool<double>.Shared.Rent(samples.Length);
         _impulse = ArrayPool<double>.Shared.Rent(samples.Length);
+        _driftImpulse = ArrayPool<double>.Shared.Rent(samples.Length);
         _velocity = ArrayPool<double>.Shared.Rent(samples.Length);
         _position = ArrayPool<double>.Shared.Rent(samples.Length);
     }
@@ -86,6 +98,9 @@ internal sealed class FittedMotion : IDisposable
 
     /// <summary>Root mean square of the sway's force, N.</summary>
     public double SwayN { get; private set; }
+
+    /// <summary>Drift of the plate's zero that was found and corrected, N/s; 0 where none shows.</summary>
+    public double DriftNS { get; private set; }
 
     /// <summary>True where the still stretches do not share one standing height, such as after a landing held crouched.</summary>
     public bool PostureChanged { get; private set; }
@@ -109,6 +124,7 @@ internal sealed class FittedMotion : IDisposable
     /// <param name="contacts">Its contacts; between them the force counts as zero.</param>
     /// <param name="quiet">Its still stretches, at least one.</param>
     /// <param name="noiseN">White noise of a sample, N.</param>
+    /// <param name="empty">The plate's zero, with its own drift as far as it shows.</param>
     /// <param name="samePosture">False where the still stretches are held at heights that may differ (squat jump).</param>
     public static FittedMotion Fit(
         ReadOnlySpan<double> forceN,
@@ -117,6 +133,7 @@ internal sealed class FittedMotion : IDisposable
         IReadOnlyList<Contact> contacts,
         IReadOnlyList<QuietStanding> quiet,
         double noiseN,
+        EmptyPlate empty,
         bool samePosture
     )
     {
@@ -126,7 +143,7 @@ internal sealed class FittedMotion : IDisposable
             windows.Remove(windows.MinBy(w => w.Samples.Length));
         }
 
-        var motion = new FittedMotion(samples, rateHz, noiseN, windows)
+        var motion = new FittedMotion(samples, rateHz, noiseN, empty, windows)
         {
             LongestStillS = quiet.Max(q => q.Samples.Length) / rateHz,
         };
@@ -146,6 +163,7 @@ internal sealed class FittedMotion : IDisposable
     {
         ArrayPool<double>.Shared.Return(_force);
         ArrayPool<double>.Shared.Return(_impulse);
+        ArrayPool<double>.Shared.Return(_driftImpulse);
         ArrayPool<double>.Shared.Return(_velocity);
         ArrayPool<double>.Shared.Return(_position);
     }
@@ -177,9 +195,10 @@ internal sealed class FittedMotion : IDisposable
         AddVelocity(row, w, anchor, 1);
         int i = Locate(sample).Index;
         row[0] -= (_impulse[i] - _impulse[anchor - Samples.From]) / MassKg;
+        row[1] -= (_driftImpulse[i] - _driftImpulse[anchor - Samples.From]) / MassKg;
         double seconds = Math.Abs(sample - anchor) * _dt;
         double noise = _noiseN * _noiseN * seconds * _dt / (MassKg * MassKg);
-        return Math.Sqrt(_system.Variance(row) + noise);
+        return Math.Sqrt(Variance(row) + noise);
     }
 
     /// <summary>Standard uncertainty of the displacement from standing at an instant, m.</summary>
@@ -195,8 +214,9 @@ internal sealed class FittedMotion : IDisposable
         int i = Locate(sample).Index;
         double byForce = _position[i] - _position[from] - (_velocity[from] * seconds) + (G * seconds * seconds / 2);
         row[0] -= byForce;
+        row[1] -= DriftPosition(from, i) / MassKg;
         double noise = _noiseN * _noiseN * Math.Abs(seconds) * _dt / (MassKg * MassKg) * seconds * seconds / 3;
-        return Math.Sqrt(_system.Variance(row) + noise);
+        return Math.Sqrt(Variance(row) + noise);
     }
 
     /// <summary>End of the last still stretch that lies before a sample of the recording, or −1.</summary>
@@ -261,16 +281,15 @@ internal sealed class FittedMotion : IDisposable
             }
         }
 
-        Span<double> impulse = _impulse.AsSpan(0, Samples.Length);
-        impulse[0] = 0;
-        double half = _dt / 2;
-        double sum = 0;
+        double drifted = 0;
+        _driftImpulse[0] = 0;
         for (int i = 1; i < force.Length; i++)
         {
-            sum += (force[i - 1] + force[i]) * half;
-            impulse[i] = sum;
+            drifted += force[i] == 0 ? 0 : (i + Samples.From - _empty.MiddleSample) * _dt * _dt;
+            _driftImpulse[i] = drifted;
         }
 
+        Accumulate();
         double weighted = 0;
         double total = 0;
         foreach (QuietStanding window in _windows)
@@ -284,7 +303,51 @@ internal sealed class FittedMotion : IDisposable
         _linkVelocityU = (steepest * _dt / 12 / MassKg) + 2e-4;
     }
 
-    private static int First(int window) => 1 + (window * (Amplitudes + 1)) - (window > 0 ? 1 : 0);
+    private void Accumulate()
+    {
+        ReadOnlySpan<double> force = ForceN;
+        double half = _dt / 2;
+        double sum = 0;
+        _impulse[0] = 0;
+        for (int i = 1; i < force.Length; i++)
+        {
+            sum += (force[i - 1] + force[i]) * half;
+            _impulse[i] = sum;
+        }
+    }
+
+    /// <summary>Double integral of time since the zero's own, between two indices of the stay.</summary>
+    private double DriftPosition(int from, int to)
+    {
+        double sum = 0;
+        int step = to < from ? -1 : 1;
+        for (int i = from; i != to; i += step)
+        {
+            sum += step * (_driftImpulse[i] + _driftImpulse[i + step] - (2 * _driftImpulse[from])) * _dt / 2;
+        }
+
+        return sum;
+    }
+
+    private double Variance(ReadOnlySpan<double> row)
+    {
+        double variance = _system.Variance(row);
+        if (_tied.Length > 0)
+        {
+            // The drift was held at none: that knowledge takes its share of every variance.
+            double shared = 0;
+            for (int a = 0; a < row.Length; a++)
+            {
+                shared += row[a] * _tied[a];
+            }
+
+            variance -= shared * shared / _tiedVariance;
+        }
+
+        return Math.Max(variance, 0);
+    }
+
+    private static int First(int window) => 2 + (window * (Amplitudes + 1)) - (window > 0 ? 1 : 0);
 
     private static int Posture(int window) => First(window) + Amplitudes;
 
@@ -348,7 +411,9 @@ internal sealed class FittedMotion : IDisposable
                 mean /= block;
                 row.Clear();
                 row[0] = weight;
-                double t = (s + ((block - 1) / 2.0) - window.Middle) * _dt;
+                double centre = s + ((block - 1) / 2.0);
+                row[1] = (centre - _empty.MiddleSample) * _dt;
+                double t = (centre - window.Middle) * _dt;
                 ReadOnlySpan<double> frequencies = Sway.AngularFrequencies;
                 for (int j = 0; j < frequencies.Length; j++)
                 {
@@ -380,7 +445,15 @@ internal sealed class FittedMotion : IDisposable
             }
         }
 
+        // The zero's own slope, where it shows; a plate may drift, so little holds it otherwise.
+        double known = Math.Max(_empty.DriftUncertaintyNS, 0.02);
+        row.Clear();
+        row[1] = 1;
+        _system.Add(row, _empty.DriftNS, 1 / (known * known));
+        _system.AddPrior(1, 1 / (LooseDriftNS * LooseDriftNS));
+
         double[] solution = _system.Solve();
+        TieDrift(solution);
         solution.CopyTo(_unknowns, 0);
         double change = 0;
         for (int w = 1; w < _windows.Count; w++)
@@ -390,8 +463,28 @@ internal sealed class FittedMotion : IDisposable
 
         row.Clear();
         row[0] = weight;
-        WeightUncertaintyN = Math.Sqrt(_system.Variance(row));
+        WeightUncertaintyN = Math.Sqrt(Variance(row));
         return change;
+    }
+
+    /// <summary>Where no drift shows there is none: most plates hold their zero over a few seconds.</summary>
+    private void TieDrift(double[] solution)
+    {
+        double[] shared = _system.Covariances(1);
+        double u = Math.Sqrt(shared[1]);
+        _tied = [];
+        if (Math.Abs(solution[1]) > DriftShowsAt * u)
+        {
+            return;
+        }
+
+        _tied = shared;
+        _tiedVariance = shared[1] + (TightDriftNS * TightDriftNS);
+        double part = solution[1] / _tiedVariance;
+        for (int a = 0; a < solution.Length; a++)
+        {
+            solution[a] -= part * shared[a];
+        }
     }
 
     /// <summary>What the force between two still stretches makes of velocity and position.</summary>
@@ -415,6 +508,7 @@ internal sealed class FittedMotion : IDisposable
         AddVelocity(row, w + 1, to, 1);
         AddVelocity(row, w, from, -1);
         row[0] += gained;
+        row[1] += (_driftImpulse[b] - _driftImpulse[a]) / MassKg;
         _system.Add(row, gained - (G * seconds), 1 / noise);
 
         row.Clear();
@@ -422,6 +516,7 @@ internal sealed class FittedMotion : IDisposable
         AddPosition(row, w, from, -1);
         AddVelocity(row, w, from, -seconds);
         row[0] += moved;
+        row[1] += DriftPosition(a, b) / MassKg;
         _system.Add(row, moved - (G * seconds * seconds / 2), 1 / (noise * seconds * seconds / 3));
     }
 
@@ -443,6 +538,7 @@ internal sealed class FittedMotion : IDisposable
         AddPosition(row, w, anchor, 1);
         AddVelocity(row, w, anchor, seconds);
         row[0] -= moved;
+        row[1] -= DriftPosition(a, takeOff) / MassKg;
         double free = moved - (G * seconds * seconds / 2);
         _system.Add(row, TakeOffRiseM - free, 1 / (TakeOffRiseDoubtM * TakeOffRiseDoubtM));
     }
@@ -483,6 +579,17 @@ internal sealed class FittedMotion : IDisposable
     private void Integrate()
     {
         double mass = MassKg * (1 + _unknowns[0]);
+        DriftNS = _unknowns[1];
+        if (Math.Abs(DriftNS) > 0)
+        {
+            for (int i = 0; i < Samples.Length; i++)
+            {
+                _force[i] -= _force[i] == 0 ? 0 : DriftNS * (i + Samples.From - _empty.MiddleSample) * _dt;
+            }
+
+            Accumulate();
+        }
+
         Span<double> row = stackalloc double[_unknowns.Length];
         Span<double> velocity = _velocity.AsSpan(0, Samples.Length);
         Span<double> position = _position.AsSpan(0, Samples.Length);

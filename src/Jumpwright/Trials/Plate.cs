@@ -155,6 +155,7 @@ internal sealed class Plate
             Contacts.GetRange(first, last - first + 1),
             still,
             Levels.NoiseN,
+            Empty,
             samePosture
         );
 

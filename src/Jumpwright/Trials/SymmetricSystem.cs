@@ -49,17 +49,7 @@ internal sealed class SymmetricSystem(int size)
 
         var x = (double[])_right.Clone();
         Forward(x);
-        for (int i = size - 1; i >= 0; i--)
-        {
-            double s = x[i];
-            for (int k = i + 1; k < size; k++)
-            {
-                s -= _matrix[(k * size) + i] * x[k];
-            }
-
-            x[i] = s / _matrix[(i * size) + i];
-        }
-
+        Backward(x);
         return x;
     }
 
@@ -70,6 +60,30 @@ internal sealed class SymmetricSystem(int size)
         row.CopyTo(y);
         Forward(y);
         return Dot(y, y);
+    }
+
+    /// <summary>Covariance of every unknown with one of them, after <see cref="Solve"/>.</summary>
+    public double[] Covariances(int unknown)
+    {
+        var x = new double[size];
+        x[unknown] = 1;
+        Forward(x);
+        Backward(x);
+        return x;
+    }
+
+    private void Backward(Span<double> x)
+    {
+        for (int i = size - 1; i >= 0; i--)
+        {
+            double s = x[i];
+            for (int k = i + 1; k < size; k++)
+            {
+                s -= _matrix[(k * size) + i] * x[k];
+            }
+
+            x[i] = s / _matrix[(i * size) + i];
+        }
     }
 
     private void Forward(Span<double> x)

@@ -26,6 +26,11 @@ internal static class Weights
             into.Warn(Cautions.ZeroUnknown);
         }
 
+        if (Math.Abs(motion.DriftNS) > 0.3)
+        {
+            into.Warn(Cautions.Drift(motion.DriftNS));
+        }
+
         if (motion.PostureChanged)
         {
             into.Warn(Cautions.PostureChanged);
