@@ -31,8 +31,12 @@ public static class RecordingFolder
         var problems = new ProblemList();
         ImmutableArray<ManifestRow> manifest = ImmutableArray<ManifestRow>.Empty;
         var listed = new List<ListedRecording>();
-        string manifestPath = Path.Combine(path, SquadTables.Trials);
-        if (File.Exists(manifestPath))
+        string? manifestPath = Directory
+            .GetFiles(path)
+            .Where(f => Path.GetFileName(f).Equals(SquadTables.Trials, StringComparison.OrdinalIgnoreCase))
+            .OrderByDescending(f => Path.GetFileName(f), StringComparer.Ordinal)
+            .FirstOrDefault();
+        if (manifestPath is not null)
         {
             byte[]? bytes = FileBytes.TryRead(manifestPath, SquadTables.Trials, problems);
             manifest = bytes is null ? manifest : ManifestReader.Read(bytes, problems);

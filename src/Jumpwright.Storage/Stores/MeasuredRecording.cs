@@ -12,7 +12,10 @@ namespace Jumpwright.Storage.Stores;
 /// <param name="Trials">Its trials, or the sentence with which it is refused.</param>
 public sealed record MeasuredRecording(RecordingLabels Labels, Device? Device, Outcome<ImmutableArray<Trial>> Trials)
 {
-    /// <summary>Measures with the core: <see cref="Recording.From"/>, then <see cref="Trials.Measuring.Of"/>.</summary>
+    /// <summary>
+    /// Measures with the core: <see cref="Recording.From"/>, then <see cref="Measuring.Of"/>. What reading repaired or ignored
+    /// stands with each trial's own warnings.
+    /// </summary>
     public static MeasuredRecording ByCore(ReadOnlyMemory<byte> bytes, RecordingLabels? manifest)
     {
         if (!Recording.From(bytes.Span, manifest).TryGet(out Recording? recording, out Refusal? refusal))
@@ -20,7 +23,16 @@ public sealed record MeasuredRecording(RecordingLabels Labels, Device? Device, O
             return new MeasuredRecording(manifest ?? RecordingLabels.None, null, refusal);
         }
 
-        return new MeasuredRecording(recording.Labels, DeviceOf(recording), Measuring.Of(recording));
+        Outcome<ImmutableArray<Trial>> trials = Measuring
+            .Of(recording)
+            .Then<ImmutableArray<Trial>>(measured => measured.Select(WithWarnings).ToImmutableArray());
+        return new MeasuredRecording(recording.Labels, DeviceOf(recording), trials);
+
+        Trial WithWarnings(Trial trial) =>
+            trial with
+            {
+                Warnings = [.. recording.Warnings.Union(trial.Warnings, StringComparer.Ordinal)],
+            };
     }
 
     private static Device? DeviceOf(Recording recording) =>

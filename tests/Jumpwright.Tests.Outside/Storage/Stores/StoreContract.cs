@@ -117,6 +117,22 @@ public abstract class StoreContract : IDisposable
     }
 
     [Fact]
+    public void Import_OfARecordingThatReadingRepaired_KeepsTheWarningWithEachTrial()
+    {
+        string[] lines = _squad.Read("recordings/r000.csv").TrimEnd().Split('\n');
+        _squad.Write(
+            "recordings/r000.csv",
+            string.Join('\n', lines.Select((l, i) => l + (i == 0 ? ",mood" : ",fine")))
+        );
+
+        Store.Import(_squad.Path).Require();
+
+        MeasuredTrial[] trials = [.. Store.TrialsOf("a01").Where(t => t.File == "recordings/r000.csv")];
+        Assert.NotEmpty(trials);
+        Assert.All(trials, t => Assert.Contains(t.Trial.Warnings, w => w.Contains("mood", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Import_OfABadRecording_KeepsItsBytesAndItsSentenceAndGoesOn()
     {
         ImportReport report = Import();
