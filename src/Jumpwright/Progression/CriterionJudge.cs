@@ -3,6 +3,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Recordings;
 using Jumpwright.Safety;
+using MathNet.Numerics.Distributions;
 using NodaTime;
 
 namespace Jumpwright.Progression;
@@ -186,14 +187,45 @@ internal sealed class CriterionJudge(
             verdict switch
             {
                 CriterionVerdict.Met => null,
-                CriterionVerdict.Unclear => MoreOf(How(known, task)),
+                CriterionVerdict.Unclear => MoreOf(
+                    How(known, task),
+                    Margin(sense, known, value, threshold),
+                    doubt,
+                    needed,
+                    result.Trials
+                ),
                 _ => AfterTraining(How(known, task)),
             }
         );
     }
 
-    private static string MoreOf(string how) =>
-        how.StartsWith(NotNow, StringComparison.Ordinal) ? how : "more trials of " + how;
+    /// <summary>
+    /// How many more trials would settle it if they come out the same: doubt shrinks with the root of their number, which
+    /// holds for the part of the error that changes from trial to trial (Hopkins 2000).
+    /// </summary>
+    private static string MoreOf(string how, double margin, double doubt, double needed, int? trials)
+    {
+        if (how.StartsWith(NotNow, StringComparison.Ordinal))
+        {
+            return how;
+        }
+
+        if (margin <= 0)
+        {
+            return "more trials of " + how + "; so far it leans to not met";
+        }
+
+        double times = Math.Pow(doubt * Normal.InvCDF(0, 1, needed) / margin, 2);
+        return trials is { } n && times * n <= 50
+            ? $"{(int)Math.Ceiling((times * n) - n - 1e-9)} more trials of {how}, if they come out the same"
+            : $"about {times:0.#} times as many trials of {how}, if they come out the same";
+    }
+
+    private static double Margin(string sense, EntryTest known, double value, double threshold)
+    {
+        double grace = known.IsCount ? 0.5 : 0;
+        return sense == "at-most" ? threshold + grace - value : value - threshold + grace;
+    }
 
     private static string AfterTraining(string how) =>
         how.StartsWith(NotNow, StringComparison.Ordinal) ? how : how + ", after training for it";
@@ -231,7 +263,7 @@ internal sealed class CriterionJudge(
                     e.Measure.Name == known.Id && e.Task == wanted && wanted is not null && e.Date <= asOf
                 )
                 .Where(e => e.Limb is null or Limb.Both)
-                .Select(e => new Sided(Side.Both, e.Date, e.Measure.Value, e.Measure.StandardUncertainty)),
+                .Select(e => new Sided(Side.Both, e.Date, e.Measure.Value, e.Measure.StandardUncertainty, null)),
         ];
     }
 
@@ -244,7 +276,8 @@ internal sealed class CriterionJudge(
                     g.Key.Side,
                     g.Key.Date,
                     g.Average(s => s.Value),
-                    known.StandardUncertainty / Math.Sqrt(g.Count())
+                    known.StandardUncertainty / Math.Sqrt(g.Count()),
+                    g.Count()
                 )),
         ];
 
@@ -255,5 +288,5 @@ internal sealed class CriterionJudge(
 
     private static string Unit(string unit) => unit == "1" ? "" : " " + unit;
 
-    private sealed record Sided(Side Side, LocalDate Date, double Value, double StandardUncertainty);
+    private sealed record Sided(Side Side, LocalDate Date, double Value, double StandardUncertainty, int? Trials);
 }

@@ -43,7 +43,10 @@ internal sealed class LadderBuilder(
             RungOf(exercise);
         }
 
-        return new Ladder(profile.AthleteId, asOf, [.. catalogue.Exercises.Select(e => _rungs[e.Id])]);
+        return new Ladder(profile.AthleteId, asOf, [.. catalogue.Exercises.Select(e => _rungs[e.Id])])
+        {
+            ComingBack = _timeOffHold,
+        };
     }
 
     private Rung RungOf(Exercise exercise)

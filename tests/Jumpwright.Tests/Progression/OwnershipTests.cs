@@ -136,6 +136,8 @@ public class OwnershipTests
         );
         AthleteStory back = story.Did("box-jump", 2).Did("box-jump", 0);
         Assert.Equal(RungState.Owned, back.State("countermovement-jump"));
+        Assert.NotNull(story.Ladder().ComingBack);
+        Assert.Null(back.Ladder().ComingBack);
     }
 
     [Fact]

@@ -48,7 +48,9 @@ internal sealed class AthleteAsking
 
     public AthleteRequest Build()
     {
-        int perSession = ContactCaps.PerSession(_history, _request.From);
+        // After illness or time off: half the contacts (common practice), until the ladder says they are back.
+        int usual = ContactCaps.PerSession(_history, _request.From);
+        int perSession = _ladder.ComingBack is null ? usual : usual / 2;
         ImmutableArray<MenuItem> menu = [.. _request.Slots.SelectMany(s => MenuOf(s))];
         int fewest = menu.GroupBy(m => m.SessionId).Select(g => g.Count()).DefaultIfEmpty(0).Min();
         return new(
