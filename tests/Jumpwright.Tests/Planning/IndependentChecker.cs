@@ -1,0 +1,513 @@
+using Jumpwright.Exercises;
+using Jumpwright.Plans;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using NodaTime;
+
+namespace Jumpwright.Tests.Planning;
+
+/// <summary>
+/// Checks a plan against its request with arithmetic of its own: it calls nothing of the planner, the judge, the limits
+/// or the helpers they share, only plain fields of the records. What it says is written so that a person can recompute it.
+/// </summary>
+internal static class IndependentChecker
+{
+    /// <summary>One item, as bare data.</summary>
+    public readonly record struct Done(string Athlete, string Session, string Exercise, int Sets);
+
+    /// <summary>Everything that is wrong with a finished plan.</summary>
+    public static List<string> Check(Plan plan, PlanRequest request)
+    {
+        List<string> wrong = [];
+        if (plan.Status is PlanStatus.Infeasible or PlanStatus.NoneFound)
+        {
+            if (plan.Sessions.Length > 0)
+            {
+                wrong.Add("sessions in a plan without solution");
+            }
+
+            return wrong;
+        }
+
+        List<Done> done = [];
+        foreach (PlannedSession session in plan.Sessions)
+        {
+            foreach (AthleteSession one in session.Athletes)
+            {
+                foreach (PlannedItem item in one.Items)
+                {
+                    done.Add(new(one.AthleteId, session.Slot.Id, item.Dose.ExerciseId, item.Sets));
+                }
+            }
+        }
+
+        wrong.AddRange(Items(done, request));
+        foreach (AthleteRequest who in request.Athletes)
+        {
+            wrong.AddRange(OfAthlete([.. done.Where(d => d.Athlete == who.Athlete.Id)], who, request));
+        }
+
+        wrong.AddRange(Kit(done, request));
+        foreach (PlannedSession session in plan.Sessions)
+        {
+            wrong.AddRange(Floor(session, request));
+        }
+
+        foreach (LockedItem l in request.Locks)
+        {
+            if (!done.Contains(new(l.AthleteId, l.SessionId, l.ExerciseId, l.Sets)))
+            {
+                wrong.Add($"lock {l.AthleteId} {l.SessionId} {l.ExerciseId} x{l.Sets} not kept");
+            }
+        }
+
+        foreach (Wish w in request.Wishes)
+        {
+            int times = done.Count(d =>
+                d.Athlete == w.AthleteId
+                && d.Exercise == w.ExerciseId
+                && d.Sets >= w.SetsAtLeast
+                && (w.SessionId == null || w.SessionId == d.Session)
+            );
+            if (times < w.TimesAtLeast)
+            {
+                wrong.Add($"wish {w.AthleteId} {w.ExerciseId}: {times} times");
+            }
+        }
+
+        double value = Value(done, request);
+        if (Math.Abs(value - plan.Objective!.Value) > 1e-9 || plan.BestBound < plan.Objective)
+        {
+            wrong.Add($"objective {plan.Objective} bound {plan.BestBound}, items are worth {value}");
+        }
+
+        if (plan.Status == PlanStatus.Optimal && plan.Gap > 1e-6)
+        {
+            wrong.Add("called optimal with a gap");
+        }
+
+        return wrong;
+    }
+
+    /// <summary>Points of items, added up here.</summary>
+    public static double Value(IReadOnlyCollection<Done> done, PlanRequest request)
+    {
+        double sum = 0;
+        foreach (AthleteRequest who in request.Athletes)
+        {
+            var own = done.Where(d => d.Athlete == who.Athlete.Id).ToList();
+            foreach (Done d in own)
+            {
+                MenuItem entry = who.Menu.Single(m => m.SessionId == d.Session && m.Dose.ExerciseId == d.Exercise);
+                for (int set = 1; set <= Math.Min(d.Sets, entry.SetPoints.Length); set++)
+                {
+                    sum += entry.SetPoints[set - 1];
+                }
+            }
+
+            foreach (ContrastPair pair in who.Pairs)
+            {
+                var here = own.Where(d => d.Session == pair.SessionId).Select(d => d.Exercise).ToList();
+                if (here.Contains(pair.HeavyExerciseId) && here.Contains(pair.LightExerciseId))
+                {
+                    sum += pair.Points;
+                }
+            }
+
+            foreach (QualityGoal goal in who.Goals)
+            {
+                int sets = 0;
+                foreach (Done d in own)
+                {
+                    LocalDate day = request.Slots.Single(s => s.Id == d.Session).Date;
+                    bool inWeek = day >= goal.WeekOf && day < goal.WeekOf.PlusDays(7);
+                    if (inWeek && ExerciseOf(d.Exercise, request).Trains[0] == goal.Quality)
+                    {
+                        sets += d.Sets;
+                    }
+                }
+
+                for (int set = 0; set < sets && set < goal.SetPoints.Length; set++)
+                {
+                    sum += goal.SetPoints[set];
+                }
+            }
+        }
+
+        return sum;
+    }
+
+    /// <summary>What is wrong with single items: not open, closed by a ruling, a fixture or earlier work.</summary>
+    public static List<string> Items(IReadOnlyCollection<Done> done, PlanRequest request)
+    {
+        List<string> wrong = [];
+        if (done.Count != done.Select(d => (d.Athlete, d.Session, d.Exercise)).Distinct().Count())
+        {
+            wrong.Add("an item stands twice");
+        }
+
+        foreach (Done d in done)
+        {
+            AthleteRequest who = request.Athletes.Single(a => a.Athlete.Id == d.Athlete);
+            SessionSlot slot = request.Slots.Single(s => s.Id == d.Session);
+            MenuItem? entry = who.Menu.SingleOrDefault(m =>
+                m.SessionId == d.Session && m.Dose.ExerciseId == d.Exercise
+            );
+            if (entry == null || d.Sets < entry.Dose.SetsMin || d.Sets > entry.Dose.SetsMax)
+            {
+                wrong.Add($"{d} is not open");
+                continue;
+            }
+
+            Exercise exercise = ExerciseOf(d.Exercise, request);
+            double? drop = entry.Dose.DropHeightM;
+            bool top = exercise.Demand.Any(t => t.Value >= 3);
+            bool high = top || drop >= 0.30;
+            if (who.RulingsByDay.TryGetValue(slot.Date, out var rulings))
+            {
+                foreach (Ruling ruling in rulings)
+                {
+                    bool forbidden = ruling.Effect switch
+                    {
+                        NothingPlanned => true,
+                        NoDepthJumps => exercise.IsDepthJump,
+                        NoHighIntensity => high,
+                        NoExternalLoad => exercise.ExternalLoad != null,
+                        NoSingleLegLandings => exercise.SingleLegLanding,
+                        NotExercises not => not.Ids.Contains(d.Exercise),
+                        OnlyExercises only => !only.Ids.Contains(d.Exercise),
+                        TierAtMost tier => exercise.Demand[tier.Tissue] > tier.Tier,
+                        DropAtMost cap => drop > cap.HeightM + 1e-9,
+                        _ => false,
+                    };
+                    if (forbidden)
+                    {
+                        wrong.Add($"{d} is forbidden by {ruling.LimitId}");
+                    }
+                }
+            }
+
+            foreach (var fixture in request.Fixtures)
+            {
+                int daysBefore = Period.DaysBetween(slot.Date, fixture.Date);
+                if (high && daysBefore >= 0 && daysBefore <= request.Limits.HighIntensityDaysBeforeFixture)
+                {
+                    wrong.Add($"{d} of high intensity {daysBefore} days before {fixture.Name}");
+                }
+
+                DateTimeZone zone = DateTimeZoneProviders.Tzdb[request.TimeZone];
+                Instant begins = fixture.Start is { } start
+                    ? zone.AtLeniently(fixture.Date + start).ToInstant()
+                    : zone.AtStartOfDay(fixture.Date).ToInstant();
+                Instant ends = fixture.Start is null
+                    ? zone.AtStartOfDay(fixture.Date.PlusDays(1)).ToInstant()
+                    : begins + Duration.FromHours(2);
+                double before = (begins - slot.StartUtc).TotalHours - (slot.Minutes / 60.0);
+                double after = (slot.StartUtc - ends).TotalHours;
+                if (
+                    top
+                    && before < request.Limits.TopTierHoursRoundFixture - 1e-9
+                    && after < request.Limits.TopTierHoursRoundFixture - 1e-9
+                )
+                {
+                    wrong.Add($"{d} of the top tier {before:0.#} h before or {after:0.#} h after {fixture.Name}");
+                }
+            }
+
+            foreach (RecentWork recent in who.Recent)
+            {
+                double hours = (slot.StartUtc - recent.EndUtc).TotalHours;
+                if (exercise.RecoveryHours[recent.Tissue] > 0 && hours < recent.RecoveryHours)
+                {
+                    wrong.Add($"{d} only {hours:0.#} h after {recent.ExerciseId}");
+                }
+            }
+        }
+
+        return wrong;
+    }
+
+    /// <summary>What is wrong with one athlete's whole plan.</summary>
+    public static List<string> OfAthlete(IReadOnlyCollection<Done> done, AthleteRequest who, PlanRequest request)
+    {
+        List<string> wrong = [];
+        Dictionary<LocalDate, int> weeks = [];
+        List<(SessionSlot Slot, Exercise Exercise)> all = [];
+        foreach (var session in done.GroupBy(d => d.Session))
+        {
+            SessionSlot slot = request.Slots.Single(s => s.Id == session.Key);
+            int contacts = 0,
+                high = 0,
+                seconds = 0;
+            bool anyLow = false,
+                anyHigh = false;
+            foreach (Done d in session)
+            {
+                MenuItem entry = who.Menu.Single(m => m.SessionId == d.Session && m.Dose.ExerciseId == d.Exercise);
+                Exercise exercise = ExerciseOf(d.Exercise, request);
+                all.Add((slot, exercise));
+                int its = d.Sets * entry.Dose.Reps * entry.Dose.ContactsPerRep * (entry.Dose.Limb == "each" ? 2 : 1);
+                contacts += its;
+                if (entry.Dose.HighIntensity)
+                {
+                    high += its;
+                    anyHigh = true;
+                }
+
+                seconds += SecondsOf(d, who, slot) + (int)Math.Ceiling(request.Limits.ChangeOverMinutes * 60);
+                anyLow |= IsLow(exercise, entry.Dose.DropHeightM);
+            }
+
+            int cap = who.ContactsPerSessionAtMost;
+            if (who.RulingsByDay.TryGetValue(slot.Date, out var rulings))
+            {
+                foreach (var effect in rulings.Select(r => r.Effect).OfType<ContactsPerSessionAtMost>())
+                {
+                    cap = Math.Min(cap, effect.Contacts);
+                }
+            }
+
+            if (contacts > cap)
+            {
+                wrong.Add($"{who.Athlete.Id} {slot.Id}: {contacts} contacts, {cap} allowed");
+            }
+
+            if (high > who.HighIntensityContactsPerSessionAtMost)
+            {
+                wrong.Add($"{who.Athlete.Id} {slot.Id}: {high} high-intensity contacts");
+            }
+
+            double room = (slot.Minutes - request.Limits.OpeningMinutes - request.Limits.WaitingMinutes) * 60;
+            if (seconds > room + 1e-6)
+            {
+                wrong.Add($"{who.Athlete.Id} {slot.Id}: {seconds} s of work, room for {room}");
+            }
+
+            int count = session.Count();
+            if (count > who.ExercisesPerSessionAtMost || count < who.ExercisesPerSessionAtLeast)
+            {
+                wrong.Add($"{who.Athlete.Id} {slot.Id}: {count} exercises");
+            }
+
+            bool lowOnMenu = who
+                .Menu.Where(m => m.SessionId == slot.Id)
+                .Any(m => IsLow(ExerciseOf(m.Dose.ExerciseId, request), m.Dose.DropHeightM));
+            if (!anyLow && (lowOnMenu || anyHigh))
+            {
+                wrong.Add($"{who.Athlete.Id} {slot.Id}: no low work to begin with");
+            }
+
+            foreach (ContrastPair pair in who.Pairs.Where(p => p.SessionId == slot.Id))
+            {
+                int heavy = session.Where(d => d.Exercise == pair.HeavyExerciseId).Sum(d => d.Sets);
+                int light = session.Where(d => d.Exercise == pair.LightExerciseId).Sum(d => d.Sets);
+                if (heavy > 0 && heavy != light)
+                {
+                    wrong.Add($"{who.Athlete.Id} {slot.Id}: pair {heavy} against {light}");
+                }
+            }
+
+            LocalDate monday = slot.Date;
+            while (monday.DayOfWeek != IsoDayOfWeek.Monday)
+            {
+                monday = monday.PlusDays(-1);
+            }
+
+            weeks[monday] = weeks.GetValueOrDefault(monday) + contacts;
+        }
+
+        foreach ((LocalDate monday, int contacts) in weeks)
+        {
+            if (contacts > who.ContactsPerWeekAtMost)
+            {
+                wrong.Add($"{who.Athlete.Id} week {monday}: {contacts} contacts");
+            }
+        }
+
+        foreach (var (one, a) in all)
+        {
+            foreach (var (other, b) in all)
+            {
+                if (one.StartUtc >= other.StartUtc)
+                {
+                    continue;
+                }
+
+                double hours = (other.StartUtc - one.StartUtc).TotalHours - (one.Minutes / 60.0);
+                foreach (Tissue tissue in a.RecoveryHours.Keys)
+                {
+                    if (
+                        a.RecoveryHours[tissue] > 0
+                        && b.RecoveryHours[tissue] > 0
+                        && hours < a.RecoveryHours[tissue] - 1e-9
+                    )
+                    {
+                        wrong.Add($"{who.Athlete.Id}: {b.Id} {hours:0.##} h after {a.Id}, {tissue}");
+                    }
+                }
+            }
+        }
+
+        return wrong;
+    }
+
+    /// <summary>What is wrong with the sum of kit minutes.</summary>
+    public static List<string> Kit(IReadOnlyCollection<Done> done, PlanRequest request)
+    {
+        List<string> wrong = [];
+        foreach (SessionSlot slot in request.Slots)
+        {
+            Dictionary<string, int> use = [];
+            foreach (Done d in done.Where(d => d.Session == slot.Id))
+            {
+                AthleteRequest who = request.Athletes.Single(a => a.Athlete.Id == d.Athlete);
+                foreach (KitNeed need in ExerciseOf(d.Exercise, request).Kit)
+                {
+                    use[need.Id] = use.GetValueOrDefault(need.Id) + (need.Count * SecondsOf(d, who, slot));
+                }
+            }
+
+            foreach ((string kit, int seconds) in use)
+            {
+                int count = request.Kit.Where(k => k.Id == kit).Sum(k => k.Count);
+                double room =
+                    count * (slot.Minutes - request.Limits.OpeningMinutes) * 60 * request.Limits.KitShareAtMost;
+                if (seconds > room + 1e-6)
+                {
+                    wrong.Add($"{kit} {slot.Id}: {seconds} s, room for {room}");
+                }
+            }
+        }
+
+        return wrong;
+    }
+
+    public static bool IsLow(Exercise exercise, double? dropM) =>
+        (exercise.Stage == Stage.Landing || exercise.Stage == Stage.AnkleStiffness)
+        && exercise.RecoveryHours.All(r => r.Value == 0)
+        && exercise.Demand.All(t => t.Value <= 2)
+        && !(dropM >= 0.30);
+
+    public static bool IsFresh(Exercise exercise, double? dropM) =>
+        exercise.Stage == Stage.Shock
+        || exercise.Stage == Stage.RunUp
+        || exercise.Demand.Any(t => t.Value >= 3)
+        || dropM >= 0.30;
+
+    /// <summary>Seconds of an item; a heavy one of a pair also waits for its light partner.</summary>
+    public static int SecondsOf(Done d, AthleteRequest who, SessionSlot slot)
+    {
+        MenuItem entry = who.Menu.Single(m => m.SessionId == d.Session && m.Dose.ExerciseId == d.Exercise);
+        int each = (int)Math.Ceiling(entry.Dose.MinutesPerSet * 60);
+        foreach (ContrastPair pair in who.Pairs)
+        {
+            if (pair.SessionId == slot.Id && pair.HeavyExerciseId == d.Exercise)
+            {
+                each += Math.Max(0, pair.RestS - entry.Dose.RestBetweenSetsS);
+            }
+        }
+
+        return each * d.Sets;
+    }
+
+    private static Exercise ExerciseOf(string id, PlanRequest request) =>
+        request.Catalogue.Exercises.Single(e => e.Id == id);
+
+    /// <summary>What is wrong with a session's time line, minute by tenth of a minute.</summary>
+    private static List<string> Floor(PlannedSession session, PlanRequest request)
+    {
+        List<string> wrong = [];
+        foreach (RotationEntry entry in session.Rotation)
+        {
+            if (
+                entry.StartMin < request.Limits.OpeningMinutes - 1e-9
+                || entry.EndMin > session.Slot.Minutes + 1e-9
+                || entry.EndMin <= entry.StartMin
+            )
+            {
+                wrong.Add($"{session.Slot.Id}: {entry.Station} from {entry.StartMin} to {entry.EndMin}");
+            }
+        }
+
+        for (double at = 0.05; at < session.Slot.Minutes; at += 0.1)
+        {
+            var now = session.Rotation.Where(r => r.StartMin < at && at < r.EndMin).ToList();
+            foreach (var twice in now.SelectMany(r => r.AthleteIds).GroupBy(a => a).Where(g => g.Count() > 1))
+            {
+                wrong.Add($"{session.Slot.Id} {at:0.0} min: {twice.Key} in two places");
+            }
+
+            var use = now.SelectMany(r =>
+                ExerciseOf(r.ExerciseId, request).Kit.Select(k => (k.Id, Count: k.Count * r.AthleteIds.Length))
+            );
+            foreach (var kit in use.GroupBy(u => u.Id))
+            {
+                if (kit.Sum(u => u.Count) > request.Kit.Where(k => k.Id == kit.Key).Sum(k => k.Count))
+                {
+                    wrong.Add($"{session.Slot.Id} {at:0.0} min: too much {kit.Key} in use");
+                }
+            }
+
+            foreach (
+                var station in now.Where(r => r.Station != "floor").GroupBy(r => r.Station).Where(g => g.Count() > 1)
+            )
+            {
+                wrong.Add($"{session.Slot.Id} {at:0.0} min: {station.Key} holds two entries");
+            }
+        }
+
+        foreach (AthleteSession one in session.Athletes)
+        {
+            double last = 0;
+            bool others = false;
+            foreach (PlannedItem item in one.Items)
+            {
+                Exercise exercise = ExerciseOf(item.Dose.ExerciseId, request);
+                var own = session
+                    .Rotation.Where(r => r.ExerciseId == exercise.Id && r.AthleteIds.Contains(one.AthleteId))
+                    .ToList();
+                double minutes = own.Sum(r => r.EndMin - r.StartMin);
+                if (own.Count == 0 || minutes < (item.Sets * item.Dose.MinutesPerSet) - 1e-6)
+                {
+                    wrong.Add($"{session.Slot.Id} {one.AthleteId} {exercise.Id}: {minutes} min on the floor");
+                    continue;
+                }
+
+                double starts = own.Min(r => r.StartMin);
+                if (starts < last)
+                {
+                    wrong.Add($"{session.Slot.Id} {one.AthleteId} {exercise.Id}: out of order");
+                }
+
+                last = starts;
+                bool low = IsLow(exercise, item.Dose.DropHeightM);
+                if (low && others)
+                {
+                    wrong.Add($"{session.Slot.Id} {one.AthleteId} {exercise.Id}: low work after other work");
+                }
+
+                others |= !low;
+                double work = session.Slot.Minutes - request.Limits.OpeningMinutes;
+                double latest = request.Limits.OpeningMinutes + (work * request.Limits.FreshWithinShare);
+                if (IsFresh(exercise, item.Dose.DropHeightM) && starts > latest + 1e-6)
+                {
+                    wrong.Add($"{session.Slot.Id} {one.AthleteId} {exercise.Id}: begins at {starts}, not fresh");
+                }
+            }
+
+            int shown = session
+                .Rotation.Where(r => r.AthleteIds.Contains(one.AthleteId))
+                .Select(r => r.ExerciseId)
+                .Distinct()
+                .Count();
+            if (shown != one.Items.Length)
+            {
+                wrong.Add(
+                    $"{session.Slot.Id} {one.AthleteId}: {shown} exercises on the floor, {one.Items.Length} planned"
+                );
+            }
+        }
+
+        return wrong;
+    }
+}
