@@ -9,7 +9,11 @@ namespace Jumpwright.Athletes;
 /// <param name="AsOf">Day.</param>
 /// <param name="Findings">One for each quality, the most limiting first.</param>
 /// <param name="Summary">One sentence: what limits them and how sure that is, or which test would settle it.</param>
-/// <param name="Current">The measures that decisions take, pooled over the athlete's own repeated trials (value ± doubt).</param>
+/// <param name="Current">
+/// The measures that decisions take, one for each name, task and limb, pooled over the athlete's own repeated trials: the
+/// doubt holds the device's and the athlete's own trial-to-trial error. The ladder judges entry criteria from these; what
+/// stands here without its task opens nothing.
+/// </param>
 public sealed record Profile(
     string AthleteId,
     LocalDate AsOf,
