@@ -40,6 +40,20 @@ public interface IStore : IDisposable
     /// <summary>The whole bytes of a recording, checked against their SHA-256.</summary>
     Outcome<ReadOnlyMemory<byte>> RawBytes(string sha256);
 
+    /// <summary>
+    /// Measures every recording again from its kept bytes and shows what would change. Nothing is written: a new version takes
+    /// effect with the next import.
+    /// </summary>
+    /// <param name="measure">How to measure; null takes the core.</param>
+    /// <param name="progress">Told after each recording, on the calling thread.</param>
+    /// <param name="cancel">Stops between recordings.</param>
+    /// <returns>The comparison, or one sentence if kept bytes are damaged or nothing was imported yet.</returns>
+    Outcome<RemeasureReport> Remeasure(
+        Measurer? measure = null,
+        IProgress<ImportProgress>? progress = null,
+        CancellationToken cancel = default
+    );
+
     /// <summary>Keeps a plan; the same JSON for the same days is kept once.</summary>
     StoredPlan KeepPlan(LocalDate from, int weeks, string json);
 

@@ -36,5 +36,30 @@ internal static class MeasurementIds
                 labels.Note
             );
 
+    /// <summary>The labels that <see cref="Line"/> wrote.</summary>
+    public static RecordingLabels? Labels(string line)
+    {
+        if (line.Length == 0)
+        {
+            return null;
+        }
+
+        string[] cells = line.Split('\t', 8);
+        return new RecordingLabels(
+            Cell(0),
+            Cell(1) is { } day ? LocalDatePattern.Iso.Parse(day).Value : null,
+            JumpTasks.Parse(Cell(2)),
+            Number(3),
+            Number(4),
+            Number(5),
+            Cell(6) is { } limb ? Enum.Parse<Limb>(limb) : null,
+            Cell(7)
+        );
+
+        string? Cell(int place) => place < cells.Length && cells[place].Length > 0 ? cells[place] : null;
+
+        double? Number(int place) => Cell(place) is { } cell ? double.Parse(cell, CultureInfo.InvariantCulture) : null;
+    }
+
     private static string Text(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";
 }

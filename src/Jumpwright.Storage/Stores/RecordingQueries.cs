@@ -82,7 +82,8 @@ internal static class RecordingQueries
         return ([.. trials.OrderBy(t => t.Date)], [.. strays]);
     }
 
-    private static Dictionary<string, MeasurementRow> Measurements(StoreContext context, string? athleteId)
+    /// <summary>Measurements with all their rows, by id.</summary>
+    public static Dictionary<string, MeasurementRow> Measurements(StoreContext context, string? athleteId = null)
     {
         IQueryable<MeasurementRow> rows = context
             .Measurements.Include(m => m.Trials)

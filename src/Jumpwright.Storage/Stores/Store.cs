@@ -106,6 +106,55 @@ public sealed class Store : IStore
             return bytes is null ? StoreRefusals.Damaged(sha256) : new ReadOnlyMemory<byte>(bytes);
         });
 
+    public Outcome<RemeasureReport> Remeasure(
+        Measurer? measure = null,
+        IProgress<ImportProgress>? progress = null,
+        CancellationToken cancel = default
+    )
+    {
+        Measurer again = measure ?? MeasuredRecording.ByCore;
+        (RecordingRow Recording, MeasurementRow Stored)[] all = _database.Read(context =>
+        {
+            Dictionary<string, MeasurementRow> stored = RecordingQueries.Measurements(context);
+            return context
+                .Recordings.Where(r => r.MeasurementId != null)
+                .OrderBy(r => r.Position)
+                .AsEnumerable()
+                .Select(r => (r, stored[r.MeasurementId!]))
+                .ToArray();
+        });
+        if (all.Length == 0)
+        {
+            return StoreRefusals.Empty();
+        }
+
+        var changes = new List<RemeasureChange>();
+        int unchanged = 0;
+        for (int i = 0; i < all.Length; i++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            (RecordingRow recording, MeasurementRow stored) = all[i];
+            if (!RawBytes(stored.Sha256).TryGet(out ReadOnlyMemory<byte> bytes, out Refusal? damaged))
+            {
+                return damaged;
+            }
+
+            MeasuredRecording now = again(bytes, MeasurementIds.Labels(stored.Manifest));
+            ImmutableArray<RemeasureChange> found = Remeasurer.Compare(recording.File, stored, now);
+            unchanged += found.IsEmpty ? 1 : 0;
+            changes.AddRange(found);
+            progress?.Report(new ImportProgress(i + 1, all.Length, recording.File));
+        }
+
+        return new RemeasureReport(
+            [.. all.Select(a => a.Stored.Version).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            ProductVersion.Current,
+            all.Length,
+            unchanged,
+            [.. changes]
+        );
+    }
+
     public StoredPlan KeepPlan(LocalDate from, int weeks, string json) =>
         _database.Write(context =>
         {

@@ -129,7 +129,7 @@ internal static class TrialRows
                 }
         );
 
-    private static Trial ToTrial(TrialRow row) =>
+    public static Trial ToTrial(TrialRow row) =>
         new(
             row.Number,
             row.Task,

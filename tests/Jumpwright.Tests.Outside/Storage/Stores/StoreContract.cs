@@ -7,6 +7,7 @@ using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
 using Jumpwright.Tests.Outside.Storage.Folders;
+using Jumpwright.Trials;
 using NodaTime;
 
 namespace Jumpwright.Tests.Outside.Storage.Stores;
@@ -347,6 +348,69 @@ public abstract class StoreContract : IDisposable
 
         Assert.Equal(Enumerable.Range(0, 16), seen.Select(p => p.Done));
         Assert.All(seen, p => Assert.Equal(15, p.Total));
+    }
+
+    [Fact]
+    public void Remeasure_ByTheSameVersion_ChangesNothing()
+    {
+        Store.Import(_squad.Path).Require();
+
+        RemeasureReport report = Store.Remeasure().Require();
+
+        Assert.Empty(report.Changes);
+        Assert.Equal((15, 15), (report.Recordings, report.Unchanged));
+    }
+
+    [Fact]
+    public void Remeasure_ByAnotherVersion_ShowsWhatItChangesAndWritesNothing()
+    {
+        Import();
+        string[] before = Dump.Rows(Store);
+
+        RemeasureReport report = Store.Remeasure(Differently).Require();
+
+        Assert.Equal(before, Dump.Rows(Store));
+        RemeasureChange height = Assert.Single(report.Changes, c => c.File == "recordings/r000.csv");
+        Assert.Equal((1, MeasureNames.JumpHeight), (height.Trial, height.After?.Name));
+        Assert.Equal(2, height.InStandardUncertainties!.Value, 9);
+        Assert.Contains(
+            report.Changes,
+            c => c.Sentence.Contains("r001.csv: was measured and would be refused", StringComparison.Ordinal)
+        );
+        Assert.Contains(
+            report.Changes,
+            c => c.Sentence.Contains("r006.csv: was refused (line 2", StringComparison.Ordinal)
+        );
+        Assert.Equal(12, report.Unchanged);
+    }
+
+    /// <summary>As the fake, but one height is moved by two of its doubts, one refused, and one bad one measured.</summary>
+    private static MeasuredRecording Differently(ReadOnlyMemory<byte> bytes, RecordingLabels? manifest)
+    {
+        MeasuredRecording asBefore = FakeMeasuring.Measure(bytes, manifest);
+        switch (manifest?.Date?.Day)
+        {
+            case 1:
+                ImmutableArray<Trials.Trial> trials = asBefore.Trials.Require();
+                Measure old = trials[0].Measures[0];
+                var moved = new Measure(
+                    old.Name,
+                    old.Value + (2 * old.StandardUncertainty),
+                    old.Unit,
+                    old.StandardUncertainty,
+                    old.Method
+                );
+                return asBefore with
+                {
+                    Trials = trials.SetItem(0, trials[0] with { Measures = trials[0].Measures.SetItem(0, moved) }),
+                };
+            case 2:
+                return asBefore with { Trials = new Refusal("no more") };
+            case 7:
+                return FakeMeasuring.Measure(new byte[] { 1, 2, 3 }, manifest);
+            default:
+                return asBefore;
+        }
     }
 
     [Fact]
