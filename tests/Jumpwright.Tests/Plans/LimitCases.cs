@@ -111,16 +111,16 @@ internal static class LimitCases
             Near(2, new LocalTime(17, 15), new(First, "depth-jump", 2, 6)),
             0.5
         ),
-        // 45 − 5 − 4 min leave 36: 4 × 3 + 1 (depth), 4 × 2 + 1 (tuck), 2 × 2.5 + 1, 4 × 1 + 1, 2 × 1 + 1 = 36.
+        // 45 − 5 − 4 min leave 36: snap-downs 4 + 1, pogo hops 3 + 1, depth jumps 12 + 1, tuck jumps 8 + 1, bands 4 + 1.
         new(
             "session-minutes",
             Planned(
                 null,
                 new(First, "snap-down", 4, 6),
-                new(First, "pogo-hop", 1, 11),
-                new(First, "depth-jump", 4, 13),
-                new(First, "tuck-jump", 4, 26),
-                new(First, "band-jump", 2, 35)
+                new(First, "pogo-hop", 3, 11),
+                new(First, "depth-jump", 4, 15),
+                new(First, "tuck-jump", 4, 28),
+                new(First, "band-jump", 2, 37)
             ),
             Planned(
                 null,
@@ -130,7 +130,7 @@ internal static class LimitCases
                 new(First, "tuck-jump", 4, 29),
                 new(First, "band-jump", 2, 38)
             ),
-            2
+            1
         ),
         new(
             "exercises-per-session-at-most",
