@@ -57,6 +57,44 @@ public class FixturesCalendarTests
     }
 
     [Fact]
+    public void WeeklyEvent_OneWeekMovedAndOneTakenOut_StandsWhereItIsPlayed()
+    {
+        Fixture[] fixtures = Fixtures(
+            "DTSTART;TZID=Europe/Paris:20270102T150000\nRRULE:FREQ=WEEKLY;COUNT=4\n"
+                + "EXDATE;TZID=Europe/Paris:20270109T150000\nSUMMARY:League\nEND:VEVENT\n"
+                + "BEGIN:VEVENT\nUID:1\nDTSTAMP:20261201T000000Z\nRECURRENCE-ID;TZID=Europe/Paris:20270116T150000\n"
+                + "DTSTART;TZID=Europe/Paris:20270117T110000\nSUMMARY:League moved"
+        );
+
+        Assert.Equal(
+            [
+                new Fixture(new LocalDate(2027, 1, 2), new LocalTime(15, 0), "League"),
+                new Fixture(new LocalDate(2027, 1, 17), new LocalTime(11, 0), "League moved"),
+                new Fixture(new LocalDate(2027, 1, 23), new LocalTime(15, 0), "League"),
+            ],
+            fixtures
+        );
+    }
+
+    [Fact]
+    public void EveningEventAcrossMidnight_IsAFixtureOnBothDays()
+    {
+        Assert.Equal(
+            [16, 17],
+            Fixtures("DTSTART:20270116T220000\nDURATION:PT4H\nSUMMARY:Relay").Select(f => f.Date.Day)
+        );
+    }
+
+    [Fact]
+    public void EventThatEndsAtMidnight_IsAFixtureOnItsDayAlone()
+    {
+        Assert.Equal(
+            [16],
+            Fixtures("DTSTART:20270116T220000\nDTEND:20270117T000000\nSUMMARY:Relay").Select(f => f.Date.Day)
+        );
+    }
+
+    [Fact]
     public void CancelledEvent_IsNoFixture()
     {
         Assert.Empty(Fixtures("DTSTART:20270116T150000\nSTATUS:CANCELLED\nSUMMARY:Match"));

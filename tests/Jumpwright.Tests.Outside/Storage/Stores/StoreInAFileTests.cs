@@ -3,6 +3,7 @@ using System.Text;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Stores;
 using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
 
 namespace Jumpwright.Tests.Outside.Storage.Stores;
 
@@ -101,6 +102,18 @@ public sealed class StoreInAFileTests : StoreContract
 
         Assert.Contains("is no store of this program", refusal.Sentence);
         Assert.Equal(before, SHA256.HashData(File.ReadAllBytes(Path)));
+    }
+
+    [Fact]
+    public void Tables_AreThoseThatTheMigrationsMake()
+    {
+        using Store store = New();
+
+        Assert.False(
+            store.Inspect(context => context.Database.HasPendingModelChanges()),
+            "The tables' code has changed: dotnet ef migrations add NAME -p src/Jumpwright.Storage -s src/Jumpwright.Storage "
+                + "-o Stores/Migrations --namespace Jumpwright.Storage.Stores.Migrations"
+        );
     }
 
     [Fact]
