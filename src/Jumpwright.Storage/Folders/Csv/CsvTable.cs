@@ -6,6 +6,9 @@ namespace Jumpwright.Storage.Folders.Csv;
 /// <summary>A squad table read cell by cell. It knows nothing of what the cells mean.</summary>
 internal sealed class CsvTable
 {
+    /// <summary>No row that a person writes is longer.</summary>
+    private const int LongestLine = 1_000_000;
+
     private readonly string[] _header;
 
     private CsvTable(string file, string[] header) => (File, _header) = (file, header);
@@ -44,10 +47,8 @@ internal sealed class CsvTable
         }
 
         char delimiter = Delimiter(schema.File, first, problems);
-        bool regular = QuoteScan.IsRegular(text, delimiter);
-        List<(int Line, string[] Cells, bool Regular)> records = regular
-            ? Records(text, delimiter, 1).Select(r => (r.Line, r.Cells, true)).ToList()
-            : LineByLine(text, delimiter);
+        List<(int Line, string[] Cells, string? Fault)> records =
+            WholeRecords(text, delimiter) ?? LineByLine(text, delimiter);
         var table = new CsvTable(schema.File, records[0].Cells);
         if (!table.HeaderHolds(schema, problems))
         {
@@ -56,7 +57,7 @@ internal sealed class CsvTable
 
         table.Rows = records
             .Skip(1)
-            .Select(r => new CsvRow(table, r.Line, r.Cells, table.FaultOf(r.Cells, r.Regular)))
+            .Select(r => new CsvRow(table, r.Line, r.Cells, r.Fault ?? table.FaultOf(r.Cells)))
             .Where(r => !r.IsBlank)
             .ToImmutableArray();
         return table;
@@ -103,37 +104,56 @@ internal sealed class CsvTable
         return records;
     }
 
-    /// <summary>Where quotation marks can't be trusted, a line is a row, and only the lines at fault are lost.</summary>
-    private static List<(int Line, string[] Cells, bool Regular)> LineByLine(string text, char delimiter)
+    /// <summary>The records as RFC 4180 parts them; null where that can't be trusted for the whole text.</summary>
+    private static List<(int Line, string[] Cells, string? Fault)>? WholeRecords(string text, char delimiter)
     {
-        var records = new List<(int, string[], bool)>();
+        if (!QuoteScan.IsRegular(text, delimiter) || text.Split('\n').Any(line => line.Length > LongestLine))
+        {
+            return null;
+        }
+
+        try
+        {
+            return [.. Records(text, delimiter, 1).Select(r => (r.Line, r.Cells, (string?)null))];
+        }
+        catch (NotSupportedException)
+        {
+            // The parser bears no record of more than 16 million characters; one that is over many lines ends here.
+            return null;
+        }
+    }
+
+    /// <summary>Then a line is a row, and only the lines at fault are lost.</summary>
+    private static List<(int Line, string[] Cells, string? Fault)> LineByLine(string text, char delimiter)
+    {
+        var records = new List<(int, string[], string?)>();
         string[] lines = text.Split('\n');
         for (int i = 0; i < lines.Length; i++)
         {
-            bool regular = QuoteScan.IsRegular(lines[i], delimiter);
+            string line = lines[i];
+            string? fault =
+                line.Length > LongestLine ? "it is longer than a million characters: shorten it"
+                : QuoteScan.IsRegular(line, delimiter) ? null
+                : "a quotation mark stands in the middle of a cell, or is not closed: "
+                    + "put the whole cell in quotation marks and double those inside";
             string[] cells =
-                lines[i].Length == 0 ? [""]
-                : regular ? Records(lines[i], delimiter, i + 1).First().Cells
-                : Array.ConvertAll(lines[i].Split(delimiter), c => c.Trim().Trim('"'));
-            records.Add((i + 1, cells, regular));
+                line.Length == 0 ? [""]
+                : fault is null ? Records(line, delimiter, i + 1).First().Cells
+                : Array.ConvertAll(
+                    line[..Math.Min(line.Length, LongestLine)].Split(delimiter),
+                    c => c.Trim().Trim('"')
+                );
+            records.Add((i + 1, cells, fault));
         }
 
         return records;
     }
 
-    private string? FaultOf(string[] cells, bool regular)
-    {
-        if (!regular)
-        {
-            return "a quotation mark stands in the middle of a cell, or is not closed: "
-                + "put the whole cell in quotation marks and double those inside";
-        }
-
-        return cells.Length == _header.Length
+    private string? FaultOf(string[] cells) =>
+        cells.Length == _header.Length
             ? null
             : $"it has {cells.Length} cells where the header has {_header.Length}: "
                 + "put a cell that holds a comma in quotation marks, and keep the empty ones";
-    }
 
     private bool HeaderHolds(TableSchema schema, ProblemList problems)
     {

@@ -85,6 +85,42 @@ public class FolderFuzzTests
         Assert.True(broken > 1000, $"Only {broken} of 3000 rows were broken so that it showed.");
     }
 
+    [Theory]
+    [InlineData(1_000_000)]
+    [InlineData(10_000_000)]
+    [InlineData(30_000_000)]
+    public void Note_OfMillionsOfCharacters_CostsNoOtherRow(int length)
+    {
+        string note = new('x', length);
+
+        SquadFolder folder = FolderText.Read(
+            (
+                SquadTables.Symptoms,
+                FolderText.SymptomsHeader
+                    + $"a01,2027-01-02,knee,left,,,swelling,rest,,{note}\n"
+                    + "a02,2027-01-03,shin,right,,,pain,night,4,\n"
+            )
+        );
+
+        Assert.Contains(folder.Symptoms, s => s.AthleteId == "a02");
+        Assert.True(folder.Symptoms.Any(s => s.AthleteId == "a01") || folder.Closed().Contains("a01"));
+    }
+
+    [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("=HYPERLINK(1)")]
+    [InlineData("\u202Etxt.exe")]
+    [InlineData("O'Brien; DROP TABLE raw;--")]
+    public void Name_WhateverItIs_IsKeptAsText(string name)
+    {
+        SquadFolder folder = FolderText.Read(
+            (SquadTables.Athletes, FolderText.AthletesHeader + $"a01,{name},2000-05-01,,64,,,,,,,\n")
+        );
+
+        Assert.Equal(name, Assert.Single(folder.Athletes).Name);
+        Assert.Empty(folder.Problems);
+    }
+
     private static byte[] Broken(byte[] bytes, Random random)
     {
         var list = bytes.ToList();
