@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes.Profiles;
 using NodaTime;
 
 namespace Jumpwright.Athletes;
@@ -5,6 +7,39 @@ namespace Jumpwright.Athletes;
 /// <summary>The room's door: history in, what limits the athlete out.</summary>
 public static class Profiling
 {
-    /// <summary>The profile on that day; only what happened up to it counts.</summary>
-    public static Profile Of(History history, LocalDate asOf) => throw new NotImplementedException();
+    /// <summary>The profile on that day; only what happened up to it counts, and only trusted measures.</summary>
+    public static Profile Of(History history, LocalDate asOf)
+    {
+        ImmutableArray<Evidence> current = CurrentMeasures.Of(history, asOf);
+        var known = new Known(history, asOf, current);
+        SquatJumpShare? share = SquatJumpShare.In(known);
+        ImmutableArray<Finding> findings =
+        [
+            .. new[]
+            {
+                FindLanding.In(known),
+                FindSingleLeg.In(known),
+                FindAnkleStiffness.In(known),
+                FindPush.In(known, share),
+                FindStretchShortening.In(known, share),
+                FindReactiveStrength.In(known),
+                FindRunUp.In(known),
+            }
+                .OrderByDescending(Rank)
+                .ThenByDescending(f => f.Probability ?? 0),
+        ];
+        return new Profile(history.Athlete.Id, asOf, findings, ProfileSummary.Of(known, findings), current);
+    }
+
+    /// <summary>What guards health stands first, as a condition; then what limits, what is unclear, what is untested.</summary>
+    private static int Rank(Finding finding) =>
+        finding.Verdict switch
+        {
+            FindingVerdict.Limits when finding.Quality == Quality.Landing => 6,
+            FindingVerdict.Limits when finding.Quality == Quality.SingleLeg => 5,
+            FindingVerdict.Limits => 4,
+            FindingVerdict.Unclear => 3,
+            FindingVerdict.NotTested => 2,
+            _ => 1,
+        };
 }

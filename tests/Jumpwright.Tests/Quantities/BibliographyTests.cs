@@ -25,7 +25,12 @@ public class BibliographyTests
                 .Standard.Sources.Values.Where(s =>
                     s.Kind == SourceKind.Published
                     && s.Doi is null
-                    && !Regex.IsMatch(s.Text, @"(19|20)\d\d|PMC\d", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1))
+                    && !Regex.IsMatch(
+                        s.Text,
+                        @"(19|20)\d\d|PMC\d",
+                        RegexOptions.ExplicitCapture,
+                        TimeSpan.FromSeconds(1)
+                    )
                 )
                 .Select(s => s.Id),
         ];

@@ -1,0 +1,80 @@
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Statistics;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Athletes.Profiles;
+
+/// <summary>Ankle stiffness: contact time of repeated hops; without a device, single-leg heel raises.</summary>
+internal static class FindAnkleStiffness
+{
+    private const string Test = "ten hops on a plate or a mat, or filmed at 240 frames a second";
+
+    internal static Finding In(Known known)
+    {
+        Evidence? contact = known.Find(MeasureNames.ContactTime, JumpTask.RepeatedHops);
+        if (contact is not null && known.IsFresh(contact.Date))
+        {
+            double limits = Likelihood.Above(
+                contact.Measure.In(Unit.Second),
+                contact.Measure.StandardUncertainty,
+                ProfileLimits.HopContact.Value
+            );
+            string stiffness = (
+                known.Find(MeasureNames.VerticalStiffness, JumpTask.RepeatedHops)
+                ?? known.Find(MeasureNames.VerticalStiffnessTimeModel, JumpTask.RepeatedHops)
+            )
+                is { } k
+                ? $", vertical stiffness {k.Measure.Value / 1000:0.0} ± {k.Measure.StandardUncertainty / 1000:0.0} kN/m ({k.Measure.Method})"
+                : "";
+            return Verdicts.From(
+                Quality.AnkleStiffness,
+                limits,
+                guardsHealth: false,
+                $"Hops: contact {Spoken.Of(contact.Measure)}{stiffness} on {Spoken.Day(contact.Date)} (at most {1000 * ProfileLimits.HopContact.Value:0} ms wished).",
+                Test,
+                ProfileLimits.HopContact,
+                contact
+            );
+        }
+
+        return HeelRaises(known)
+            ?? (
+                contact is null
+                    ? Verdicts.NotTested(
+                        Quality.AnkleStiffness,
+                        "single-leg heel raises, each side; or " + Test,
+                        ProfileLimits.HopContact
+                    )
+                    : Verdicts.Stale(Quality.AnkleStiffness, known, Test, ProfileLimits.HopContact, contact)
+            );
+    }
+
+    private static Finding? HeelRaises(Known known)
+    {
+        double u = ProfileLimits.HeelRaises.StandardUncertainty!.Value;
+        Evidence? left = known.Screen("heel-raises", Side.Left, "reps", u);
+        Evidence? right = known.Screen("heel-raises", Side.Right, "reps", u);
+        if (left is null || right is null || !known.IsFresh(left.Date) || !known.IsFresh(right.Date))
+        {
+            return null;
+        }
+
+        Evidence worse = left.Measure.Value <= right.Measure.Value ? left : right;
+        double limits = Likelihood.Below(
+            worse.Measure.Value,
+            worse.Measure.StandardUncertainty,
+            ProfileLimits.HeelRaises.Value - 0.5
+        );
+        return Verdicts.From(
+            Quality.AnkleStiffness,
+            limits,
+            guardsHealth: false,
+            $"Single-leg heel raises: left {left.Measure.Value:0}, right {right.Measure.Value:0} (± {u:0}) on {Spoken.Day(worse.Date)} (at least {ProfileLimits.HeelRaises.Value:0} wished). Strength of the calf, not yet its spring: hops have not been timed.",
+            Test,
+            ProfileLimits.HeelRaises,
+            left,
+            right
+        );
+    }
+}

@@ -1,0 +1,37 @@
+using Jumpwright.Statistics;
+
+namespace Jumpwright.Athletes.Profiles;
+
+/// <summary>Push: whether the squat jump lags behind the countermovement jump.</summary>
+internal static class FindPush
+{
+    internal static Finding In(Known known, SquatJumpShare? share)
+    {
+        if (share is null)
+        {
+            return Verdicts.NotTested(Quality.Push, SquatJumpShare.Test, ProfileLimits.SquatJumpShareLow);
+        }
+
+        if (!known.IsFresh(share.SquatJump.Date) || !known.IsFresh(share.Countermovement.Date))
+        {
+            return Verdicts.Stale(
+                Quality.Push,
+                known,
+                SquatJumpShare.Test,
+                ProfileLimits.SquatJumpShareLow,
+                share.SquatJump
+            );
+        }
+
+        return Verdicts.From(
+            Quality.Push,
+            Likelihood.Below(share.Pct, share.StandardUncertaintyPct, ProfileLimits.SquatJumpShareLow.Value),
+            guardsHealth: false,
+            $"{share.Sentence} Below {ProfileLimits.SquatJumpShareLow.Value:0} % the push from stillness lags.",
+            SquatJumpShare.Test,
+            ProfileLimits.SquatJumpShareLow,
+            share.SquatJump,
+            share.Countermovement
+        );
+    }
+}

@@ -1,0 +1,101 @@
+using Jumpwright.Recordings;
+using Jumpwright.Statistics;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Athletes.Profiles;
+
+/// <summary>Single leg: hop distances left and right; with two plates also the share of the push in a jump off both legs.</summary>
+internal static class FindSingleLeg
+{
+    private const string Test = "a single hop for distance, each leg, with a tape";
+    private const double HopUncertaintyM = 0.05;
+
+    internal static Finding In(Known known)
+    {
+        Finding? hops = Hops(known);
+        Finding? push = Push(known);
+        if (hops is not null && push is not null)
+        {
+            // The one that is surer to hold them back speaks; the other's sentence stands behind it.
+            (Finding first, Finding second) = hops.Probability >= push.Probability ? (hops, push) : (push, hops);
+            return first with
+            {
+                Sentence = first.Sentence + " " + second.Sentence,
+                Evidence = [.. first.Evidence, .. second.Evidence],
+            };
+        }
+
+        return hops
+            ?? push
+            ?? (
+                known.Screen("single-hop", Side.Left, "m", HopUncertaintyM) is { } old && !known.IsFresh(old.Date)
+                    ? Verdicts.Stale(Quality.SingleLeg, known, Test, ProfileLimits.HopSymmetry, old)
+                    : Verdicts.NotTested(Quality.SingleLeg, Test, ProfileLimits.HopSymmetry)
+            );
+    }
+
+    private static Finding? Hops(Known known)
+    {
+        Evidence? left = known.Screen("single-hop", Side.Left, "m", HopUncertaintyM);
+        Evidence? right = known.Screen("single-hop", Side.Right, "m", HopUncertaintyM);
+        if (left is null || right is null || !known.IsFresh(left.Date) || !known.IsFresh(right.Date))
+        {
+            return null;
+        }
+
+        (Evidence shorter, Evidence longer, string which) =
+            left.Measure.Value <= right.Measure.Value ? (left, right, "left") : (right, left, "right");
+        if (shorter.Measure.Value <= 0)
+        {
+            return null;
+        }
+
+        double index = Symmetry.LimbSymmetryIndexPct(shorter.Measure.Value, longer.Measure.Value);
+        double doubt = Symmetry.RatioStandardUncertaintyPct(
+            shorter.Measure.Value,
+            shorter.Measure.StandardUncertainty,
+            longer.Measure.Value,
+            longer.Measure.StandardUncertainty
+        );
+        string compared =
+            left.Measure.Value == right.Measure.Value
+                ? "both legs alike"
+                : $"the {which} reaches {Spoken.Percent(index, doubt)} of the other";
+        return Verdicts.From(
+            Quality.SingleLeg,
+            Likelihood.Below(index, doubt, ProfileLimits.HopSymmetry.Value),
+            guardsHealth: true,
+            $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {Spoken.Day(shorter.Date)}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
+            Test,
+            ProfileLimits.HopSymmetry,
+            left,
+            right
+        );
+    }
+
+    private static Finding? Push(Known known)
+    {
+        Evidence? push = known.Find(MeasureNames.AsymmetryPropulsiveImpulse, JumpTask.CountermovementJump);
+        if (push is null || !known.IsFresh(push.Date))
+        {
+            return null;
+        }
+
+        double value = push.Measure.Value;
+        double doubt = push.Measure.StandardUncertainty;
+        double limit = ProfileLimits.ImpulseAsymmetry.Value;
+        string side =
+            value == 0 ? "Both legs push alike"
+            : value > 0 ? "The left leg pushes more"
+            : "The right leg pushes more";
+        return Verdicts.From(
+            Quality.SingleLeg,
+            Likelihood.Above(value, doubt, limit) + Likelihood.Below(value, doubt, -limit),
+            guardsHealth: true,
+            $"{side}: {Math.Abs(value):0.0} ± {doubt:0.0} % of the summed impulse on {Spoken.Day(push.Date)} (within {limit:0} % wished).",
+            "countermovement jumps on two plates",
+            ProfileLimits.ImpulseAsymmetry,
+            push
+        );
+    }
+}

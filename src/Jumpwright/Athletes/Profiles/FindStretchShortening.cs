@@ -1,0 +1,37 @@
+using Jumpwright.Statistics;
+
+namespace Jumpwright.Athletes.Profiles;
+
+/// <summary>Stretch–shortening: whether the dip before the jump brings anything.</summary>
+internal static class FindStretchShortening
+{
+    internal static Finding In(Known known, SquatJumpShare? share)
+    {
+        if (share is null)
+        {
+            return Verdicts.NotTested(Quality.StretchShortening, SquatJumpShare.Test, ProfileLimits.SquatJumpShareHigh);
+        }
+
+        if (!known.IsFresh(share.SquatJump.Date) || !known.IsFresh(share.Countermovement.Date))
+        {
+            return Verdicts.Stale(
+                Quality.StretchShortening,
+                known,
+                SquatJumpShare.Test,
+                ProfileLimits.SquatJumpShareHigh,
+                share.SquatJump
+            );
+        }
+
+        return Verdicts.From(
+            Quality.StretchShortening,
+            Likelihood.Above(share.Pct, share.StandardUncertaintyPct, ProfileLimits.SquatJumpShareHigh.Value),
+            guardsHealth: false,
+            $"{share.Sentence} Above {ProfileLimits.SquatJumpShareHigh.Value:0} % the dip brings little.",
+            SquatJumpShare.Test,
+            ProfileLimits.SquatJumpShareHigh,
+            share.SquatJump,
+            share.Countermovement
+        );
+    }
+}
