@@ -13,12 +13,19 @@ public static class Planner
     private const int AthletesInOneModel = 3;
 
     /// <summary>Solves the request on CP-SAT. The plan was checked by <see cref="Judge"/> before it is returned.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="cancel">Stops the search.</param>
+    /// <param name="progress">Told in words how far the search is.</param>
     /// <exception cref="InvalidOperationException">The plan broke a limit: a defect of the planner; the message says which.</exception>
-    public static Plan Solve(PlanRequest request, CancellationToken cancel = default)
+    public static Plan Solve(
+        PlanRequest request,
+        CancellationToken cancel = default,
+        IProgress<string>? progress = null
+    )
     {
         long began = Stopwatch.GetTimestamp();
         Requesting.Check(request);
-        Found found = Best(request, cancel);
+        Found found = Best(request, cancel, progress);
         Plan plan = found.Status switch
         {
             PlanStatus.Infeasible => Without(found.Status, request) with
@@ -45,10 +52,10 @@ public static class Planner
     }
 
     /// <summary>A small squad in one model; a larger one athlete by athlete, with prices for kit.</summary>
-    private static Found Best(PlanRequest request, CancellationToken cancel) =>
+    private static Found Best(PlanRequest request, CancellationToken cancel, IProgress<string>? progress) =>
         request.Athletes.Length <= AthletesInOneModel
             ? new WholeSearch(request, Asked.All(), cancel).Best()
-            : new SplitSearch(request, cancel).Best();
+            : new SplitSearch(request, cancel, progress).Best();
 
     private static Plan Without(PlanStatus status, PlanRequest request) =>
         new(

@@ -22,9 +22,15 @@ internal sealed record Solution(
 )
 {
     /// <summary>Solves a model.</summary>
-    public static Solution Of(SquadModel squad, double deterministicTime, double wallSeconds, double gap)
+    public static Solution Of(
+        SquadModel squad,
+        double deterministicTime,
+        double wallSeconds,
+        double gap,
+        bool presolve = true
+    )
     {
-        CpSolver solver = new() { StringParameters = Parameters.Of(deterministicTime, wallSeconds, gap) };
+        CpSolver solver = new() { StringParameters = Parameters.Of(deterministicTime, wallSeconds, gap, presolve) };
         CpSolverStatus status = solver.Solve(squad.Model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
         {

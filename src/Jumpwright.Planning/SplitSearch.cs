@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Google.OrTools.Sat;
-using Jumpwright.Exercises;
 using Jumpwright.Planning.Rotations;
 using Jumpwright.Plans;
 
@@ -12,10 +11,11 @@ namespace Jumpwright.Planning;
 /// price of all kit there is, is a bound that no plan can pass. Plans come from the same answers: whoever uses kit that is
 /// short plans again with what the others leave.
 /// </summary>
-internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
+internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel, IProgress<string>? progress = null)
 {
     private const int RoundsOfPrices = 8;
-    private const int RoundsOfTightening = 12;
+    private const int RoundsToAPlan = 3;
+    private const int RoundsOfTightening = 30;
 
     private readonly ImmutableArray<AthleteRequest> _athletes =
     [
@@ -24,8 +24,8 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
 
     private readonly ImmutableDictionary<(string Kit, string Session), long> _kit = (
         from slot in request.Slots
-        from kit in request.Kit.Select(k => k.Id).Distinct(StringComparer.Ordinal)
-        select (Key: (kit, slot.Id), Seconds: (long)request.KitSeconds(kit, slot))
+        from kit in KitUse.Keys(request)
+        select (Key: (kit, slot.Id), Seconds: (long)KitUse.Seconds(request, kit, slot))
     ).ToImmutableDictionary(k => k.Key, k => k.Seconds);
 
     /// <summary>One answer for each athlete, in the order of their ids.</summary>
@@ -57,12 +57,15 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
 
             long priced = asked.Sum(s => s.BoundInThousandths!.Value) + prices.Sum(p => p.Value * _kit[p.Key]);
             bound = Math.Min(bound, (long)Math.Floor((double)priced / Scope.PointScale));
-            Answers? plan = Mend(new(asked), _kit, prices, round);
+            bool last = round == RoundsOfPrices - 1;
+            Answers? plan =
+                round % RoundsToAPlan == 0 || last ? Mend(new(asked), _kit, prices, round, twice: last) : null;
             if (plan is not null && (best is null || plan.Points > best.Points))
             {
                 best = plan;
             }
 
+            progress?.Report($"round {round + 1}: best plan {best?.Points} of at most {bound}");
             if (best is not null && bound - best.Points <= best.Points * request.Budget.GapLimit)
             {
                 break;
@@ -100,12 +103,15 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
                 return new(status, plan.Points, bound, plan.Chosen, rotation.Timelines);
             }
 
+            progress?.Report(
+                $"time lines: {rotation.Unknown.Length + rotation.Impossible.Length} sessions don't fit yet"
+            );
             foreach (SessionSlot slot in rotation.Unknown.Concat(rotation.Impossible.Select(i => i.Slot)))
             {
-                kit = Tightening.Of(kit, slot, request);
+                kit = Tightening.Of(kit, slot, request, plan.Chosen);
             }
 
-            if (Mend(plan, kit, prices, round) is not { } mended)
+            if (Mend(plan, kit, prices, round, twice: true) is not { } mended)
             {
                 break;
             }
@@ -118,13 +124,14 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
 
     /// <summary>
     /// A plan that keeps to the kit: whoever uses kit that is short plans again, one after the other, with what is left;
-    /// then each of them once more with what all others leave. Null when somebody can't.
+    /// then, if asked, each of them once more with what all others leave. Null when somebody can't.
     /// </summary>
     private Answers? Mend(
         Answers start,
         ImmutableDictionary<(string Kit, string Session), long> kit,
         ImmutableDictionary<(string, string), long> prices,
-        int turn
+        int turn,
+        bool twice
     )
     {
         var now = start.OfAthletes.ToArray();
@@ -146,7 +153,8 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
             used[i] = [];
         }
 
-        foreach (var pricesNow in new[] { prices, ImmutableDictionary<(string, string), long>.Empty })
+        var rates = twice && !prices.IsEmpty ? new[] { prices, [] } : [prices];
+        foreach (var pricesNow in rates)
         {
             foreach (int i in again)
             {
@@ -157,7 +165,7 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
                     k => Math.Max(0, k.Value - used.Sum(u => u.GetValueOrDefault(k.Key)))
                 );
                 Solution solution = Ask(_athletes[i], left, pricesNow);
-                bool second = pricesNow != prices || prices.IsEmpty;
+                bool second = pricesNow != prices;
                 if (solution.Points is null)
                 {
                     return null;
@@ -165,11 +173,6 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
 
                 now[i] = second && now[i].Points > solution.Points && Fits(UseOf(now[i]), left) ? now[i] : solution;
                 used[i] = UseOf(now[i]);
-            }
-
-            if (prices.IsEmpty)
-            {
-                break;
             }
         }
 
@@ -211,7 +214,13 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
                 Prices = prices,
             }
         );
-        return Solution.Of(squad, request.Budget.DeterministicTime / 4, request.Budget.WallSeconds, gap: 0);
+        return Solution.Of(
+            squad,
+            request.Budget.DeterministicTime / 4,
+            request.Budget.WallSeconds,
+            gap: 0,
+            presolve: false
+        );
     }
 
     /// <summary>Dearer where more is asked for than there is, cheaper where less (a subgradient step after Polyak).</summary>
@@ -248,10 +257,9 @@ internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel)
         foreach (Chosen chosen in solution.Chosen)
         {
             long seconds = chosen.Menu.SecondsOf(chosen.Sets) + chosen.Who.PairSeconds(chosen.Menu, chosen.Sets);
-            foreach (KitNeed need in chosen.Exercise.Kit)
+            foreach ((string key, int count) in KitUse.Of(chosen.Exercise, chosen.Phase))
             {
-                use[(need.Id, chosen.Slot.Id)] =
-                    use.GetValueOrDefault((need.Id, chosen.Slot.Id)) + (need.Count * seconds);
+                use[(key, chosen.Slot.Id)] = use.GetValueOrDefault((key, chosen.Slot.Id)) + (count * seconds);
             }
         }
 

@@ -66,7 +66,7 @@ internal sealed class WholeSearch(PlanRequest request, Asked asked, Cancellation
                 else
                 {
                     truthful = false;
-                    scope = scope with { KitSeconds = Tightening.Of(scope.KitSeconds, slot, request) };
+                    scope = scope with { KitSeconds = Tightening.Of(scope.KitSeconds, slot, request, solution.Chosen) };
                 }
             }
         }

@@ -13,17 +13,17 @@ internal static class KitRows
             var uses = (
                 from choice in squad.Choices
                 where choice.Slot == slot
-                from need in choice.Exercise.Kit
-                select (need.Id, Choice: choice, need.Count)
-            ).ToLookup(u => u.Id, StringComparer.Ordinal);
+                from use in KitUse.Of(choice.Exercise, choice.Phase)
+                select (use.Key, Choice: choice, use.Count)
+            ).ToLookup(u => u.Key, StringComparer.Ordinal);
             foreach (var kit in uses.OrderBy(u => u.Key, StringComparer.Ordinal))
             {
-                int count = squad.Request.CountOf(kit.Key);
+                int count = squad.Request.CountOf(KitUse.KitOf(kit.Key));
                 if (
                     !squad.Asked.ForLimit(
-                        "kit-minutes",
-                        $"{kit.Key}:{slot.Id}",
-                        $"{count} of {kit.Key} in {slot.Id}, together {squad.Request.KitSeconds(kit.Key, slot) / 60.0:0.#} min."
+                        KitUse.LimitOf(kit.Key),
+                        $"{KitUse.KitOf(kit.Key)}:{slot.Id}",
+                        $"{count} of {KitUse.KitOf(kit.Key)} in {slot.Id}, together {KitUse.Seconds(squad.Request, kit.Key, slot) / 60.0:0.#} min."
                     )
                 )
                 {
@@ -32,7 +32,7 @@ internal static class KitRows
 
                 long limit = squad.Scope.KitSeconds.GetValueOrDefault(
                     (kit.Key, slot.Id),
-                    squad.Request.KitSeconds(kit.Key, slot)
+                    KitUse.Seconds(squad.Request, kit.Key, slot)
                 );
                 LinearExprBuilder sum = LinearExpr.NewBuilder();
                 foreach (var (_, choice, need) in kit)

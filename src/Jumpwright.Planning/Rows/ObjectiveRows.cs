@@ -11,9 +11,11 @@ internal static class ObjectiveRows
         LinearExprBuilder sum = LinearExpr.NewBuilder();
         foreach (Choice choice in squad.Choices)
         {
-            long price = choice.Exercise.Kit.Sum(k =>
-                k.Count * choice.KitSecondsOfOneSet * squad.Scope.Prices.GetValueOrDefault((k.Id, choice.Slot.Id))
-            );
+            long price = KitUse
+                .Of(choice.Exercise, choice.Phase)
+                .Sum(k =>
+                    k.Count * choice.KitSecondsOfOneSet * squad.Scope.Prices.GetValueOrDefault((k.Key, choice.Slot.Id))
+                );
             int least = choice.Menu.Dose.SetsMin;
             sum.AddTerm(choice.Done, (Scope.PointScale * choice.Menu.PointsOf(least)) - (price * least));
             for (int i = 0; i < choice.More.Length; i++)

@@ -25,6 +25,7 @@ public static class Limits
         new OrderInSession(),
         new PairsTogether(),
         new KitMinutes(),
+        new FreshKitMinutes(),
         new KitAtOnce(),
         new OnePlaceAtATime(),
         new RotationHoldsEveryItem(),

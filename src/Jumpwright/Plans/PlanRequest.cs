@@ -49,6 +49,10 @@ public sealed record PlanRequest(
     public int KitSeconds(string kitId, SessionSlot slot) =>
         (int)Math.Floor((CountOf(kitId) * UsableSeconds(slot) * Limits.KitShareAtMost) + 1e-6);
 
+    /// <summary>Seconds for which all pieces of a kit together may be planned in a session by work that must be done fresh.</summary>
+    public int FreshKitSeconds(string kitId, SessionSlot slot) =>
+        (int)Math.Floor((CountOf(kitId) * UsableSeconds(slot) * Limits.FreshKitShareAtMost) + 1e-6);
+
     /// <summary>Second of the session, from its start, by which what must be done fresh has begun.</summary>
     public int FreshUntil(SessionSlot slot) =>
         (slot.Minutes * 60)

@@ -15,6 +15,9 @@ public sealed record SquadLimits
     /// <summary>Share of its working minutes in the session that a piece of kit is planned for. House rule.</summary>
     public double KitShareAtMost { get; init; } = 0.7;
 
+    /// <summary>Share of its working minutes in the session that a piece of kit is planned for by work that must be done fresh. House rule.</summary>
+    public double FreshKitShareAtMost { get; init; } = 0.5;
+
     /// <summary>What must be done fresh begins within this share of the session's working time. House rule.</summary>
     public double FreshWithinShare { get; init; } = 2.0 / 3;
 

@@ -358,12 +358,30 @@ internal static class IndependentChecker
         foreach (SessionSlot slot in request.Slots)
         {
             Dictionary<string, int> use = [];
+            Dictionary<string, int> fresh = [];
             foreach (Done d in done.Where(d => d.Session == slot.Id))
             {
                 AthleteRequest who = request.Athletes.Single(a => a.Athlete.Id == d.Athlete);
                 foreach (KitNeed need in ExerciseOf(d.Exercise, request).Kit)
                 {
                     use[need.Id] = use.GetValueOrDefault(need.Id) + (need.Count * SecondsOf(d, who, slot));
+                    double? drop = who
+                        .Menu.Single(m => m.SessionId == d.Session && m.Dose.ExerciseId == d.Exercise)
+                        .Dose.DropHeightM;
+                    if (IsFresh(ExerciseOf(d.Exercise, request), drop))
+                    {
+                        fresh[need.Id] = fresh.GetValueOrDefault(need.Id) + (need.Count * SecondsOf(d, who, slot));
+                    }
+                }
+            }
+
+            foreach ((string kit, int seconds) in fresh)
+            {
+                int count = request.Kit.Where(k => k.Id == kit).Sum(k => k.Count);
+                double working = count * (slot.Minutes - request.Limits.OpeningMinutes) * 60;
+                if (seconds > (working * request.Limits.FreshKitShareAtMost) + 1e-6)
+                {
+                    wrong.Add($"{kit} {slot.Id}: {seconds} s of fresh work");
                 }
             }
 

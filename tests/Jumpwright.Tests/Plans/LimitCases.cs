@@ -174,7 +174,7 @@ internal static class LimitCases
             32 - (5 + (40 * 2.0 / 3))
         ),
         new("pairs-together", Paired(3, 3), Paired(3, 2), 1),
-        // 70 % of 40 min of one bar are 28 min: three of 9 min are 27, and 9 + 9 + 12 = 30.
+        // 70 % of 40 min of one drop box are 28 min: three of 9 min are 27, and 9 + 9 + 12 = 30.
         new(
             "kit-minutes",
             Planned(
@@ -190,6 +190,13 @@ internal static class LimitCases
                 new(First, "depth-jump", 4, 26, "a03")
             ),
             2
+        ),
+        // Half of 40 min of one drop box are 20 min: 9 + 9 are 18, 9 + 12 are 21.
+        new(
+            "fresh-kit-minutes",
+            Planned(null, new(First, "depth-jump", 3, 6), new(First, "depth-jump", 3, 16, "a02")),
+            Planned(null, new(First, "depth-jump", 3, 6), new(First, "depth-jump", 4, 16, "a02")),
+            1
         ),
         new(
             "kit-at-once",
