@@ -18,7 +18,8 @@ internal sealed class CriterionJudge(
     ImmutableArray<Ruling> rulings
 )
 {
-    private const string NotNow = "not now: ";
+    /// <summary>How a proposal begins that a limit forbids.</summary>
+    internal const string NotNow = "not now: ";
 
     private readonly int _freshDays = AfterInjury(history, asOf, options)
         ? options.FreshDaysAfterInjury

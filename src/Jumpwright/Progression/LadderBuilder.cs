@@ -120,8 +120,7 @@ internal sealed class LadderBuilder(
 
         Rung rung = RungOf(exercise);
         CleanSessions log = _sessions[id];
-        string settle =
-            $"{Times(options.SessionsToOwn)} clean sessions of {Lower(exercise.Name)} within {options.OwnWithinDays} days";
+        string settle = NextStep(exercise, rung);
 
         // Who had earned the exercise that asks finds it open while the step before it has faded no further than open.
         bool fadedTogether =
@@ -143,7 +142,7 @@ internal sealed class LadderBuilder(
                 log.LastUse is null ? CriterionVerdict.NotTested
                     : log.Earned ? CriterionVerdict.Stale
                     : CriterionVerdict.NotMet,
-                $"{criterion.Text} Not met: {NotOwned(exercise, rung, log)}.",
+                $"{criterion.Text} Not met: {NotOwned(rung, log)}.",
                 0,
                 log.LastUse,
                 settle
@@ -234,6 +233,16 @@ internal sealed class LadderBuilder(
 
     private int DaysSince(CleanSessions log) => log.LastUse is { } last ? Period.DaysBetween(last, asOf) : int.MaxValue;
 
+    /// <summary>
+    /// What leads to owning it: its own clean sessions while it is open; while it is closed, whatever would open it first,
+    /// and nothing while a ruling stands against it.
+    /// </summary>
+    private string NextStep(Exercise exercise, Rung rung) =>
+        rung.State != RungState.Closed
+            ? $"{Times(options.SessionsToOwn)} clean sessions of {Lower(exercise.Name)} within {options.OwnWithinDays} days"
+        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.NotNow + first.Sentence
+        : "an entry of the catalogue without a circle";
+
     private static string Earned(CleanSessions log)
     {
         string through = log.Through is { } harder ? $"through {Lower(harder.Name)}, " : "";
@@ -241,9 +250,9 @@ internal sealed class LadderBuilder(
         return $"{through}clean on {days}, last kept on {CleanSessions.Day(log.LastUse!.Value)}";
     }
 
-    private string NotOwned(Exercise exercise, Rung rung, CleanSessions log) =>
-        log.LastUse is null ? $"{Lower(exercise.Name)} has not been done"
-        : rung.State == RungState.Closed && log.Earned ? $"{Lower(exercise.Name)} is closed"
+    private string NotOwned(Rung rung, CleanSessions log) =>
+        log.LastUse is null ? "not done yet"
+        : rung.State == RungState.Closed && log.Earned ? "earned, but closed now"
         : log.Earned ? $"last done on {CleanSessions.Day(log.LastUse.Value)}"
         : log.LastFlaw is { } flaw ? $"{flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since"
         : $"{log.Clean.Length} of {options.SessionsToOwn} clean sessions";

@@ -228,6 +228,27 @@ public class LadderTests
     }
 
     [Fact]
+    public void CheapestTest_OfAFarStep_IsTheNearestOneThatIsOpen()
+    {
+        AthleteStory story = new AthleteStory().Earned("snap-down");
+        Assert.Equal(
+            "two clean sessions of snap-down to one leg within 21 days",
+            story.Reason("single-leg-forward-hop", "owns-low-hop-and-stick").CheapestTest
+        );
+    }
+
+    [Fact]
+    public void CheapestTest_BehindARuling_SendsNobodyToTrainWhatIsForbidden()
+    {
+        var ruling = new Ruling("hops", new NotExercises(["pogo-hop"]), "No hops.", Bibliography.Get("house-rule"));
+        Ladder ladder = new AthleteStory().Earned("low-pogo").Ladder(ruling);
+        Assert.All(
+            ladder.Rungs.SelectMany(r => r.Reasons).Where(r => r.CriterionId == "owns-pogo-hop"),
+            r => Assert.Equal("not now: No hops.", r.CheapestTest)
+        );
+    }
+
+    [Fact]
     public void CheapestTest_ThatALimitForbids_IsNotProposed()
     {
         // A drop-jump test is itself a depth jump: who may not do the one may not be sent to the other.
