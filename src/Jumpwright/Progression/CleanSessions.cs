@@ -7,12 +7,14 @@ namespace Jumpwright.Progression;
 
 /// <summary>What the log says of one exercise: whether it is earned, when, and when it was last kept alive.</summary>
 /// <param name="Earned">Enough clean sessions close together, and none since that was not clean.</param>
+/// <param name="EverEarned">Its clean sessions would have earned it at some time, flaws between them left aside.</param>
 /// <param name="Clean">Days of the clean sessions that count, oldest first.</param>
-/// <param name="LastUse">Last day on which it or a harder one was done; null when never.</param>
+/// <param name="LastUse">Last day on which it or a harder one was done and went well enough; null when never.</param>
 /// <param name="LastFlaw">Last session that started the count anew, in words; null when none.</param>
 /// <param name="LastFlawDay">Its day.</param>
 internal sealed record CleanSessions(
     bool Earned,
+    bool EverEarned,
     ImmutableArray<LocalDate> Clean,
     LocalDate? LastUse,
     string? LastFlaw,
@@ -25,15 +27,34 @@ internal sealed record CleanSessions(
     /// </summary>
     internal Exercise? Through { get; private init; }
 
+    /// <summary>Day of the last clean session, of it or of a harder one; null when there is none.</summary>
+    internal LocalDate? LastClean { get; private init; }
+
     /// <summary>The same, with what the sessions of harder exercises show.</summary>
-    internal CleanSessions With(IEnumerable<(Exercise Exercise, CleanSessions Sessions)> harder) =>
-        Earned
-            ? this
-            : harder
-                .Where(h => h.Sessions.Earned && (LastFlawDay is not { } flaw || h.Sessions.Clean[^1] > flaw))
-                .OrderByDescending(h => h.Sessions.Clean[^1])
-                .Select(h => this with { Earned = true, Clean = h.Sessions.Clean, Through = h.Exercise })
-                .FirstOrDefault(this);
+    internal CleanSessions With(ImmutableArray<(Exercise Exercise, CleanSessions Sessions)> harder)
+    {
+        ImmutableArray<(Exercise Exercise, CleanSessions Sessions)> speaking =
+        [
+            .. harder
+                .Where(h => h.Sessions.Clean.Length > 0)
+                .Where(h => LastFlawDay is not { } flaw || h.Sessions.Clean[^1] > flaw)
+                .OrderByDescending(h => h.Sessions.Clean[^1]),
+        ];
+        CleanSessions with = this with
+        {
+            EverEarned = EverEarned || harder.Any(h => h.Sessions.EverEarned),
+            LastClean = speaking.Select(h => (LocalDate?)h.Sessions.Clean[^1]).Append(LastClean).Max(),
+        };
+        (Exercise Exercise, CleanSessions Sessions) through = speaking.FirstOrDefault(h => h.Sessions.Earned);
+        return Earned || through.Exercise is null
+            ? with
+            : with with
+            {
+                Earned = true,
+                Clean = through.Sessions.Clean,
+                Through = through.Exercise,
+            };
+    }
 
     /// <summary>
     /// Reads the log. A session is clean with the least usual reps or more, no landing fault and little pain next
@@ -43,12 +64,14 @@ internal sealed record CleanSessions(
         Exercise exercise,
         IReadOnlySet<string> keepers,
         ImmutableArray<CompletedItem> done,
+        ImmutableArray<CompletedItem> sound,
         LadderOptions options
     )
     {
         var clean = new List<LocalDate>();
         string? flaw = null;
         LocalDate? flawDay = null;
+        var everClean = new List<LocalDate>();
         IEnumerable<IGrouping<(LocalDate Date, string SessionId), CompletedItem>> sessions = done.Where(c =>
                 c.ExerciseId == exercise.Id
             )
@@ -57,14 +80,8 @@ internal sealed record CleanSessions(
             .ThenBy(g => g.Key.SessionId, StringComparer.Ordinal);
         foreach (IGrouping<(LocalDate Date, string SessionId), CompletedItem> session in sessions)
         {
-            int faults = session.Sum(c => c.LandingFaults ?? 0);
-            double pain = session.Max(c => c.PainNextMorning) ?? 0;
-            if (faults >= options.LandingFaultsThatHold || pain > options.PainNextMorningAtMost)
+            if (Flaws.Of(session, options) is { } what)
             {
-                string what =
-                    pain > options.PainNextMorningAtMost
-                        ? $"pain {pain:0.#}/10 the morning after"
-                        : $"{faults} landing faults on";
                 flaw = $"{what} {Day(session.Key.Date)}";
                 flawDay = session.Key.Date;
                 clean.Clear();
@@ -77,13 +94,18 @@ internal sealed record CleanSessions(
             if (landed && painKnown && enough && (clean.Count == 0 || clean[^1] != session.Key.Date))
             {
                 clean.Add(session.Key.Date);
+                everClean.Add(session.Key.Date);
             }
         }
 
-        LocalDate? last = done.Where(c => c.ExerciseId == exercise.Id || keepers.Contains(c.ExerciseId))
+        LocalDate? last = sound
+            .Where(c => c.ExerciseId == exercise.Id || keepers.Contains(c.ExerciseId))
             .Select(c => (LocalDate?)c.Date)
             .Max();
-        return new CleanSessions(Enough(clean, options), [.. clean], last, flaw, flawDay);
+        return new CleanSessions(Enough(clean, options), Enough(everClean, options), [.. clean], last, flaw, flawDay)
+        {
+            LastClean = clean.Count > 0 ? clean[^1] : null,
+        };
     }
 
     internal static string Day(LocalDate day) => NodaTime.Text.LocalDatePattern.Iso.Format(day);

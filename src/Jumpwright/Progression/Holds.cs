@@ -23,7 +23,11 @@ internal static class Holds
     {
         ImmutableArray<LocalDate> days =
         [
-            .. history.Completed.Where(c => c.Date <= asOf).Select(c => c.Date).Distinct().Order(),
+            .. Flaws
+                .Without(history.Completed.Where(c => c.Date <= asOf), options)
+                .Select(c => c.Date)
+                .Distinct()
+                .Order(),
         ];
         LocalDate? ill = history
             .Symptoms.Where(s => s.Kind == "illness" && s.Date <= asOf && s.Date > asOf.PlusDays(-options.FreshDays))
@@ -46,7 +50,12 @@ internal static class Holds
             int off = Period.DaysBetween(days[i], next);
             if (off > options.DaysOff)
             {
-                return Hold($"{off} days off after {CleanSessions.Day(days[i])}", days[i], back, options);
+                return Hold(
+                    $"{off} days without a good session after {CleanSessions.Day(days[i])}",
+                    days[i],
+                    back,
+                    options
+                );
             }
         }
 
@@ -57,7 +66,7 @@ internal static class Holds
         new(
             TimeOff,
             CriterionVerdict.NotMet,
-            $"One stage lower: {why}; {back} of {options.SessionsToComeBack} sessions done since.",
+            $"One stage lower: {why}; {back} of {options.SessionsToComeBack} good sessions since.",
             null,
             since,
             "two sessions of the stage before, at half the contacts"
@@ -90,22 +99,34 @@ internal static class Holds
             );
     }
 
+    /// <summary>The last day that says anything of landings decides; a day on which all went wrong otherwise says nothing.</summary>
     private static RungReason? LoggedFaults(History history, LocalDate asOf, LadderOptions options)
     {
-        IGrouping<LocalDate, CompletedItem>? last = history
+        IEnumerable<IGrouping<LocalDate, CompletedItem>> days = history
             .Completed.Where(c => c.Date <= asOf && c.LandingFaults is not null)
             .GroupBy(c => c.Date)
-            .MaxBy(g => g.Key);
-        int faults = last?.Sum(c => c.LandingFaults ?? 0) ?? 0;
-        return faults < options.LandingFaultsThatHold
-            ? null
-            : new RungReason(
-                Landing,
-                CriterionVerdict.NotMet,
-                $"Landing comes first: {faults} landing faults logged on {CleanSessions.Day(last!.Key)}.",
-                null,
-                last.Key,
-                "one session of landings without a fault"
-            );
+            .OrderByDescending(g => g.Key);
+        foreach (IGrouping<LocalDate, CompletedItem> day in days)
+        {
+            int faults = day.Sum(c => c.LandingFaults ?? 0);
+            if (faults >= options.LandingFaultsThatHold)
+            {
+                return new RungReason(
+                    Landing,
+                    CriterionVerdict.NotMet,
+                    $"Landing comes first: {faults} landing faults logged on {CleanSessions.Day(day.Key)}.",
+                    null,
+                    day.Key,
+                    "one session of landings without a fault"
+                );
+            }
+
+            if (Flaws.Without(day, options).Length > 0)
+            {
+                return null;
+            }
+        }
+
+        return null;
     }
 }

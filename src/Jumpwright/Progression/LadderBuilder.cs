@@ -25,17 +25,18 @@ internal sealed class LadderBuilder(
     internal Ladder Build()
     {
         ImmutableArray<CompletedItem> done = [.. history.Completed.Where(c => c.Date <= asOf)];
+        ImmutableArray<CompletedItem> sound = Flaws.Without(done, options);
         var own = new Dictionary<string, CleanSessions>(StringComparer.Ordinal);
         ImmutableDictionary<string, ImmutableHashSet<string>> keepers = Keepers.Of(catalogue);
         foreach (Exercise exercise in catalogue.Exercises)
         {
-            own[exercise.Id] = CleanSessions.Of(exercise, keepers[exercise.Id], done, options);
+            own[exercise.Id] = CleanSessions.Of(exercise, keepers[exercise.Id], done, sound, options);
         }
 
         foreach (Exercise exercise in catalogue.Exercises)
         {
             IEnumerable<Exercise> harder = catalogue.Exercises.Where(e => keepers[exercise.Id].Contains(e.Id));
-            _sessions[exercise.Id] = own[exercise.Id].With(harder.Select(e => (e, own[e.Id])));
+            _sessions[exercise.Id] = own[exercise.Id].With([.. harder.Select(e => (e, own[e.Id]))]);
         }
 
         foreach (Exercise exercise in catalogue.Exercises)
@@ -175,13 +176,13 @@ internal sealed class LadderBuilder(
     /// <summary>The highest stage in which something maximal was ever earned.</summary>
     private Stage? HighestEarned() =>
         catalogue
-            .Exercises.Where(e => e.Intent == "maximal" && e.Stage != Stage.RunUp && _sessions[e.Id].Earned)
+            .Exercises.Where(e => e.Intent == "maximal" && e.Stage != Stage.RunUp && _sessions[e.Id].EverEarned)
             .Select(e => (Stage?)e.Stage)
             .Max();
 
     private RungReason? FadedShut(Exercise exercise, CleanSessions log)
     {
-        if (exercise.Entry.IsEmpty || !log.Earned || log.LastUse is not { } last)
+        if (exercise.Entry.IsEmpty || !log.EverEarned || log.LastUse is not { } last)
         {
             return null;
         }
@@ -190,9 +191,7 @@ internal sealed class LadderBuilder(
         IEnumerable<string> before = exercise.Regressions.Concat(
             exercise.Entry.Select(c => c.OwnedExercise).OfType<string>()
         );
-        bool steppedUpAgain = before.Any(id =>
-            _sessions.TryGetValue(id, out CleanSessions? b) && b.Clean.Any(d => d > last)
-        );
+        bool steppedUpAgain = before.Any(id => _sessions.TryGetValue(id, out CleanSessions? b) && b.LastClean > last);
         return days <= options.FadesToClosedAfterDays || steppedUpAgain
             ? null
             : new RungReason(

@@ -1,3 +1,5 @@
+using CsCheck;
+using Jumpwright.Exercises;
 using Jumpwright.Progression;
 
 namespace Jumpwright.Tests.Progression;
@@ -130,7 +132,7 @@ public class OwnershipTests
         Assert.Equal(RungState.Closed, story.State("countermovement-jump"));
         Assert.Equal(RungState.Owned, story.State("box-jump"));
         Assert.Contains(
-            "15 days off",
+            "15 days without a good session",
             story.Reason("countermovement-jump", "time-off-hold").Sentence,
             StringComparison.Ordinal
         );
@@ -146,5 +148,38 @@ public class OwnershipTests
         AthleteStory story = New.Earned("countermovement-jump", 5).Felt("illness", 4);
         Assert.Equal(RungState.Closed, story.State("countermovement-jump"));
         Assert.Equal(RungState.Owned, story.Did("box-jump", 3).Did("box-jump", 1).State("countermovement-jump"));
+    }
+
+    [Fact]
+    public void AFlawedSession_WhateverCameBefore_NeverRaisesARung()
+    {
+        string[] ids = [.. Catalogue.Standard.Exercises.Select(e => e.Id)];
+        Gen<(string Id, int DaysAgo, int Faults, int Pain)> session = Gen.Select(
+            Gen.Int[0, ids.Length - 1].Select(i => ids[i]),
+            Gen.Int[0, 60],
+            Gen.Frequency((4, Gen.Const(0)), (1, Gen.Const(1))),
+            Gen.Int[0, 2]
+        );
+        Gen<(int Faults, int Pain)> flaw = Gen.OneOf(
+            Gen.Select(Gen.Int[2, 5], Gen.Int[0, 8]),
+            Gen.Select(Gen.Int[0, 1], Gen.Int[3, 8])
+        );
+        Gen.Select(session.Array[0, 40], session, flaw, Gen.Bool)
+            .Sample(
+                (log, last, wrong, tested) =>
+                {
+                    AthleteStory story = tested ? New.WellTested() : New;
+                    foreach ((string id, int daysAgo, int faults, int pain) in log)
+                    {
+                        // Twice in a week, so that exercises are earned often enough to be lost.
+                        story = story.Did(id, daysAgo, faults, pain).Did(id, daysAgo + 4, faults, pain);
+                    }
+
+                    Ladder before = story.Ladder();
+                    Ladder after = story.Did(last.Id, last.DaysAgo, wrong.Faults, wrong.Pain).Ladder();
+                    return after.Rungs.All(r => r.State <= before.Find(r.ExerciseId)!.State);
+                },
+                iter: 300
+            );
     }
 }

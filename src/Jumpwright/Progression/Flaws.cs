@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+
+namespace Jumpwright.Progression;
+
+/// <summary>Sessions that went wrong: too many landing faults, or pain the morning after.</summary>
+internal static class Flaws
+{
+    /// <summary>What was wrong with one exercise of one session, in words, or null.</summary>
+    internal static string? Of(IEnumerable<CompletedItem> session, LadderOptions options)
+    {
+        int faults = 0;
+        double pain = 0;
+        foreach (CompletedItem item in session)
+        {
+            faults += item.LandingFaults ?? 0;
+            pain = Math.Max(pain, item.PainNextMorning ?? 0);
+        }
+
+        return pain > options.PainNextMorningAtMost ? $"pain {pain:0.#}/10 the morning after"
+            : faults >= options.LandingFaultsThatHold ? $"{faults} landing faults on"
+            : null;
+    }
+
+    /// <summary>The log without them: work that went wrong keeps nothing alive and brings nobody back.</summary>
+    internal static ImmutableArray<CompletedItem> Without(IEnumerable<CompletedItem> done, LadderOptions options) =>
+        [
+            .. done.GroupBy(c => (c.Date, c.SessionId, c.ExerciseId))
+                .Where(session => Of(session, options) is null)
+                .SelectMany(session => session),
+        ];
+}
