@@ -14,18 +14,18 @@ public static class Planner
 
     /// <summary>Solves the request on CP-SAT. The plan was checked by <see cref="Judge"/> before it is returned.</summary>
     /// <param name="request">The request.</param>
-    /// <param name="cancel">Stops the search.</param>
     /// <param name="progress">Told in words how far the search is.</param>
+    /// <param name="cancel">Stops the search.</param>
     /// <exception cref="InvalidOperationException">The plan broke a limit: a defect of the planner; the message says which.</exception>
     public static Plan Solve(
         PlanRequest request,
-        CancellationToken cancel = default,
-        IProgress<string>? progress = null
+        IProgress<string>? progress = null,
+        CancellationToken cancel = default
     )
     {
         long began = Stopwatch.GetTimestamp();
         Requesting.Check(request);
-        Found found = Best(request, cancel, progress);
+        Found found = Best(request, progress, cancel);
         Plan plan = found.Status switch
         {
             PlanStatus.Infeasible => Without(found.Status, request) with
@@ -52,10 +52,10 @@ public static class Planner
     }
 
     /// <summary>A small squad in one model; a larger one athlete by athlete, with prices for kit.</summary>
-    private static Found Best(PlanRequest request, CancellationToken cancel, IProgress<string>? progress) =>
+    private static Found Best(PlanRequest request, IProgress<string>? progress, CancellationToken cancel) =>
         request.Athletes.Length <= AthletesInOneModel
             ? new WholeSearch(request, Asked.All(), cancel).Best()
-            : new SplitSearch(request, cancel, progress).Best();
+            : new SplitSearch(request, progress, cancel).Best();
 
     private static Plan Without(PlanStatus status, PlanRequest request) =>
         new(

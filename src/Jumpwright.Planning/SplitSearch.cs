@@ -11,7 +11,7 @@ namespace Jumpwright.Planning;
 /// price of all kit there is, is a bound that no plan can pass. Plans come from the same answers: whoever uses kit that is
 /// short plans again with what the others leave.
 /// </summary>
-internal sealed class SplitSearch(PlanRequest request, CancellationToken cancel, IProgress<string>? progress = null)
+internal sealed class SplitSearch(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
 {
     private const int RoundsOfPrices = 8;
     private const int RoundsToAPlan = 3;
