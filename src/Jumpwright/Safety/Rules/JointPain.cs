@@ -1,0 +1,52 @@
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Safety.Symptoms;
+
+namespace Jumpwright.Safety.Rules;
+
+/// <summary>
+/// Pain of a joint or muscle. Stricter than the tendon's rule, because a joint does not get used to load by being loaded in pain:
+/// any pain leaves only low work, above 2 of 10, without a score, or the next morning, none.
+/// </summary>
+internal sealed class JointPain : SafetyRule
+{
+    public override string Id => "joint-pain";
+
+    public override string Says =>
+        "Any pain of a joint or muscle leaves only low work there and fewer contacts; above 2 of 10, or felt the next morning, none.";
+
+    public override Source Source => SafetySources.CommonPractice;
+
+    public override IEnumerable<Ruling> Rule(SafetyCase @case)
+    {
+        foreach (PainEpisode episode in @case.Episodes.Where(e => !e.Counting.IsEmpty))
+        {
+            foreach (Tissue tissue in episode.TissuesUnder(PainRuleKind.JointOrMuscle))
+            {
+                SymptomReport worst = PainJudgement.Worst(episode.Counting);
+                SymptomReport? morning = episode.Counting.LastOrDefault(r =>
+                    PainTimes.Read(r.When) == PainTime.Morning
+                );
+                string seen = "Pain that may be of a joint or muscle (" + PainJudgement.Name(morning ?? worst) + ")";
+                if (morning is not null || !(PainJudgement.Score(worst) <= PainLimits.JointLow.Value))
+                {
+                    yield return Close(
+                        new TierAtMost(tissue, 0),
+                        $"{seen}: nothing on the {TissueWords.Of(tissue)}. A later report of 0 changes it, or a licensed person who "
+                            + "names another tissue."
+                    );
+                    continue;
+                }
+
+                yield return Close(
+                    new TierAtMost(tissue, 1),
+                    $"{seen}: only low work (tier 1) on the {TissueWords.Of(tissue)}. A later report of 0 changes it."
+                );
+                yield return Close(
+                    new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
+                    $"{seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. A later report of 0 changes it."
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Safety.Symptoms;
+
+namespace Jumpwright.Safety.Rules;
+
+/// <summary>
+/// Pain in the log of work done has a score but no place, so it counts for every tissue. The worst of the last logged day with a pain
+/// score counts, for a fortnight. Up to 2 of 10 is taken for free here; the place-wise rules judge what symptoms.csv says.
+/// </summary>
+internal sealed class LoggedPain : SafetyRule
+{
+    public override string Id => "logged-pain";
+
+    public override string Says =>
+        "Pain above 2 of 10 in the last logged session leaves only low work on every tissue, above 5 nothing until somebody asked where.";
+
+    public override Source Source => SafetySources.House;
+
+    public override IEnumerable<Ruling> Rule(SafetyCase @case)
+    {
+        CompletedItem[] scored = [.. @case.Completed.Where(c => Worst(c) is not null)];
+        if (scored.Length == 0 || @case.DaysSince(scored[^1].Date) > PainEpisodes.WindowDays)
+        {
+            yield break;
+        }
+
+        CompletedItem worst = scored.Where(c => c.Date == scored[^1].Date).MaxBy(Worst)!;
+        double score = Worst(worst)!.Value;
+        string seen = FormattableString.Invariant(
+            $"Logged pain of {score:0.#} of 10 with {worst.ExerciseId} on {Day.Of(worst.Date)}"
+        );
+        string change = "A later logged session with 2 or less changes it.";
+        if (!(score <= PainLimits.TendonTop.Value))
+        {
+            string whom = "the athlete where it hurts, and a clinician if it stays";
+            yield return Close(new NothingPlanned(whom), $"{seen}: nothing is planned. Ask {whom}. {change}");
+        }
+        else if (score > PainLimits.TendonFree.Value)
+        {
+            foreach (Tissue tissue in Enum.GetValues<Tissue>())
+            {
+                yield return Close(
+                    new TierAtMost(tissue, 1),
+                    $"{seen}, place not said: only low work (tier 1) on the {TissueWords.Of(tissue)}. {change}"
+                );
+            }
+
+            yield return Close(
+                new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
+                $"{seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {change}"
+            );
+        }
+    }
+
+    private static double? Worst(CompletedItem item) =>
+        item.PainDuring is null && item.PainNextMorning is null
+            ? null
+            : Math.Max(item.PainDuring ?? 0, item.PainNextMorning ?? 0);
+}

@@ -1,0 +1,120 @@
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Safety.Symptoms;
+using NodaTime;
+
+namespace Jumpwright.Safety.Rules;
+
+/// <summary>
+/// Pain of a tendon: up to 2 of 10 is free, up to 5 leaves low work, above leaves nothing on that tendon. The next morning outranks a
+/// low score during: worse than the work of the day before is at least caution, and rising from morning to morning or from week to
+/// week moves the grade one step down.
+/// </summary>
+internal sealed class TendonPain : SafetyRule
+{
+    public override string Id => "tendon-pain";
+
+    public override string Says =>
+        "Tendon pain above 2 of 10 leaves only low work on that tendon and fewer contacts, above 5 none; worse next morning, or rising, "
+        + "outranks a low score during.";
+
+    public override Source Source => SafetySources.PainMonitoring;
+
+    public override IEnumerable<Ruling> Rule(SafetyCase @case)
+    {
+        foreach (PainEpisode episode in @case.Episodes)
+        {
+            foreach (Tissue tissue in episode.TissuesUnder(PainRuleKind.Tendon))
+            {
+                if (episode.Counting.IsEmpty)
+                {
+                    continue;
+                }
+
+                PainJudgement judged = Judge(episode);
+                if (judged.Grade == PainGrade.Nothing)
+                {
+                    yield return Close(
+                        new TierAtMost(tissue, 0),
+                        $"{judged.Seen}: nothing on the {TissueWords.Of(tissue)}. A later report of 5 or less that does not rise opens "
+                            + "low work again."
+                    );
+                }
+                else if (judged.Grade == PainGrade.Caution)
+                {
+                    string low = "A later report of 2 or less, no worse next morning, changes it.";
+                    yield return Close(
+                        new TierAtMost(tissue, 1),
+                        $"{judged.Seen}: only low work (tier 1) on the {TissueWords.Of(tissue)}. {low}"
+                    );
+                    yield return Close(
+                        new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
+                        $"{judged.Seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {low}"
+                    );
+                }
+            }
+        }
+    }
+
+    private static PainJudgement Judge(PainEpisode episode)
+    {
+        SymptomReport worst = PainJudgement.Worst(episode.Counting);
+        PainGrade grade = Grade(PainJudgement.Score(worst));
+        string seen = Capital(PainJudgement.Name(worst));
+        if (RisingMorning(episode) is { } risen)
+        {
+            return new(Stricter(grade), $"{Capital(PainJudgement.Name(risen))}, rising from morning to morning");
+        }
+
+        if (RisingWeek(episode) is { } higher)
+        {
+            return new(Stricter(grade), $"{Capital(PainJudgement.Name(higher))}, more than in the week before");
+        }
+
+        return grade == PainGrade.Fine && WorseThanWork(episode) is { } worse
+            ? new(PainGrade.Caution, $"{Capital(PainJudgement.Name(worse))}, worse than the work before it")
+            : new(grade, seen);
+    }
+
+    /// <summary>A morning above the morning reported before it.</summary>
+    private static SymptomReport? RisingMorning(PainEpisode episode)
+    {
+        SymptomReport[] mornings =
+        [
+            .. episode.Counting.Where(r =>
+                PainTimes.Read(r.When) == PainTime.Morning && PainJudgement.Score(r) is not null
+            ),
+        ];
+        return mornings.Zip(mornings.Skip(1)).LastOrDefault(pair => pair.Second.Score > pair.First.Score).Second;
+    }
+
+    /// <summary>A morning above the score during or after the work of that day or the day before.</summary>
+    private static SymptomReport? WorseThanWork(PainEpisode episode) =>
+        episode.Counting.LastOrDefault(morning =>
+            PainTimes.Read(morning.When) == PainTime.Morning
+            && episode.Counting.Any(work =>
+                PainTimes.Read(work.When) == PainTime.DuringOrAfter
+                && Period.DaysBetween(work.Date, morning.Date) is 0 or 1
+                && PainJudgement.Score(morning) > PainJudgement.Score(work)
+            )
+        );
+
+    /// <summary>A report above all of the seven days that ended a week before it.</summary>
+    private static SymptomReport? RisingWeek(PainEpisode episode) =>
+        episode.Counting.LastOrDefault(now =>
+            PainJudgement.Score(now)
+            > episode
+                .Counting.Where(before => Period.DaysBetween(before.Date, now.Date) is >= 7 and <= 13)
+                .Max(PainJudgement.Score)
+        );
+
+    private static PainGrade Grade(double? score) =>
+        score is not { } s || s > PainLimits.TendonTop.Value ? PainGrade.Nothing
+        : s > PainLimits.TendonFree.Value ? PainGrade.Caution
+        : PainGrade.Fine;
+
+    private static PainGrade Stricter(PainGrade grade) =>
+        grade == PainGrade.Fine ? PainGrade.Caution : PainGrade.Nothing;
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

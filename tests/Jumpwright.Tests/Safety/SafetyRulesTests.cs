@@ -1,0 +1,167 @@
+using CsCheck;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using static Jumpwright.Tests.Safety.Patient;
+
+namespace Jumpwright.Tests.Safety;
+
+public class SafetyRulesTests
+{
+    public static TheoryData<RuleCase> Cases() => [.. RuleCases.All];
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Rule_OnItsCase_ClosesOrLeavesAlone(RuleCase @case)
+    {
+        Ruling[] rulings = [.. SafetyRules.For(@case.History, Today).Where(r => r.LimitId == @case.Rule)];
+        Assert.Equal(@case.Closes, rulings.Length > 0);
+        Assert.All(
+            rulings,
+            r =>
+            {
+                Assert.False(string.IsNullOrWhiteSpace(r.Because));
+                Assert.True(Bibliography.Standard.TryFind(r.Source.Id, out _), r.Source.Id);
+            }
+        );
+    }
+
+    [Fact]
+    public void EveryRule_HasACaseThatClosesAndOneThatDoesNot() =>
+        Assert.All(
+            SafetyRules.All,
+            rule =>
+            {
+                Assert.Contains(RuleCases.All, c => c.Rule == rule.Id && c.Closes);
+                Assert.Contains(RuleCases.All, c => c.Rule == rule.Id && !c.Closes);
+            }
+        );
+
+    [Fact]
+    public void WellAdult_OfKnownAgeAndMass_HasNoRuling() => Assert.Empty(SafetyRules.For(Well, Today));
+
+    [Theory]
+    [InlineData("depth-jump")]
+    [InlineData("pogo-hop")]
+    [InlineData("hex-bar-pull")]
+    [InlineData("snap-down")]
+    public void StopSign_ForbidsEvenThis(string exercise) =>
+        Assert.True(Forbids(Well.Felt("knee", "swelling", null, 3, 2), exercise));
+
+    [Fact]
+    public void SoreAchilles_MayPushToABox_ButNotHop()
+    {
+        History sore = Well.Felt("achilles", "pain", "during", 4, 2, "achilles tendon", "physiotherapist");
+        Assert.True(Forbids(sore, "pogo-hop"), "hops");
+        Assert.True(Forbids(sore, "depth-jump"), "depth jumps");
+        Assert.False(Forbids(sore, "seated-box-jump"), "a push from the seat onto a box");
+    }
+
+    [Fact]
+    public void Under16_OnTheDay_NoDepthJumpWhateverTheHeight()
+    {
+        History young = Well.Aged(Today.PlusYears(-15));
+        Assert.All(
+            Catalogue.Standard.Exercises.Where(e => e.IsDepthJump),
+            e => Assert.Contains(SafetyRules.For(young, Today), r => r.Effect.Forbids(e.FactsAt(e.DropRangeM?.MinM)))
+        );
+    }
+
+    [Fact]
+    public void Birthday_InsideThePlannedWeek_OpensThatDay()
+    {
+        History young = Well.Aged(Today.PlusYears(-16).PlusDays(2));
+        Assert.Contains(SafetyRules.For(young, Today), r => r.LimitId == "youth");
+        Assert.DoesNotContain(SafetyRules.For(young, Today.PlusDays(2)), r => r.LimitId == "youth");
+    }
+
+    [Theory]
+    [InlineData(0.46, false)]
+    [InlineData(0.47, true)]
+    public void Over100Kilograms_DropAtTheCapOrAbove(double dropM, bool forbidden)
+    {
+        Exercise depth = Catalogue.Standard.Find("depth-jump")!;
+        Assert.Equal(
+            forbidden,
+            SafetyRules.For(Well.Weighing(104), Today).Any(r => r.Effect.Forbids(depth.FactsAt(dropM)))
+        );
+    }
+
+    [Fact]
+    public void AfterAnOperation_OnlyWhatIsWritten()
+    {
+        History patient = Well.Operated(Today.PlusMonths(-4)).Restricted("snap-down;seated-box-jump");
+        string[] open = [.. Catalogue.Standard.Exercises.Select(e => e.Id).Where(id => !Forbids(patient, id))];
+        Assert.True(
+            open.ToHashSet(StringComparer.Ordinal).IsSubsetOf(["snap-down", "seated-box-jump"]),
+            string.Join(", ", open)
+        );
+        Assert.Contains("snap-down", open);
+    }
+
+    [Fact]
+    public void AfterAnOperation_WithoutAWord_SaysWhomToAsk()
+    {
+        Ruling ruling = SafetyRules.For(Well.Operated(null), Today).Single(r => r.LimitId == "after-operation");
+        Assert.Contains("ask", ruling.Because, StringComparison.Ordinal);
+        Assert.False(string.IsNullOrWhiteSpace(Assert.IsType<NothingPlanned>(ruling.Effect).WhomToAsk));
+    }
+
+    [Fact]
+    public void RestrictionNamingAnExerciseNobodyKnows_ClosesEverything()
+    {
+        HashSet<string> known = [.. Catalogue.Standard.Exercises.Select(e => e.Id)];
+        History odd = Well.Restricted(forbidden: "no-such-exercise");
+        Assert.Contains(SafetyRules.For(odd, Today, known), r => r.Effect is NothingPlanned);
+    }
+
+    /// <summary>Where nobody ever asked, a first report may open: asking is what the rule waits for. All else only closes.</summary>
+    [Fact]
+    public void AddingASymptomOrARestriction_NeverOpensAnything() =>
+        Gen.Select(
+                OneOf([.. RuleCases.All.Where(c => c.Rule != "symptom-report-missing").Select(c => c.History)]),
+                OneOf("knee", "achilles", "shin", "hip", "wrist", "", "foot"),
+                OneOf("pain", "swelling", "stiffness", "giving-way", "illness", "other", "nonsense"),
+                OneOf("rest", "night", "during", "after", "next-morning", ""),
+                Gen.Int[1, 10],
+                Gen.Int[0, 20]
+            )
+            .Sample(
+                (history, site, kind, when, score, daysAgo) =>
+                {
+                    History more = history.Felt(site, kind, when, score, daysAgo);
+                    Assert.Subset(Open(history), Open(more));
+                    Assert.Subset(Open(more), Open(more.Restricted(forbidden: "single-leg-landing")));
+                    Assert.Subset(Open(more), Open(more.Aged(null)));
+                    Assert.Subset(Open(more), Open(more.Weighing(null)));
+                    Assert.Subset(Open(more), Open(more.Operated(null)));
+                },
+                iter: 150
+            );
+
+    private static Gen<T> OneOf<T>(params T[] all) => Gen.Int[0, all.Length - 1].Select(i => all[i]);
+
+    private static bool Forbids(History history, string exercise)
+    {
+        Exercise found = Catalogue.Standard.Find(exercise) ?? throw new KeyNotFoundException(exercise);
+        return SafetyRules.For(history, Today).Any(r => r.Effect.Forbids(found.FactsAt(found.DropRangeM?.MinM)));
+    }
+
+    /// <summary>What no ruling forbids, at the lowest and the highest drop.</summary>
+    private static HashSet<(string, double?)> Open(History history)
+    {
+        System.Collections.Immutable.ImmutableArray<Ruling> rulings = SafetyRules.For(history, Today);
+        return
+        [
+            .. Catalogue
+                .Standard.Exercises.SelectMany(e =>
+                    new[] { e.DropRangeM?.MinM, e.DropRangeM?.MaxM }
+                        .Distinct()
+                        .Select(drop => (Exercise: e, Drop: drop))
+                )
+                .Where(x => !rulings.Any(r => r.Effect.Forbids(x.Exercise.FactsAt(x.Drop))))
+                .Select(x => (x.Exercise.Id, x.Drop)),
+        ];
+    }
+}
