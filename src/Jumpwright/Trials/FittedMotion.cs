@@ -29,18 +29,21 @@ internal sealed class FittedMotion : IDisposable
     private const double LeastSwayN = 0.5;
 
     /// <summary>What a block's mean may be off by beyond white noise and sway (hum, resolution), N.</summary>
-    private const double BlockFloorN = 1.0;
+    private const double BlockFloorN = 0.7;
 
     /// <summary>Two still stretches have the same standing height but for this, m.</summary>
-    private const double SamePostureM = 0.02;
+    private const double SamePostureM = 0.03;
+
+    /// <summary>Standing heights that differ by more than this and their doubt are different postures, m.</summary>
+    private const double PostureShowsM = 0.02;
 
     private const double AnyPostureM = 0.5;
 
-    /// <summary>Drift of a plate's zero: what may be, what counts as none, N/s, and from how many deviations on it shows.</summary>
+    /// <summary>Drift of a plate's zero: what may be, what counts as none, N/s, and from how many variances on it shows.</summary>
     private const double LooseDriftNS = 2;
 
     private const double TightDriftNS = 0.02;
-    private const double DriftShowsAt = 3;
+    private const double DriftShowsAt = 2;
 
     /// <summary>
     /// Nobody leaves the ground far from upright: the centre of mass at take-off lies this much above standing, m, give or take
@@ -62,8 +65,7 @@ internal sealed class FittedMotion : IDisposable
     private readonly double[] _unknowns;
     private readonly List<int> _takeOffs = [];
     private readonly EmptyPlate _empty;
-    private double[] _tied = [];
-    private double _tiedVariance;
+    private readonly List<(double[] Shared, double Variance)> _conditions = [];
     private SymmetricSystem _system;
     private double _linkVelocityU;
 
@@ -148,13 +150,7 @@ internal sealed class FittedMotion : IDisposable
             LongestStillS = quiet.Max(q => q.Samples.Length) / rateHz,
         };
         motion.Prepare(forceN, contacts);
-        double posture = samePosture ? SamePostureM : AnyPostureM;
-        if (motion.Solve(posture) > 3 * posture && samePosture)
-        {
-            motion.Solve(AnyPostureM);
-            motion.PostureChanged = true;
-        }
-
+        motion.Solve(samePosture);
         motion.Integrate();
         return motion;
     }
@@ -332,16 +328,10 @@ internal sealed class FittedMotion : IDisposable
     private double Variance(ReadOnlySpan<double> row)
     {
         double variance = _system.Variance(row);
-        if (_tied.Length > 0)
+        foreach ((double[] shared, double of) in _conditions)
         {
-            // The drift was held at none: that knowledge takes its share of every variance.
-            double shared = 0;
-            for (int a = 0; a < row.Length; a++)
-            {
-                shared += row[a] * _tied[a];
-            }
-
-            variance -= shared * shared / _tiedVariance;
+            double part = Product(row, shared);
+            variance -= part * part / of;
         }
 
         return Math.Max(variance, 0);
@@ -385,8 +375,11 @@ internal sealed class FittedMotion : IDisposable
         }
     }
 
-    /// <summary>Solves for all unknowns; returns the largest change of posture between still stretches, m.</summary>
-    private double Solve(double postureM)
+    /// <summary>
+    /// Solves for all unknowns. What usually holds (no drift, one standing height, upright at take-off) is let in only where
+    /// the signal does not speak against it.
+    /// </summary>
+    private void Solve(bool samePosture)
     {
         _system = new SymmetricSystem(_unknowns.Length);
         Span<double> row = stackalloc double[_unknowns.Length];
@@ -432,16 +425,8 @@ internal sealed class FittedMotion : IDisposable
 
             if (w > 0)
             {
-                _system.AddPrior(Posture(w), 1 / (postureM * postureM));
+                _system.AddPrior(Posture(w), 1 / (AnyPostureM * AnyPostureM));
                 Link(row, w - 1);
-            }
-        }
-
-        if (postureM < AnyPostureM)
-        {
-            foreach (int takeOff in _takeOffs)
-            {
-                Upright(row, takeOff);
             }
         }
 
@@ -452,39 +437,75 @@ internal sealed class FittedMotion : IDisposable
         _system.Add(row, _empty.DriftNS, 1 / (known * known));
         _system.AddPrior(1, 1 / (LooseDriftNS * LooseDriftNS));
 
-        double[] solution = _system.Solve();
-        TieDrift(solution);
-        solution.CopyTo(_unknowns, 0);
-        double change = 0;
-        for (int w = 1; w < _windows.Count; w++)
+        _system.Solve().CopyTo(_unknowns, 0);
+        _conditions.Clear();
+
+        row.Clear();
+        row[1] = 1;
+        // The more the drift stands out of its own doubt, the less it is held at none.
+        double excess = (_unknowns[1] * _unknowns[1]) - (DriftShowsAt * Variance(row));
+        Condition(row, 0, Math.Sqrt(Math.Max(excess, 0) + (TightDriftNS * TightDriftNS)), double.PositiveInfinity);
+        for (int w = 1; w < _windows.Count && samePosture; w++)
         {
-            change = Math.Max(change, Math.Abs(solution[Posture(w)]));
+            row.Clear();
+            row[Posture(w)] = 1;
+            double shows = (2 * Math.Sqrt(Variance(row))) + PostureShowsM;
+            PostureChanged |= !Condition(row, 0, SamePostureM, shows);
+        }
+
+        foreach (int takeOff in _takeOffs)
+        {
+            if (samePosture)
+            {
+                double free = UprightRow(row, takeOff);
+                double shows = 2 * Math.Sqrt(Variance(row) + (TakeOffRiseDoubtM * TakeOffRiseDoubtM));
+                Condition(row, TakeOffRiseM - free, TakeOffRiseDoubtM, shows);
+            }
         }
 
         row.Clear();
         row[0] = weight;
         WeightUncertaintyN = Math.Sqrt(Variance(row));
-        return change;
     }
 
-    /// <summary>Where no drift shows there is none: most plates hold their zero over a few seconds.</summary>
-    private void TieDrift(double[] solution)
+    /// <summary>Lets in that row · unknowns is a value, give or take; not where the unknowns are farther from it than that.</summary>
+    private bool Condition(ReadOnlySpan<double> row, double value, double doubt, double shows)
     {
-        double[] shared = _system.Covariances(1);
-        double u = Math.Sqrt(shared[1]);
-        _tied = [];
-        if (Math.Abs(solution[1]) > DriftShowsAt * u)
+        double off = value - Product(row, _unknowns);
+        if (Math.Abs(off) > shows)
         {
-            return;
+            return false;
         }
 
-        _tied = shared;
-        _tiedVariance = shared[1] + (TightDriftNS * TightDriftNS);
-        double part = solution[1] / _tiedVariance;
-        for (int a = 0; a < solution.Length; a++)
+        double[] shared = _system.Covariances(row);
+        foreach ((double[] before, double of) in _conditions)
         {
-            solution[a] -= part * shared[a];
+            double part = Product(row, before) / of;
+            for (int a = 0; a < shared.Length; a++)
+            {
+                shared[a] -= part * before[a];
+            }
         }
+
+        double variance = Product(row, shared) + (doubt * doubt);
+        for (int a = 0; a < shared.Length; a++)
+        {
+            _unknowns[a] += shared[a] * off / variance;
+        }
+
+        _conditions.Add((shared, variance));
+        return true;
+    }
+
+    private static double Product(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        double sum = 0;
+        for (int i = 0; i < a.Length; i++)
+        {
+            sum += a[i] * b[i];
+        }
+
+        return sum;
     }
 
     /// <summary>What the force between two still stretches makes of velocity and position.</summary>
@@ -520,8 +541,8 @@ internal sealed class FittedMotion : IDisposable
         _system.Add(row, moved - (G * seconds * seconds / 2), 1 / (noise * seconds * seconds / 3));
     }
 
-    /// <summary>Ties the position at a take-off, an index of the stay, loosely to standing height.</summary>
-    private void Upright(Span<double> row, int takeOff)
+    /// <summary>Derivatives of the position at a take-off, an index of the stay; gives its value at zero unknowns.</summary>
+    private double UprightRow(Span<double> row, int takeOff)
     {
         (int w, int anchor) = Anchor(takeOff + Samples.From);
         int a = anchor - Samples.From;
@@ -539,8 +560,7 @@ internal sealed class FittedMotion : IDisposable
         AddVelocity(row, w, anchor, seconds);
         row[0] -= moved;
         row[1] -= DriftPosition(a, takeOff) / MassKg;
-        double free = moved - (G * seconds * seconds / 2);
-        _system.Add(row, TakeOffRiseM - free, 1 / (TakeOffRiseDoubtM * TakeOffRiseDoubtM));
+        return moved - (G * seconds * seconds / 2);
     }
 
     /// <summary>Root mean square of the sway's force, N, from what shows of it within the still stretches.</summary>
@@ -598,10 +618,10 @@ internal sealed class FittedMotion : IDisposable
             int anchor = w == 0 ? _windows[0].Samples.To - 1 : _windows[w].Samples.From;
             row.Clear();
             AddVelocity(row, w, anchor, 1);
-            double v0 = Dot(row);
+            double v0 = Product(row, _unknowns);
             row.Clear();
             AddPosition(row, w, anchor, 1);
-            double x0 = Dot(row);
+            double x0 = Product(row, _unknowns);
             int at = anchor - Samples.From;
             int end = w + 1 < _windows.Count ? _windows[w + 1].Samples.From - Samples.From : Samples.Length;
             velocity[at] = v0;
@@ -625,16 +645,5 @@ internal sealed class FittedMotion : IDisposable
         }
 
         MassKg = mass;
-    }
-
-    private double Dot(ReadOnlySpan<double> row)
-    {
-        double sum = 0;
-        for (int a = 0; a < row.Length; a++)
-        {
-            sum += row[a] * _unknowns[a];
-        }
-
-        return sum;
     }
 }

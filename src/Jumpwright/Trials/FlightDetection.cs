@@ -16,7 +16,7 @@ internal static class FlightDetection
     private const double LoadedPart = 0.10;
 
     /// <summary>Part of the load at which an edge is said to be reached, where noise asks for no more.</summary>
-    private const double EdgePart = 0.015;
+    private const double EdgePart = 0.006;
 
     /// <summary>Part of the load up to which the edge is taken to be straight.</summary>
     private const double StraightPart = 0.15;
@@ -26,6 +26,11 @@ internal static class FlightDetection
     /// <summary>How far inside an edge its steep part is looked for, s.</summary>
     private const double InsideS = 0.03;
 
+    /// <summary>From so many samples on, and so far above noise, an edge is drawn as a curve.</summary>
+    private const int CurveSamples = 6;
+
+    private const double CurveNoises = 15;
+
     /// <summary>What the unknown shape of an edge below its straight part leaves open, s.</summary>
     private const double EdgeShapeS = 0.00008;
 
@@ -33,9 +38,15 @@ internal static class FlightDetection
     private const double FarthestS = 0.006;
 
     /// <summary>Where the unrest of the empty plate is looked at, from and to this long beyond an edge, s.</summary>
-    private const double UnrestFromS = 0.012;
+    private const double UnrestFromS = 0.002;
 
-    private const double UnrestToS = 0.04;
+    private const double UnrestToS = 0.035;
+
+    /// <summary>From 10 % of the load to nothing an edge takes no longer than this, s.</summary>
+    private const double LongestEdgeS = 0.03;
+
+    /// <summary>A plate rings harder at the edge than a little after it.</summary>
+    private const double RingingGrowth = 1.5;
 
     /// <summary>The contacts in order of time.</summary>
     /// <param name="forceN">Total force, zero not corrected, N.</param>
@@ -112,9 +123,9 @@ internal static class FlightDetection
     private static Instant Edge(ReadOnlySpan<double> forceN, double rateHz, int last, int way, PlateLevels levels)
     {
         double step = 1 / rateHz;
-        double unrest = Unrest(forceN, rateHz, last, way, levels.ZeroN);
         double low = Math.Max(Math.Max(4 * levels.NoiseN, EdgePart * levels.LoadN), 4);
-        low = levels.ZeroN + Math.Max(low, Math.Min(1.25 * unrest, 0.35 * levels.LoadN));
+        double unrest = Unrest(forceN, rateHz, last, way, levels.ZeroN, low);
+        low = levels.ZeroN + Math.Max(low, Math.Min(RingingGrowth * unrest, 0.35 * levels.LoadN));
 
         // From well inside outwards to the first sample below.
         int inside = last;
@@ -144,6 +155,9 @@ internal static class FlightDetection
         double sf = 0;
         double skk = 0;
         double skf = 0;
+        double skkk = 0;
+        double skkkk = 0;
+        double skkf = 0;
         for (int k = 1; k <= longest; k++)
         {
             int j = i - (way * k);
@@ -157,6 +171,9 @@ internal static class FlightDetection
             sf += forceN[j];
             skk += (double)k * k;
             skf += k * forceN[j];
+            skkk += (double)k * k * k;
+            skkkk += (double)k * k * k * k;
+            skkf += (double)k * k * forceN[j];
         }
 
         double inner = forceN[Math.Clamp(i - way, 0, forceN.Length - 1)];
@@ -186,6 +203,22 @@ internal static class FlightDetection
 
         // k counts inwards from sample i; the line meets zero at k0, not far beyond what sample i itself allows.
         double k0 = (levels.ZeroN - ((sf - (slope * sk)) / n)) / slope;
+        if (n >= CurveSamples && top - low > CurveNoises * Math.Max(levels.NoiseN, 0.1))
+        {
+            // Many samples on a slow edge: it curves, and a straight line would miss where it ends.
+            double root = Root(
+                n,
+                sk,
+                skk,
+                skkk,
+                skkkk,
+                sf - (n * levels.ZeroN),
+                skf - (sk * levels.ZeroN),
+                skkf - (skk * levels.ZeroN)
+            );
+            k0 = double.IsNaN(root) ? k0 : root;
+        }
+
         double outermost = Math.Max(-(low - levels.ZeroN) / slope, -FarthestS * rateHz);
         double k1 = Math.Clamp(k0, Math.Min(outermost, 0), 1);
         double middle = (sk / n) - k0;
@@ -200,23 +233,57 @@ internal static class FlightDetection
         return new Instant(i - (way * k1), Math.Min(u, 0.01));
     }
 
-    /// <summary>Greatest deviation from zero on the empty side of an edge, N, beyond its first milliseconds.</summary>
-    private static double Unrest(ReadOnlySpan<double> forceN, double rateHz, int last, int way, double zeroN)
+    /// <summary>Where the least-squares parabola through the sums of an edge meets zero, going outwards; NaN where it is no edge.</summary>
+    private static double Root(double n, double s1, double s2, double s3, double s4, double y0, double y1, double y2)
     {
-        int near = Math.Max((int)(UnrestFromS * rateHz), 2);
+        double d0 = (s2 * s4) - (s3 * s3);
+        double d1 = (s1 * s4) - (s2 * s3);
+        double d2 = (s1 * s3) - (s2 * s2);
+        double det = (n * d0) - (s1 * d1) + (s2 * d2);
+        double a = ((y0 * d0) - (y1 * d1) + (y2 * d2)) / det;
+        double b = ((-y0 * d1) + (y1 * ((n * s4) - (s2 * s2))) - (y2 * ((n * s3) - (s1 * s2)))) / det;
+        double c = ((y0 * d2) - (y1 * ((n * s3) - (s1 * s2))) + (y2 * ((n * s2) - (s1 * s1)))) / det;
+        double reach = (b * b) - (4 * a * c);
+        if (!(b > 0) || !double.IsFinite(c))
+        {
+            return double.NaN;
+        }
+
+        // Beyond its own turning point the parabola says nothing: the edge ends there at the latest.
+        return reach <= 0 ? -b / (2 * c) : -2 * a / (b + Math.Sqrt(reach));
+    }
+
+    /// <summary>Greatest deviation from zero on the empty side of an edge, N, once the edge itself has ended.</summary>
+    private static double Unrest(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int last,
+        int way,
+        double zeroN,
+        double low
+    )
+    {
+        int ended = last + way;
+        int most = (int)(LongestEdgeS * rateHz);
+        for (int k = 1; k <= most && ended >= 0 && ended < forceN.Length && forceN[ended] - zeroN >= low; k++)
+        {
+            ended += way;
+        }
+
+        int near = Math.Max((int)(UnrestFromS * rateHz), 1);
         int far = (int)(UnrestToS * rateHz);
-        double most = 0;
+        double unrest = 0;
         for (int k = near; k <= far; k++)
         {
-            int i = last + (way * k);
+            int i = ended + (way * k);
             if (i < 0 || i >= forceN.Length)
             {
                 break;
             }
 
-            most = Math.Max(most, Math.Abs(forceN[i] - zeroN));
+            unrest = Math.Max(unrest, Math.Abs(forceN[i] - zeroN));
         }
 
-        return most;
+        return unrest;
     }
 }

@@ -10,7 +10,9 @@ internal static class PlateDefects
     /// <summary>A plate that reads more than this empty was not zeroed, N (house rule).</summary>
     private const double MostZeroN = 200;
 
-    private const double LeastWeightN = 150;
+    /// <summary>Nobody who jumps here weighs less or more, N.</summary>
+    private const double LeastWeightN = 180;
+
     private const double MostWeightN = 4000;
 
     public static Refusal? Find(Plate plate)
@@ -42,6 +44,15 @@ internal static class PlateDefects
             return Refusals.SignReversed(levels.LoadN);
         }
 
-        return levels.LoadN is < LeastWeightN or > MostWeightN ? Refusals.Unit(levels.LoadN) : null;
+        if (levels.LoadN is < LeastWeightN or > MostWeightN)
+        {
+            return Refusals.Unit(levels.LoadN);
+        }
+
+        return plate.Recording.HasTwoPlates
+            ? Saturation.Find(plate, plate.Recording.LeftN.Span)
+                ?? Saturation.Find(plate, plate.Recording.RightN.Span)
+                ?? LostSamples.Find(plate)
+            : Saturation.Find(plate, plate.Recording.TotalN.Span) ?? LostSamples.Find(plate);
     }
 }

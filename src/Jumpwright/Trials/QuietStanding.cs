@@ -26,6 +26,9 @@ internal readonly record struct QuietStanding(Stretch Samples, double MeanN, dou
     private const double StillestPart = 0.012;
     private const double WindowS = 0.5;
 
+    /// <summary>Still stretches so little apart are one, s: the same sway went on between them.</summary>
+    private const double BridgeS = 0.35;
+
     /// <summary>Every still stretch of the contact, in order of time.</summary>
     /// <param name="forceN">Total force with the zero corrected, N.</param>
     /// <param name="rateHz">Sampling rate, Hz.</param>
@@ -111,6 +114,7 @@ internal readonly record struct QuietStanding(Stretch Samples, double MeanN, dou
     {
         int from = -1;
         int to = -1;
+        int bridge = (int)Math.Round(BridgeS * rateHz / block);
         for (int k = 0; k <= deviations.Length; k++)
         {
             bool still =
@@ -122,7 +126,7 @@ internal readonly record struct QuietStanding(Stretch Samples, double MeanN, dou
                 from = from < 0 ? k : from;
                 to = k + window;
             }
-            else if (from >= 0 && k >= to)
+            else if (from >= 0 && k >= to + bridge)
             {
                 Add(forceN, rateHz, within, block, means[from..to], white, from, into);
                 from = -1;

@@ -7,7 +7,7 @@ namespace Jumpwright.Trials;
 /// </summary>
 internal static class Sway
 {
-    public const int Waves = 8;
+    public const int Waves = 12;
     private const double LowestHz = 0.3;
     private const double HighestHz = 3.0;
 

@@ -62,11 +62,10 @@ internal sealed class SymmetricSystem(int size)
         return Dot(y, y);
     }
 
-    /// <summary>Covariance of every unknown with one of them, after <see cref="Solve"/>.</summary>
-    public double[] Covariances(int unknown)
+    /// <summary>Covariance of every unknown with row · unknowns, after <see cref="Solve"/>.</summary>
+    public double[] Covariances(ReadOnlySpan<double> row)
     {
-        var x = new double[size];
-        x[unknown] = 1;
+        double[] x = row.ToArray();
         Forward(x);
         Backward(x);
         return x;

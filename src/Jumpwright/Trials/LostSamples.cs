@@ -1,0 +1,147 @@
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Trials;
+
+/// <summary>Samples that no person makes: spikes, instants of nothing in mid-stance, values that stand still in mid-movement.</summary>
+internal static class LostSamples
+{
+    private const double SpikePart = 0.25;
+    private const double SpikeN = 100;
+
+    /// <summary>Right after a touch-down a real force may look like a spike at a low rate, s.</summary>
+    private const double ImpactS = 0.08;
+
+    private const double ImpactSpikePart = 0.8;
+    private const double ImpactRateHz = 800;
+    private const double GapS = 0.05;
+    private const double FrozenS = 0.025;
+
+    /// <summary>One value for longer is somebody standing in a recording without noise, s.</summary>
+    private const double StandingS = 0.4;
+
+    public static Refusal? Find(Plate plate)
+    {
+        ReadOnlySpan<double> force = plate.ForceN;
+        return Spike(plate, force) ?? Gap(plate, force) ?? Frozen(plate, force);
+    }
+
+    private static Refusal? Spike(Plate plate, ReadOnlySpan<double> force)
+    {
+        double load = plate.Levels.LoadN;
+        double least = Math.Max(Math.Max(SpikePart * load, SpikeN), 20 * plate.Levels.NoiseN);
+        for (int i = 2; i + 2 < force.Length; i++)
+        {
+            double mean = (force[i - 1] + force[i + 1]) / 2;
+            double off = Math.Abs(force[i] - mean);
+            if (off < least || Math.Abs(force[i + 1] - force[i - 1]) > 0.25 * off)
+            {
+                continue;
+            }
+
+            // Its neighbours must lie on the curve that the samples farther out draw.
+            double outer = (force[i - 2] + force[i + 2]) / 2;
+            if (Math.Abs(outer - mean) > 0.25 * off)
+            {
+                continue;
+            }
+
+            if (!AfterImpact(plate, i) || (off > ImpactSpikePart * load && plate.RateHz >= ImpactRateHz))
+            {
+                return Refusals.Spike(plate.TimeS(i));
+            }
+        }
+
+        return null;
+    }
+
+    private static bool AfterImpact(Plate plate, int sample)
+    {
+        foreach (Contact contact in plate.Contacts)
+        {
+            double since = (sample - contact.Samples.From) / plate.RateHz;
+            if (contact.TouchDown is not null && since is > -0.02 and < ImpactS)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The force falls from a good load to nothing within one sample: no take-off is that fast.</summary>
+    private static Refusal? Gap(Plate plate, ReadOnlySpan<double> force)
+    {
+        double load = plate.Levels.LoadN;
+        double step = load * Math.Max(0.5, 300 / plate.RateHz);
+        double nothing = Math.Max(0.06 * load, 5 * plate.Levels.NoiseN);
+        for (int i = 1; i < force.Length; i++)
+        {
+            if (force[i - 1] - force[i] > step && force[i] < nothing)
+            {
+                return Refusals.Dropout(plate.TimeS(i));
+            }
+        }
+
+        // Shorter gaps of the same kind, with a slower fall into them, return just as fast.
+        int longest = (int)(GapS * plate.RateHz);
+        foreach (Contact contact in plate.Contacts)
+        {
+            int from = -1;
+            for (int i = contact.Samples.From + 1; i + 1 < contact.Samples.To; i++)
+            {
+                if (force[i] < nothing && force[i - 1] >= nothing)
+                {
+                    from = i;
+                }
+                else if (force[i] >= nothing && from > 0)
+                {
+                    bool abrupt = force[from - 1] > 0.3 * load && force[i] > 0.3 * load;
+                    if (abrupt && i - from < longest)
+                    {
+                        return Refusals.Dropout(plate.TimeS(from));
+                    }
+
+                    from = -1;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static Refusal? Frozen(Plate plate, ReadOnlySpan<double> force)
+    {
+        double load = plate.Levels.LoadN;
+        double quantum = double.PositiveInfinity;
+        for (int i = 1; i < force.Length; i++)
+        {
+            double d = Math.Abs(force[i] - force[i - 1]);
+            quantum = d > 1e-9 && d < quantum ? d : quantum;
+        }
+
+        // Without noise a level part of a real curve may repeat a value for a while.
+        double seconds = FrozenS * Math.Max(1, Math.Sqrt(Math.Min(quantum, 100)));
+        seconds *= plate.Levels.NoiseN > Math.Max(0.5 * quantum, 0.05) ? 1 : 4;
+        int longest = (int)Math.Ceiling(seconds * plate.RateHz);
+        int standing = (int)(StandingS * plate.RateHz);
+        int run = 0;
+        for (int i = 1; i <= force.Length; i++)
+        {
+            if (i < force.Length && force[i] == force[i - 1])
+            {
+                run++;
+                continue;
+            }
+
+            double part = force[i - 1] / load;
+            if (run >= longest && run < standing && part > 0.15 && Math.Abs(part - 1) > 0.15)
+            {
+                return Refusals.Frozen(plate.TimeS(i - 1 - run));
+            }
+
+            run = 0;
+        }
+
+        return null;
+    }
+}
