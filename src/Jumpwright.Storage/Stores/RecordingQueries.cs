@@ -82,23 +82,40 @@ internal static class RecordingQueries
         return ([.. trials.OrderBy(t => t.Date)], [.. strays]);
     }
 
-    /// <summary>Measurements with all their rows, by id.</summary>
+    /// <summary>
+    /// The measurements that recordings point to, with all their rows, by id: one flat query a table, joined here, which for
+    /// thousands of trials is several times faster than having the rows joined on the way.
+    /// </summary>
     public static Dictionary<string, MeasurementRow> Measurements(StoreContext context, string? athleteId = null)
     {
-        IQueryable<MeasurementRow> rows = context
-            .Measurements.Include(m => m.Trials)
-                .ThenInclude(t => t.Measures)
-            .Include(m => m.Trials)
-                .ThenInclude(t => t.Contacts)
-            .Include(m => m.Trials)
-                .ThenInclude(t => t.Remarks)
-            .AsSplitQuery();
-        if (athleteId is not null)
+        IQueryable<MeasurementRow> wanted = context.Measurements.Where(m =>
+            context.Recordings.Any(r => r.MeasurementId == m.Id) && (athleteId == null || m.AthleteId == athleteId)
+        );
+        IQueryable<string> ids = wanted.Select(m => m.Id);
+        Dictionary<string, MeasurementRow> rows = wanted.ToDictionary(m => m.Id, StringComparer.Ordinal);
+        var trials = new Dictionary<(string, int), TrialRow>();
+        foreach (TrialRow trial in context.Trials.Where(t => ids.Contains(t.MeasurementId)))
         {
-            rows = rows.Where(m => m.AthleteId == athleteId);
+            rows[trial.MeasurementId].Trials.Add(trial);
+            trials.Add((trial.MeasurementId, trial.Number), trial);
         }
 
-        return rows.ToDictionary(m => m.Id, StringComparer.Ordinal);
+        foreach (MeasureRow measure in context.Measures.Where(m => ids.Contains(m.MeasurementId)))
+        {
+            trials[(measure.MeasurementId, measure.TrialNumber)].Measures.Add(measure);
+        }
+
+        foreach (ContactRow contact in context.Contacts.Where(c => ids.Contains(c.MeasurementId)))
+        {
+            trials[(contact.MeasurementId, contact.TrialNumber)].Contacts.Add(contact);
+        }
+
+        foreach (RemarkRow remark in context.Remarks.Where(r => ids.Contains(r.MeasurementId)))
+        {
+            trials[(remark.MeasurementId, remark.TrialNumber)].Remarks.Add(remark);
+        }
+
+        return rows;
     }
 
     private static string? Objection(MeasurementRow row, HashSet<string> squad) =>
