@@ -133,7 +133,10 @@ internal sealed class CriterionJudge(
                 .FirstOrDefault();
             readings.Add(
                 result is null
-                    ? NotTested($"Not tested{(where.Length > 0 ? ", " + where.Trim() : "")}.", How(known, task))
+                    ? NotTested(
+                        $"Not tested{(where.Length > 0 ? ", " + where.Trim() : "")}{OtherUnit(known)}.",
+                        How(known, task)
+                    )
                     : Judge(criterion.Sense, known, task, threshold, unit, needed, scale, result, where)
             );
         }
@@ -281,6 +284,13 @@ internal sealed class CriterionJudge(
                     g.Count()
                 )),
         ];
+
+    /// <summary>Says that a result was left aside because nobody may guess what its unit means.</summary>
+    private string OtherUnit(EntryTest known) =>
+        history.Screens.Where(s => s.Test == known.Id && s.Date <= asOf && !Fits(s.Unit, known)).MaxBy(s => s.Date)
+            is { } unread
+            ? $": the result of {CleanSessions.Day(unread.Date)} is in '{unread.Unit}', not in {known.Unit}"
+            : "";
 
     private static bool Fits(string unit, EntryTest known) =>
         unit == known.Unit || (known.IsCount && unit is "" or "1" or "count");

@@ -145,6 +145,15 @@ public class LadderTests
     }
 
     [Fact]
+    public void Screen_InAnotherUnit_IsNotReadAndSaysSo()
+    {
+        AthleteStory story = Ready() with { Screens = [] };
+        RungReason reason = story.Screened("hex-bar-load", 220, "lb").Reason("hex-bar-jump", "hex-bar-tested");
+        Assert.Equal(CriterionVerdict.NotTested, reason.Verdict);
+        Assert.Contains("the result of 2027-01-01 is in 'lb', not in kg", reason.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Sides_TheWorseLegSpeaks()
     {
         AthleteStory story = new AthleteStory()
