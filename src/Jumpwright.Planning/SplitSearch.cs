@@ -13,8 +13,8 @@ namespace Jumpwright.Planning;
 /// </summary>
 internal sealed class SplitSearch(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
 {
-    private const int RoundsOfPrices = 8;
-    private const int RoundsToAPlan = 3;
+    private const int RoundsOfPrices = 5;
+    private const int RoundsToAPlan = 2;
     private const int RoundsOfTightening = 30;
 
     private readonly ImmutableArray<AthleteRequest> _athletes =
@@ -40,8 +40,8 @@ internal sealed class SplitSearch(PlanRequest request, IProgress<string>? progre
     {
         long bound = long.MaxValue;
         Answers? best = null;
-        var prices = ImmutableDictionary<(string, string), long>.Empty;
-        double pace = 1;
+        var prices = LinearRelaxation.Prices(SquadModel.Of(request, Asked.All(), new Scope()));
+        double pace = 0.7;
         for (int round = 0; round < RoundsOfPrices; round++)
         {
             ImmutableArray<Solution> asked = AskAll(prices);

@@ -44,6 +44,9 @@ internal sealed class SquadModel
     public ILookup<AthleteRequest, Choice> ByAthlete { get; }
     public ILookup<(AthleteRequest Who, SessionSlot Slot), Choice> BySession { get; }
 
+    /// <summary>The kit and session of each row that limits kit, by the row's index.</summary>
+    public Dictionary<int, (string Kit, string Session)> KitRows { get; } = [];
+
     /// <summary>Builds the model of a request.</summary>
     /// <param name="request">The request.</param>
     /// <param name="asked">Which requirements to keep.</param>
@@ -66,7 +69,7 @@ internal sealed class SquadModel
         MinuteRows.Add(squad);
         SessionShapeRows.Add(squad);
         PairRows.Add(squad);
-        KitRows.Add(squad);
+        Rows.KitRows.Add(squad);
         LockRows.Add(squad);
         WishRows.Add(squad);
         CutRows.Add(squad);

@@ -45,7 +45,7 @@ internal static class KitRows
                     choice.AddTo(sum, (long)need * choice.KitSecondsOfOneSet);
                 }
 
-                squad.Model.Add((LinearExpr)sum <= limit);
+                squad.KitRows[squad.Model.Add((LinearExpr)sum <= limit).Index] = (kit.Key, slot.Id);
             }
         }
     }

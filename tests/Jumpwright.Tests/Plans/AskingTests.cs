@@ -1,0 +1,153 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Plans;
+using Jumpwright.Plans.Asking;
+using Jumpwright.Quantities;
+using NodaTime;
+
+namespace Jumpwright.Tests.Plans;
+
+/// <summary>The parts of a request that need no athlete's profile: sessions, caps, earlier work.</summary>
+public class AskingTests
+{
+    private static readonly LocalDate Monday = new(2027, 1, 4);
+
+    private static Squad Club(string zone, params TrainingWindow[] windows) =>
+        new("Club", zone, [], [.. windows], [], ImmutableDictionary<string, string>.Empty);
+
+    private static History Of(Athlete athlete, params CompletedItem[] done) => new(athlete, [], [], [], [], [.. done]);
+
+    private static Athlete Somebody(TrainingLevel level, LocalDate? born, Operation? operation = null) =>
+        new("a01", "Somebody", born, 70, 1.8, null, level, operation, null);
+
+    [Fact]
+    public void Slots_WindowsOfAWeek_BecomeSessionsInTimeOrderWithIdsOfTheirOwn()
+    {
+        Squad squad = Club(
+            "UTC",
+            new(IsoDayOfWeek.Tuesday, new LocalTime(17, 0), 45),
+            new(IsoDayOfWeek.Tuesday, new LocalTime(9, 0), 45),
+            new(IsoDayOfWeek.Tuesday, new LocalTime(19, 0), 30),
+            new(IsoDayOfWeek.Thursday, LocalTime.Noon, 45)
+        );
+        var slots = SlotsOfWindows.Of(squad, DateTimeZone.Utc, Monday, 1);
+        Assert.Equal(["2027-01-05-am", "2027-01-05-pm", "2027-01-05-pm-2", "2027-01-07-pm"], slots.Select(s => s.Id));
+        Assert.Equal(slots.OrderBy(s => s.StartUtc), slots);
+    }
+
+    [Fact]
+    public void Slots_OverTheChangeOfClocks_KeepLocalTimeAndMoveInUtc()
+    {
+        // Europe/Paris goes to summer time on Sunday 2027-03-28: 18:00 is 17:00 UTC before and 16:00 UTC after.
+        Squad squad = Club("Europe/Paris", new TrainingWindow(IsoDayOfWeek.Saturday, new LocalTime(18, 0), 45));
+        var slots = SlotsOfWindows.Of(squad, DateTimeZoneProviders.Tzdb["Europe/Paris"], new LocalDate(2027, 3, 22), 2);
+        Assert.Equal(Instant.FromUtc(2027, 3, 27, 17, 0), slots[0].StartUtc);
+        Assert.Equal(Instant.FromUtc(2027, 4, 3, 16, 0), slots[1].StartUtc);
+        Assert.Equal(167, (slots[1].StartUtc - slots[0].StartUtc).TotalHours);
+    }
+
+    [Theory]
+    // Lower edges of the bands of Potach and Chu (handbook, from memory): 80, 100, 120; unknown is the least used.
+    [InlineData(TrainingLevel.Beginner, 2000, false, 80)]
+    [InlineData(TrainingLevel.Unknown, 2000, false, 80)]
+    [InlineData(TrainingLevel.Intermediate, 2000, false, 100)]
+    [InlineData(TrainingLevel.Advanced, 2000, false, 120)]
+    // House rule: under 16, age unknown, or after an operation 60.
+    [InlineData(TrainingLevel.Advanced, 2012, false, 60)]
+    [InlineData(TrainingLevel.Advanced, 0, false, 60)]
+    [InlineData(TrainingLevel.Advanced, 2000, true, 60)]
+    public void Contacts_ByLevelAgeAndOperation_AreTheCautiousReading(
+        TrainingLevel level,
+        int bornIn,
+        bool operated,
+        int expected
+    )
+    {
+        Athlete athlete = Somebody(
+            level,
+            bornIn == 0 ? null : new LocalDate(bornIn, 6, 1),
+            operated ? new Operation(null, "knee", Side.Left) : null
+        );
+        Assert.Equal(expected, ContactCaps.PerSession(Of(athlete), Monday));
+    }
+
+    [Fact]
+    public void RecentWork_OfALoggedSession_EndsWithItsWindowAndAsksItsOwnHours()
+    {
+        Catalogue catalogue = Planning.Gymnasium.Catalogue;
+        Squad squad = Club("UTC", new TrainingWindow(IsoDayOfWeek.Sunday, new LocalTime(10, 0), 60));
+        CompletedItem depth = new(
+            "a01",
+            new LocalDate(2027, 1, 3),
+            "2027-01-03-am",
+            "depth-jump",
+            3,
+            5,
+            30,
+            0,
+            0,
+            0,
+            6,
+            0.3,
+            null
+        );
+        var recent = RecentWorks.Of(
+            Of(Somebody(TrainingLevel.Advanced, null), depth),
+            squad,
+            DateTimeZone.Utc,
+            catalogue,
+            Monday
+        );
+        Assert.Equal([Tissue.Achilles, Tissue.Patellar], recent.Select(r => r.Tissue));
+        Assert.All(recent, r => Assert.Equal(Instant.FromUtc(2027, 1, 3, 11, 0), r.EndUtc));
+        Assert.All(recent, r => Assert.Equal(48, r.RecoveryHours));
+
+        // No such session in the squad's week: the cautious reading is the end of the day.
+        var elsewhere = RecentWorks.Of(
+            Of(Somebody(TrainingLevel.Advanced, null), depth with { SessionId = "club" }),
+            squad,
+            DateTimeZone.Utc,
+            catalogue,
+            Monday
+        );
+        Assert.All(elsewhere, r => Assert.Equal(Instant.FromUtc(2027, 1, 4, 0, 0), r.EndUtc));
+
+        // An exercise nobody knows counts against every tissue.
+        var unknown = RecentWorks.Of(
+            Of(Somebody(TrainingLevel.Advanced, null), depth with { ExerciseId = "something-else" }),
+            squad,
+            DateTimeZone.Utc,
+            catalogue,
+            Monday
+        );
+        Assert.Equal(4, unknown.Length);
+    }
+
+    [Fact]
+    public void RecentWork_LongAgoOrLow_AsksForNothing()
+    {
+        CompletedItem low = new("a01", new LocalDate(2027, 1, 3), "x", "snap-down", 3, 5, 15, 0, 0, 0, 3, null, null);
+        CompletedItem old = low with { ExerciseId = "depth-jump", Date = new LocalDate(2026, 12, 30) };
+        Assert.Empty(
+            RecentWorks.Of(
+                Of(Somebody(TrainingLevel.Advanced, null), low, old),
+                Club("UTC"),
+                DateTimeZone.Utc,
+                Planning.Gymnasium.Catalogue,
+                Monday
+            )
+        );
+    }
+
+    [Theory]
+    [InlineData("Nowhere/Atlantis", 1, "time zone")]
+    [InlineData("UTC", 0, "weeks")]
+    [InlineData("UTC", 1, "windows")]
+    public void Requests_ThatCannotBe_AreRefusedInASentence(string zone, int weeks, string word)
+    {
+        Outcome<PlanRequest> outcome = Requests.For(Club(zone), [], Planning.Gymnasium.Catalogue, Monday, weeks);
+        Assert.False(outcome.TryGet(out _, out Refusal? refusal));
+        Assert.Contains(word, refusal.Sentence, StringComparison.Ordinal);
+    }
+}
