@@ -1,3 +1,0 @@
-namespace Jumpwright.Simulation;
-
-internal static class Placeholder;

@@ -1,0 +1,16 @@
+namespace Jumpwright.Simulation.Tasks;
+
+/// <summary>A squat jump: down, held, and up.</summary>
+public sealed record SquatJumpSettings : JumperSettings
+{
+    public double TakeOffVelocityMS { get; init; } = 2.4;
+
+    /// <summary>How far below quiet standing the squat is held, m.</summary>
+    public double DepthM { get; init; } = 0.35;
+
+    /// <summary>How long the squat is held, s.</summary>
+    public double HoldS { get; init; } = 2;
+
+    /// <summary>Dip of force below weight before the push, % of weight; zero for a clean one.</summary>
+    public double DipPct { get; init; }
+}
