@@ -36,13 +36,19 @@ internal sealed class PlainMethods
             impulse += (((force[i] + force[i + 1]) / 2) - WeightN) / rateHz;
         }
 
-        double velocity = impulse / (WeightN / 9.81);
-        HeightM = velocity * velocity / (2 * 9.81);
+        TakeOffSample = takeOff;
+        TakeOffVelocityMS = impulse / (WeightN / 9.81);
+        HeightM = TakeOffVelocityMS * TakeOffVelocityMS / (2 * 9.81);
         FlightS = (landing - takeOff) / rateHz;
         FlightHeightM = 9.81 * FlightS * FlightS / 8;
     }
 
     public double WeightN { get; }
+
+    public int TakeOffSample { get; }
+
+    /// <summary>Velocity at that very sample, m/s.</summary>
+    public double TakeOffVelocityMS { get; }
 
     public double HeightM { get; }
 
