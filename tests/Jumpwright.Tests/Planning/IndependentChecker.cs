@@ -178,7 +178,9 @@ internal static class IndependentChecker
                         OnlyExercises only => !only.Ids.Contains(d.Exercise),
                         TierAtMost tier => exercise.Demand[tier.Tissue] > tier.Tier,
                         DropAtMost cap => drop > cap.HeightM + 1e-9,
-                        _ => false,
+                        NoJumps => exercise.ContactsPerRep > 0,
+                        ContactsPerSessionAtMost => false,
+                        _ => throw new NotSupportedException($"a ruling this checker does not know: {ruling.Effect}"),
                     };
                     if (forbidden)
                     {

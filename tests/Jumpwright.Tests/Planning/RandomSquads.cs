@@ -82,6 +82,7 @@ internal static class RandomSquads
             new NotExercises(["box-jump", "tuck-jump"]),
             new OnlyExercises(["snap-down", "pogo-hop", "box-jump", "band-jump"]),
             new NothingPlanned("a clinician"),
+            new NoJumps(),
         ];
         return
         [

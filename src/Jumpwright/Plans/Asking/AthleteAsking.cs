@@ -37,11 +37,13 @@ internal sealed class AthleteAsking
         _profile = Profiling.Of(history, request.From);
         _ladder = Ladders.For(_profile, history, request.Catalogue, request.From);
         _wanting = new Wanting(_profile, _ladder, history, request.From);
+        // A restriction that names an exercise nobody knows closes everything: safety must know the catalogue.
+        var known = request.Catalogue.Exercises.Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
         _rulings = request
             .Slots.Select(s => s.Date)
             .Append(request.From)
             .Distinct()
-            .ToImmutableDictionary(day => day, day => SafetyRules.For(history, day));
+            .ToImmutableDictionary(day => day, day => SafetyRules.For(history, day, known));
         _recent = RecentWorks.Of(history, squad, zone, request.Catalogue, request.From);
         _fixtures = [.. request.Fixtures.Select(f => FixtureWindow.Of(f, request))];
     }
@@ -245,7 +247,8 @@ internal sealed class AthleteAsking
                     && !planned.Contains(e.Id)
                     && _closedBecause.ContainsKey(e.Id)
                 )
-                .OrderBy(e => _closedBecause[e.Id].Count)
+                .OrderBy(e => StandsBehindAnother(e) ? 1 : 0)
+                .ThenBy(e => _closedBecause[e.Id].Count)
                 .ThenByDescending(e => e.Stage)
                 .ThenBy(e => e.Id, StringComparer.Ordinal)
                 .FirstOrDefault();
@@ -255,4 +258,8 @@ internal sealed class AthleteAsking
             }
         }
     }
+
+    /// <summary>True when an exercise that is closed itself has to be owned first: then that one is nearer.</summary>
+    private bool StandsBehindAnother(Exercise exercise) =>
+        exercise.Entry.Any(c => c.OwnedExercise is { } id && _ladder.Find(id) is not { State: not RungState.Closed });
 }

@@ -5,14 +5,14 @@ using Jumpwright.Exercises;
 namespace Jumpwright.Plans.Asking;
 
 /// <summary>
-/// The few entries of a session's menu that the planner chooses from: the best of every quality, at least two to begin
-/// with, and both partners of a pair. A long menu makes no better session, only a slower proof.
+/// The few entries of a session's menu that the planner chooses from: the best of every quality, at least three of
+/// low work (so that a day between demanding ones can be filled), and both partners of a pair. A long menu makes no better session, only a slower proof.
 /// </summary>
 internal static class Shortlist
 {
     private const int Most = 12;
     private const int EachQuality = 3;
-    private const int LowAtLeast = 2;
+    private const int LowAtLeast = 3;
 
     public static ImmutableArray<MenuItem> Of(IReadOnlyCollection<MenuItem> open, Catalogue catalogue, Wanting wanting)
     {

@@ -65,7 +65,8 @@ internal sealed class Wanting(Profile profile, Ladder ladder, History history, L
                 { Verdict: FindingVerdict.Limits } f => $"{Word(quality)} limits: {f.Sentence}",
                 { Verdict: FindingVerdict.Unclear } f => $"{Word(quality)} may limit: {f.Sentence}",
                 { Verdict: FindingVerdict.Sound } f => $"{Word(quality)} is kept up: {f.Sentence}",
-                { } f => $"{Word(quality)} is trained, not yet tested: {f.NextTest ?? f.Sentence}",
+                { NextTest: { } test } => $"{Word(quality)} is trained, not yet tested; what would settle it: {test}.",
+                { } f => $"{Word(quality)} is trained, not yet tested: {f.Sentence}",
                 null => $"{Word(quality)} is trained, not yet tested.",
             }
         );

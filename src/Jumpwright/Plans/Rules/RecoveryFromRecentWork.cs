@@ -19,6 +19,6 @@ public sealed class RecoveryFromRecentWork : Limit
             placed.Slot.Id,
             recent.RecoveryHours - hours,
             "h",
-            $"{placed.Who.Athlete.Name} would do {placed.Exercise.Id} in {placed.Slot.Id}, {hours:0.#} h after {recent.ExerciseId}; the {RecoveryHours.Word(recent.Tissue)} needs {recent.RecoveryHours} h."
+            $"{placed.Who.Athlete.Name} would do {placed.Exercise.Id} in {placed.Slot.Id}, {hours:0.#} h after {recent.ExerciseId}; the {RecoveryHours.InWords(recent.Tissue)} needs {recent.RecoveryHours} h."
         );
 }
