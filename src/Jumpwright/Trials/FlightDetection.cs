@@ -203,6 +203,7 @@ internal static class FlightDetection
 
         // k counts inwards from sample i; the line meets zero at k0, not far beyond what sample i itself allows.
         double k0 = (levels.ZeroN - ((sf - (slope * sk)) / n)) / slope;
+        double curved = 1;
         if (n >= CurveSamples && top - low > CurveNoises * Math.Max(levels.NoiseN, 0.1))
         {
             // Many samples on a slow edge: it curves, and a straight line would miss where it ends.
@@ -217,13 +218,14 @@ internal static class FlightDetection
                 skkf - (skk * levels.ZeroN)
             );
             k0 = double.IsNaN(root) ? k0 : root;
+            curved = 2.5;
         }
 
         double outermost = Math.Max(-(low - levels.ZeroN) / slope, -FarthestS * rateHz);
         double k1 = Math.Clamp(k0, Math.Min(outermost, 0), 1);
         double middle = (sk / n) - k0;
         double spread = Math.Max(skk - (sk * sk / n), 0.5);
-        double noise = Math.Max(levels.NoiseN, 0.3) / slope * Math.Sqrt((1 / n) + (middle * middle / spread));
+        double noise = curved * Math.Max(levels.NoiseN, 0.3) / slope * Math.Sqrt((1 / n) + (middle * middle / spread));
         // A curved edge bends away from its straight part; between two samples a corner may hide.
         double bend = 0.04 * (1 - k1);
         double u = PushMeasures.Quadrature(
