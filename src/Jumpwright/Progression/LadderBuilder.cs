@@ -44,9 +44,41 @@ internal sealed class LadderBuilder(
             RungOf(exercise);
         }
 
-        return new Ladder(profile.AthleteId, asOf, [.. catalogue.Exercises.Select(e => _rungs[e.Id])])
+        return new Ladder(profile.AthleteId, asOf, [.. catalogue.Exercises.Select(WithSafeTests)])
         {
             ComingBack = _timeOffHold,
+        };
+    }
+
+    /// <summary>
+    /// A demanding test is proposed only to who may do what it amounts to: while that rung is closed, the step that leads to
+    /// it is proposed instead. Done last, when all rungs are known, so that a proposal never changes a state.
+    /// </summary>
+    private Rung WithSafeTests(Exercise exercise)
+    {
+        Rung rung = _rungs[exercise.Id];
+        return rung with { Reasons = [.. rung.Reasons.Select(r => WithSafeTest(exercise, r))] };
+    }
+
+    private RungReason WithSafeTest(Exercise exercise, RungReason reason)
+    {
+        EntryCriterion? criterion = exercise.Entry.FirstOrDefault(c => c.Id == reason.CriterionId);
+        if (
+            criterion is null
+            || reason.Verdict == CriterionVerdict.Met
+            || EntryTests.ExerciseOf(criterion.Test, criterion.Task) is not { } id
+            || id == exercise.Id
+            || catalogue.Find(id) is not { } test
+            || !(test.IsDepthJump || test.IsHighIntensity)
+            || _rungs[id] is not { State: RungState.Closed, Reasons: [var first, ..] }
+        )
+        {
+            return reason;
+        }
+
+        return reason with
+        {
+            CheapestTest = first.CheapestTest ?? CriterionJudge.NotNow + first.Sentence,
         };
     }
 

@@ -247,6 +247,21 @@ public class LadderTests
     }
 
     [Fact]
+    public void CheapestTest_ThatIsADropJump_IsNotProposedBeforeALowDropWasLanded()
+    {
+        AthleteStory beginner = new AthleteStory().Earned("snap-down");
+        Assert.Equal(
+            "the landing screen (a low box, a phone, five minutes)",
+            beginner.Reason("depth-jump", "drop-jump-contact").CheapestTest
+        );
+        AthleteStory ready = Ready() with { Measures = [.. Ready().Measures.Where(m => m.Task != JumpTask.DropJump)] };
+        Assert.Equal(
+            "contacts on a plate, a mat or before a camera",
+            ready.Reason("depth-jump", "drop-jump-contact").CheapestTest
+        );
+    }
+
+    [Fact]
     public void CheapestTest_BehindARuling_SendsNobodyToTrainWhatIsForbidden()
     {
         var ruling = new Ruling("hops", new NotExercises(["pogo-hop"]), "No hops.", Bibliography.Get("house-rule"));
