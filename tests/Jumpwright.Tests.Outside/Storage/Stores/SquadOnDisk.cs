@@ -55,7 +55,7 @@ internal sealed class SquadOnDisk : IDisposable
 
     /// <summary>
     /// Hops on a mat and jumps on two plates by turns, no two alike. Every seventh is bad on purpose. The jumps have the
-    /// outline of one (quiet, down, up, flight, landing, quiet), no more: truth to the millimetre is the simulator's.
+    /// outline of one (quiet, down, up, flight with edges as a plate shows them, landing, quiet), no more: truth to the millimetre is the simulator's.
     /// </summary>
     public static string Recording(int number) =>
         number % 7 == 6 ? "time_s,force_N\n0,bad" + number.ToString(CultureInfo.InvariantCulture) + "\n"
@@ -83,6 +83,8 @@ internal sealed class SquadOnDisk : IDisposable
     {
         const double RateHz = 1000;
         const double Gravity = 9.81;
+        const double PropulsionS = 0.5;
+        const double LandingS = 0.4;
         var random = new Random(number);
         double massKg = 60 + (20 * random.NextDouble());
         double takeOffMS = 2.2 + (0.5 * random.NextDouble());
@@ -90,9 +92,9 @@ internal sealed class SquadOnDisk : IDisposable
         [
             (1.5, 0),
             (0.35, -1.1),
-            (0.5, 1.1 + takeOffMS),
+            (PropulsionS, 1.1 + takeOffMS),
             (2 * takeOffMS / Gravity, double.NaN),
-            (0.35, takeOffMS),
+            (LandingS, takeOffMS),
             (1.5, 0),
         ];
         var text = new StringBuilder("time_s,force_left_N,force_right_N\n");
@@ -104,6 +106,12 @@ internal sealed class SquadOnDisk : IDisposable
             {
                 double acceleration = impulse * Math.PI / (2 * durationS) * Math.Sin(Math.PI * i / count);
                 double force = double.IsNaN(impulse) ? 0 : massKg * (Gravity + acceleration);
+                force *= durationS switch
+                {
+                    PropulsionS => Math.Min(1, (count - i) / 40.0),
+                    LandingS => Math.Min(1, i / 20.0),
+                    _ => 1,
+                };
                 text.Append(
                     CultureInfo.InvariantCulture,
                     $"{sample / RateHz:0.000},{(force / 2) + random.NextDouble():0.0},{(force / 2) - random.NextDouble():0.0}\n"
