@@ -45,9 +45,17 @@ internal static class CollisionFinder
         return all.Met.ToDictionary(r => r.Id, StringComparer.Ordinal);
     }
 
-    /// <summary>Whether these requirements can be met together.</summary>
-    internal static PlanStatus Answer(PlanRequest request, IEnumerable<string> ids, CancellationToken cancel) =>
-        new WholeSearch(request, Asked.Only(ids), cancel).Any(DeterministicTimeOfOne).Status;
+    /// <summary>
+    /// Whether these requirements can be met together. Athletes whom none of them names may do nothing, so they are left
+    /// out of the question.
+    /// </summary>
+    internal static PlanStatus Answer(PlanRequest request, IEnumerable<string> ids, CancellationToken cancel)
+    {
+        string[] asked = [.. ids];
+        var words = asked.SelectMany(id => id.Split(':')).ToHashSet(StringComparer.Ordinal);
+        PlanRequest few = request with { Athletes = [.. request.Athletes.Where(a => words.Contains(a.Athlete.Id))] };
+        return new WholeSearch(few, Asked.Only(asked), cancel).Any(DeterministicTimeOfOne).Status;
+    }
 
     /// <summary>One athlete's requirements alone, if they already collide: far fewer to shrink.</summary>
     private static List<string> Narrow(PlanRequest request, List<string> pool, CancellationToken cancel)

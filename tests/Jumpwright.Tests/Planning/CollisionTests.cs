@@ -136,6 +136,38 @@ public class CollisionTests(ITestOutputHelper output)
         Assert.True(large > 3);
     }
 
+    [Fact]
+    public void Solve_LargerSquadWithLocksThatShareOneBox_NamesTheBoxAndTheLocks()
+    {
+        // One drop box for half of 40 min: two athletes' 4 sets of 3 min are 24 min.
+        var slots = Slots(45, 1);
+        PlanRequest request = Request(
+            slots,
+            [
+                .. Enumerable
+                    .Range(1, 6)
+                    .Select(n =>
+                        Athlete($"a{n:00}", Item(slots[0].Id, "snap-down", 5, 1), Item(slots[0].Id, "depth-jump", 9, 3))
+                    ),
+            ]
+        ) with
+        {
+            Kit = [new("drop-box", 1)],
+            Locks =
+            [
+                new LockedItem(slots[0].Id, "a02", "depth-jump", 4),
+                new LockedItem(slots[0].Id, "a05", "depth-jump", 4),
+                new LockedItem(slots[0].Id, "a06", "snap-down", 2),
+            ],
+        };
+        Plan plan = Planner.Solve(request);
+
+        Assert.Equal(PlanStatus.Infeasible, plan.Status);
+        Collision collision = Assert.Single(plan.Collisions);
+        Assert.Equal(["limit", "lock", "lock"], collision.Requirements.Select(r => r.Kind).Order());
+        Assert.Contains(collision.Requirements, r => r.Text.Contains("drop-box", StringComparison.Ordinal));
+    }
+
     private static PlanStatus Answer(PlanRequest request, IEnumerable<string> ids) =>
         CollisionFinder.Answer(request, ids, CancellationToken.None);
 

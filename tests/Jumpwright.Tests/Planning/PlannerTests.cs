@@ -49,7 +49,7 @@ public class PlannerTests(ITestOutputHelper output)
 
         Plan plan = Planner.Solve(request);
         output.WriteLine(
-            $"{plan.Status} {plan.Objective} of {plan.BestBound}, gap {plan.Gap:0.0000}, {plan.Seconds} s, {plan.Sessions.Sum(s => s.Athletes.Sum(a => a.Items.Length))} items"
+            $"{plan.Status} {plan.Objective} of {plan.BestBound}, gap {plan.Gap:0.0000}, {plan.Seconds} s, {plan.Sessions.Sum(s => s.Athletes.Sum(a => a.Items.Length))} items, {Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(Written(plan))))[..12]}"
         );
 
         Assert.NotNull(plan.Objective);
