@@ -20,5 +20,111 @@ public static class Doses
         ImmutableArray<Ruling> rulings,
         Catalogue catalogue,
         LocalDate day
-    ) => throw new NotImplementedException();
+    )
+    {
+        if (ladder.Find(exercise.Id) is not { State: not RungState.Closed } rung)
+        {
+            return Refusals.Closed(exercise);
+        }
+
+        DropChoice? drop = null;
+        if (exercise.DropRangeM is not null)
+        {
+            if (!DropHeights.For(exercise, history, rulings, day).TryGet(out drop, out Refusal? noDrop))
+            {
+                return noDrop;
+            }
+        }
+
+        LoadChoice? load = null;
+        if (exercise.Load is not null)
+        {
+            if (!Loads.For(exercise, history, day).TryGet(out load, out Refusal? noLoad))
+            {
+                return noLoad;
+            }
+        }
+
+        (double HeightM, string Because)? box = exercise.BoxRangeM is null
+            ? null
+            : BoxHeights.For(exercise, rung, profile, history.Athlete);
+        Amount amount = Amount.Of(exercise, rung, ladder, history.Athlete, day);
+        return new Dose
+        {
+            ExerciseId = exercise.Id,
+            SetsMin = amount.SetsMin,
+            SetsMax = amount.SetsMax,
+            Reps = amount.Reps,
+            ContactsPerRep = exercise.ContactsPerRep,
+            Limb = exercise.Limb,
+            Start = exercise.Start,
+            Arms = exercise.Arms,
+            Intent = exercise.Intent,
+            DropHeightM = drop?.NominalM,
+            ExpectedDropHeightM = drop?.ExpectedM,
+            BoxHeightM = box?.HeightM,
+            ExternalLoadKg = load?.LoadKg,
+            LoadBasis = load?.Basis,
+            RunUpSteps = exercise.RunUpSteps is { } steps
+                ? rung.State == RungState.Owned
+                    ? Math.Min(steps.Max, steps.Min + 2)
+                    : steps.Min
+                : null,
+            RestBetweenRepsS = exercise.Dose.RestBetweenRepsS,
+            RestBetweenSetsS = exercise.Dose.RestBetweenSetsS,
+            MinutesPerSet = exercise.MinutesPerSet,
+            HighIntensity = exercise.IsHighIntensityAt(drop?.NominalM),
+            Stop = StopFor(exercise),
+            ReplacesIfSore = Insteads.For(exercise, ladder, rulings, catalogue),
+            Because = [.. Reasons(exercise, amount, drop, box?.Because, load)],
+        };
+    }
+
+    private static StopRule StopFor(Exercise exercise)
+    {
+        bool lands = exercise.ContactsPerRep > 0;
+        bool maximal = exercise.Intent == "maximal" && lands;
+        bool rebounds = maximal && exercise.Trains.Contains(Quality.ReactiveStrength);
+        return new StopRule(
+            maximal ? DoseRules.HeightLoss.Value : null,
+            rebounds ? DoseRules.ContactGain.Value : null,
+            lands ? (int)DoseRules.LandingFaults.Value : null,
+            DoseRules.PainDuring.Value,
+            PainSiteNew: true
+        );
+    }
+
+    private static IEnumerable<string> Reasons(
+        Exercise exercise,
+        Amount amount,
+        DropChoice? drop,
+        string? box,
+        LoadChoice? load
+    )
+    {
+        yield return amount.Because;
+        if (drop is not null)
+        {
+            yield return drop.Because;
+            if (drop.ExpectedM is { } real)
+            {
+                yield return $"The real fall is likely {100 * real:0} cm, as in this athlete's own drop jumps.";
+            }
+        }
+
+        if (box is not null)
+        {
+            yield return box;
+        }
+
+        if (load is not null)
+        {
+            yield return $"{load.LoadKg:0.#} kg: {load.Basis}.";
+        }
+
+        if (exercise.ExternalLoad == "band")
+        {
+            yield return "The band's pull was not measured: take the lightest, check it for wear, and let a heavy flat-sided anchor hold it.";
+        }
+    }
 }

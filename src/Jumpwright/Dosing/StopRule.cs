@@ -1,6 +1,11 @@
 namespace Jumpwright.Dosing;
 
 /// <summary>When to stop, as data; the card's sentence is made from it.</summary>
+/// <param name="HeightLossPct">Stop when height has fallen by this much, %; null where height is not the aim.</param>
+/// <param name="ContactGainPct">Stop when contact has grown by this much, %; null where contact is not the aim.</param>
+/// <param name="LandingFaults">Stop at this many landing faults; null where nothing lands.</param>
+/// <param name="PainDuringAbove">Stop when pain during is above this, of 10.</param>
+/// <param name="PainSiteNew">Stop when pain comes to a new place.</param>
 public sealed record StopRule(
     double? HeightLossPct,
     double? ContactGainPct,
@@ -10,5 +15,31 @@ public sealed record StopRule(
 )
 {
     /// <summary>The rule as one sentence for the card.</summary>
-    public string Sentence() => throw new NotImplementedException();
+    public string Sentence()
+    {
+        List<string> when = [];
+        if (HeightLossPct is { } height)
+        {
+            when.Add($"you jump clearly lower (by {height:0.#} %)");
+        }
+
+        if (ContactGainPct is { } contact)
+        {
+            when.Add($"contact gets clearly longer (by {contact:0.#} %)");
+        }
+
+        if (LandingFaults is { } faults)
+        {
+            when.Add(faults == 1 ? "a landing goes wrong" : $"{faults} landings go wrong");
+        }
+
+        when.Add($"pain is above {PainDuringAbove:0.#} of 10");
+        if (PainSiteNew)
+        {
+            when.Add("it hurts in a new place");
+        }
+
+        string last = when[^1];
+        return when.Count == 1 ? $"Stop when {last}." : $"Stop when {string.Join(", ", when[..^1])} or {last}.";
+    }
 }

@@ -1,0 +1,57 @@
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Progression;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Dosing;
+
+/// <summary>
+/// How high a box to land on. A box's height is not the jump's: tucking or a deep landing fakes it. So the ceiling is the box that
+/// can be landed on no deeper than a half squat, from the measured rise less twice its doubt and a hand's clearance; what is
+/// proposed lies a step lower, and an exercise that is not yet owned gets the lowest of its range.
+/// </summary>
+internal static class BoxHeights
+{
+    internal static (double HeightM, string Because) For(Exercise exercise, Rung rung, Profile profile, Athlete athlete)
+    {
+        HeightRange range = exercise.BoxRangeM!.Value;
+        string lowest = $"Box of {100 * range.MinM:0} cm, the lowest of its range: ";
+        if (rung.State != RungState.Owned)
+        {
+            return (range.MinM, lowest + "it is not owned yet.");
+        }
+
+        if (exercise.Limb != "both" || exercise.Start != "floor" || exercise.Intent != "maximal")
+        {
+            return (range.MinM, lowest + "the standing jump says nothing of this one.");
+        }
+
+        Evidence? jump =
+            Current(profile, MeasureNames.JumpHeight) ?? Current(profile, MeasureNames.JumpHeightFlightTime);
+        if (jump is null || athlete.StatureM is not { } stature)
+        {
+            return (range.MinM, lowest + "the standing jump or the stature is not known.");
+        }
+
+        double rise = jump.Measure.In(Unit.Metre);
+        double doubt = jump.Measure.StandardUncertainty;
+        double ceiling = rise - (2 * doubt) + (DoseRules.HalfSquatFall.Value * stature) - DoseRules.BoxClearance.Value;
+        double proposed = Math.Round(Math.Floor((ceiling - DoseRules.BoxStep.Value + 1e-9) / 0.05) * 0.05, 2);
+        double height = Math.Clamp(proposed, range.MinM, range.MaxM);
+        return height <= range.MinM
+            ? (range.MinM, lowest + $"a jump of {100 * rise:0.0} ± {100 * doubt:0.0} cm allows no higher.")
+            : (
+                height,
+                $"Box of {100 * height:0} cm: a jump of {100 * rise:0.0} ± {100 * doubt:0.0} cm reaches {100 * ceiling:0} cm in a half squat; a step lower is enough."
+            );
+    }
+
+    private static Evidence? Current(Profile profile, string name) =>
+        profile
+            .Current.Where(e => e.Task == JumpTask.CountermovementJump && e.Measure.Name == name)
+            .Where(e => e.Limb is null or Limb.Both)
+            .OrderByDescending(e => e.Date)
+            .FirstOrDefault();
+}

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Jumpwright.Exercises;
+using Jumpwright.Progression;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+
+namespace Jumpwright.Dosing;
+
+/// <summary>
+/// What to do instead when it is sore: an exercise open to the athlete today that asks less of the sore tissue (or of the one that
+/// is asked most) and no more of any other. An easier step of the same exercise first, then one that trains the same.
+/// </summary>
+internal static class Insteads
+{
+    internal static string? For(Exercise exercise, Ladder ladder, ImmutableArray<Ruling> rulings, Catalogue catalogue)
+    {
+        Tissue sore = Sore(exercise, rulings);
+        int asked = exercise.Demand.GetValueOrDefault(sore);
+        if (asked == 0)
+        {
+            return null;
+        }
+
+        HashSet<string> kit = [.. exercise.Kit.Select(k => k.Id)];
+        return catalogue
+            .Exercises.Where(e =>
+                e.Id != exercise.Id
+                && ladder.Find(e.Id) is { State: not RungState.Closed }
+                && e.Demand.GetValueOrDefault(sore) < asked
+                && Enum.GetValues<Tissue>()
+                    .All(t => e.Demand.GetValueOrDefault(t) <= exercise.Demand.GetValueOrDefault(t))
+                && (e.ExternalLoad is null || exercise.ExternalLoad is not null)
+                && (!e.SingleLegLanding || exercise.SingleLegLanding)
+                && (e.DropRangeM is null || exercise.DropRangeM is { } d && e.DropRangeM.Value.MinM <= d.MinM)
+                && !rulings.Any(r => r.Effect.Forbids(e.FactsAt(e.DropRangeM?.MinM)))
+            )
+            .OrderBy(e => exercise.Regressions.Contains(e.Id, StringComparer.Ordinal) ? 0 : 1)
+            .ThenBy(e => e.Kit.All(k => kit.Contains(k.Id)) ? 0 : 1)
+            .ThenBy(e => e.Trains.Intersect(exercise.Trains).Any() ? 0 : 1)
+            .ThenByDescending(e => e.Stage)
+            .ThenBy(e => e.Id, StringComparer.Ordinal)
+            .FirstOrDefault()
+            ?.Id;
+    }
+
+    /// <summary>The tissue that a ruling guards most closely, among those the exercise asks anything of; else the one asked most.</summary>
+    private static Tissue Sore(Exercise exercise, ImmutableArray<Ruling> rulings)
+    {
+        TierAtMost? guarded = rulings
+            .Select(r => r.Effect)
+            .OfType<TierAtMost>()
+            .Where(t => exercise.Demand.GetValueOrDefault(t.Tissue) > 0)
+            .OrderBy(t => t.Tier)
+            .ThenBy(t => t.Tissue)
+            .FirstOrDefault();
+        return guarded?.Tissue
+            ?? Enum.GetValues<Tissue>()
+                .OrderByDescending(t => exercise.Demand.GetValueOrDefault(t))
+                .ThenBy(t => t)
+                .First();
+    }
+}

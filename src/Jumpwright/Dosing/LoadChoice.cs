@@ -1,0 +1,4 @@
+namespace Jumpwright.Dosing;
+
+/// <summary>A load and what it is a share of.</summary>
+internal sealed record LoadChoice(double LoadKg, string Basis);

@@ -1,0 +1,26 @@
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Dosing;
+
+/// <summary>All sentences with which this room gives no dose.</summary>
+internal static class Refusals
+{
+    internal static Refusal Closed(Exercise exercise) => new($"{exercise.Name} is not open to this athlete.");
+
+    internal static Refusal NoDrop(Exercise exercise, double lowestM, double capM, string why) =>
+        new($"{exercise.Name} starts from {100 * lowestM:0} cm, and {100 * capM:0} cm is the most allowed: {why}.");
+
+    internal static Refusal MassUnknown(Exercise exercise) =>
+        new($"{exercise.Name}: no load can be given while body mass is unknown; weigh the athlete.");
+
+    internal static Refusal NoLoadTest(Exercise exercise) =>
+        new(
+            $"{exercise.Name}: no load can be given without a hex-bar test of the last {DoseRules.FreshDays.Value:0} days."
+        );
+
+    internal static Refusal BarTooHeavy(Exercise exercise, double mostKg) =>
+        new(
+            $"{exercise.Name}: even an empty bar of {DoseRules.LightestBar.Value:0} kg is above {mostKg:0.#} kg, the most for this athlete."
+        );
+}
