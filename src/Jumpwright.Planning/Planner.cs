@@ -14,14 +14,16 @@ public static class Planner
 
     /// <summary>Solves the request on CP-SAT. The plan was checked by <see cref="Judge"/> before it is returned.</summary>
     /// <param name="request">The request.</param>
+    /// <param name="cancel">Stops the search.</param>
+    /// <exception cref="InvalidOperationException">The plan broke a limit: a defect of the planner; the message says which.</exception>
+    public static Plan Solve(PlanRequest request, CancellationToken cancel = default) => Solve(request, null, cancel);
+
+    /// <summary>The same, telling how far it is.</summary>
+    /// <param name="request">The request.</param>
     /// <param name="progress">Told in words how far the search is.</param>
     /// <param name="cancel">Stops the search.</param>
     /// <exception cref="InvalidOperationException">The plan broke a limit: a defect of the planner; the message says which.</exception>
-    public static Plan Solve(
-        PlanRequest request,
-        IProgress<string>? progress = null,
-        CancellationToken cancel = default
-    )
+    public static Plan Solve(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
     {
         long began = Stopwatch.GetTimestamp();
         Requesting.Check(request);
