@@ -14,6 +14,12 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 {
     private const double BlockS = 0.02;
     private const int BlocksInFlat = 3;
+    private const double StandingS = 0.5;
+
+    /// <summary>In hops the usual load is several weights; a foot resting on the plate is far less than one.</summary>
+    private const double LeastStandingPart = 0.25;
+
+    private const double FlatPart = 0.1;
 
     public static PlateLevels Of(ReadOnlySpan<double> forceN, double rateHz)
     {
@@ -74,6 +80,7 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
             }
 
             load = sorted[(loaded + sorted.Length - 1) / 2] - zero;
+            load = Standing(means, zero, load) ?? load;
             int longest = 0;
             for (int k = 0; k < count; k++)
             {
@@ -88,6 +95,38 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
         ArrayPool<double>.Shared.Return(rented);
         return empty ? new PlateLevels(zero, load, noise, true) : new PlateLevels(0, Median(forceN), noise, false);
+    }
+
+    /// <summary>The level of the flattest half second that carries somebody, N above zero; null where none is flat.</summary>
+    private static double? Standing(ReadOnlySpan<double> means, double zero, double usual)
+    {
+        const int window = (int)(StandingS / BlockS);
+        double flattest = double.PositiveInfinity;
+        double? level = null;
+        double sum = 0;
+        double squares = 0;
+        for (int k = 0; k < means.Length; k++)
+        {
+            double f = means[k] - zero;
+            sum += f;
+            squares += f * f;
+            if (k >= window)
+            {
+                double old = means[k - window] - zero;
+                sum -= old;
+                squares -= old * old;
+            }
+
+            double mean = sum / window;
+            double variance = (squares / window) - (mean * mean);
+            if (k >= window - 1 && mean > LeastStandingPart * usual && variance < flattest)
+            {
+                flattest = variance;
+                level = mean;
+            }
+        }
+
+        return level is { } found && Math.Sqrt(Math.Max(flattest, 0)) < FlatPart * found ? found : null;
     }
 
     /// <summary>

@@ -73,7 +73,14 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
             onset = OnsetDetection.Before(plate.ForceN, plate.RateHz, moving, start, mean, deviation);
         }
 
-        return new Push(takeOff, onset, down, new Instant(bottomAt, bottomU), quiet);
+        var lowest = new Instant(bottomAt, bottomU);
+        if (!fell && onset is { } begun && begun.Sample > bottomAt)
+        {
+            // Out of a held squat the velocity leaves zero with the push itself; before it there is only sway.
+            lowest = begun;
+        }
+
+        return new Push(takeOff, onset, down, lowest, quiet);
     }
 
     private static Instant PeakDownAt(Plate plate, FittedMotion motion, int sample)
