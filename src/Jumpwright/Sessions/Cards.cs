@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using NodaTime.Text;
 
 namespace Jumpwright.Sessions;
 
@@ -14,7 +17,12 @@ public static class Cards
         PlanRequest request,
         Squad squad,
         ImmutableArray<History> histories
-    ) => throw new NotImplementedException();
+    ) =>
+        [
+            .. from session in plan.Sessions
+            from history in histories
+            select CardOf(plan, request, session, history.Athlete),
+        ];
 
     /// <summary>One sheet a session.</summary>
     public static ImmutableArray<CoachSheet> SheetsOf(
@@ -22,5 +30,57 @@ public static class Cards
         PlanRequest request,
         Squad squad,
         ImmutableArray<History> histories
-    ) => throw new NotImplementedException();
+    ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories))];
+
+    private static SessionCard CardOf(Plan plan, PlanRequest request, PlannedSession session, Athlete athlete)
+    {
+        ImmutableArray<PlannedItem> items =
+            session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
+        string? nothing = items.IsEmpty ? Nothing.For(athlete, request, session) : null;
+        return new SessionCard(
+            athlete.Id,
+            athlete.Name,
+            session.Slot.Date,
+            session.Slot.Id,
+            session.Slot.Start,
+            nothing is null ? CardWords.Headline(items, request.Catalogue) : "No jumps in this session.",
+            nothing,
+            nothing is null ? CardQuestions.All : [],
+            [.. items.Select(item => ItemOf(item, items, request.Catalogue))],
+            items.Sum(i => i.Contacts),
+            CardWords.LandingLines,
+            CardWords.StopAtOnce,
+            CardWords.Caution,
+            MadeBy(request, athlete.Id, session.Slot.Id)
+        );
+    }
+
+    private static CardItem ItemOf(PlannedItem item, ImmutableArray<PlannedItem> all, Catalogue catalogue)
+    {
+        Exercise exercise =
+            catalogue.Find(item.Dose.ExerciseId)
+            ?? throw new InvalidOperationException($"'{item.Dose.ExerciseId}' is planned but not in the catalogue.");
+        string? partner = item.Pair is null
+            ? null
+            : all.Where(other => other.Pair == item.Pair && other.Dose.ExerciseId != item.Dose.ExerciseId)
+                .Select(other => catalogue.Find(other.Dose.ExerciseId)?.Name)
+                .FirstOrDefault();
+        return new CardItem(
+            exercise.Id,
+            exercise.Name,
+            CardWords.Why(item, exercise),
+            CardWords.SetUp(exercise),
+            exercise.Cues[0],
+            CardWords.Amount(item.Dose, item.Sets),
+            CardWords.HeightOrLoad(item.Dose),
+            CardWords.Rest(item, partner),
+            CardWords.StopWhen(item.Dose.Stop),
+            CardWords.Instead(item.Dose, catalogue),
+            item.Sets,
+            item.Contacts
+        );
+    }
+
+    internal static string MadeBy(PlanRequest request, string who, string sessionId) =>
+        $"Jumpwright {ProductVersion.Current}, plan from {LocalDatePattern.Iso.Format(request.From)}, {who}, {sessionId}";
 }

@@ -1,0 +1,160 @@
+using System.Collections.Immutable;
+using System.Text;
+using Jumpwright.Athletes;
+using Jumpwright.Dosing;
+using Jumpwright.Exercises;
+using Jumpwright.Plans;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Sessions;
+
+/// <summary>The words of a card: numbers in cm, kg and minutes, one short reason, one cue.</summary>
+internal static class CardWords
+{
+    internal static readonly ImmutableArray<string> LandingLines =
+    [
+        "Step off the box, don't jump off it.",
+        "Step down from a landing box.",
+        "Land quiet, knees over feet.",
+        "If unsure, one box lower.",
+    ];
+
+    internal const string StopAtOnce =
+        "Stop everything and get help for: a pop you felt, a knee that locks, numbness, chest pain, feeling faint, or a knock to the head.";
+
+    internal const string Caution =
+        "Training advice, not medical advice. Local rules and licensed practice come first. Nobody is declared fit by this card.";
+
+    private static readonly ImmutableDictionary<Quality, string> Qualities = ImmutableDictionary.CreateRange<
+        Quality,
+        string
+    >([
+        new(Quality.Landing, "landing"),
+        new(Quality.AnkleStiffness, "stiff ankles"),
+        new(Quality.Push, "the push"),
+        new(Quality.StretchShortening, "dip and jump in one"),
+        new(Quality.ReactiveStrength, "quick rebounds"),
+        new(Quality.SingleLeg, "each leg by itself"),
+        new(Quality.RunUp, "the run-up"),
+    ]);
+
+    internal static string Headline(ImmutableArray<PlannedItem> items, Catalogue catalogue)
+    {
+        string[] qualities =
+        [
+            .. items
+                .Select(i => catalogue.Find(i.Dose.ExerciseId)?.Trains.FirstOrDefault())
+                .OfType<Quality>()
+                .GroupBy(q => q)
+                .OrderByDescending(g => g.Count())
+                .ThenBy(g => g.Key)
+                .Take(2)
+                .Select(g => Qualities[g.Key]),
+        ];
+        return qualities.Length == 0 ? "Today's session." : $"Today is for {string.Join(" and ", qualities)}.";
+    }
+
+    /// <summary>The plan's first reason said to the athlete, then what the exercise is for.</summary>
+    internal static string Why(PlannedItem item, Exercise exercise)
+    {
+        string quality = exercise.Trains is [var first, ..] ? Qualities[first] : "this";
+        string reason = item.Because.IsEmpty ? "" : item.Because[0].Split(':')[0];
+        string said =
+            reason.EndsWith(" may limit", StringComparison.Ordinal) ? $"{Capital(quality)} may be what holds you back. "
+            : reason.EndsWith(" limits", StringComparison.Ordinal) ? $"{Capital(quality)} is what holds you back most. "
+            : reason.EndsWith(" is kept up", StringComparison.Ordinal) ? $"Keeps up what you have: {quality}. "
+            : "";
+        return said + exercise.Purpose;
+    }
+
+    /// <summary>The first sentences of the set-up, as many as a hand can take in.</summary>
+    internal static string SetUp(Exercise exercise)
+    {
+        string[] sentences = exercise.SetUp.Split(". ", StringSplitOptions.RemoveEmptyEntries);
+        string two = string.Join(". ", sentences.Take(2));
+        return two.EndsWith('.') ? two : two + ".";
+    }
+
+    internal static string Amount(Dose dose, int sets) =>
+        $"{sets} × {dose.Reps}"
+        + dose.Limb switch
+        {
+            "each" => " each leg",
+            "alternating" => ", legs in turn",
+            "left" => ", left leg",
+            "right" => ", right leg",
+            _ => "",
+        };
+
+    internal static string? HeightOrLoad(Dose dose)
+    {
+        List<string> parts = [];
+        if (dose.DropHeightM is { } drop)
+        {
+            parts.Add(
+                $"step off {Cm(drop)}"
+                    + (dose.ExpectedDropHeightM is { } real ? $" (a real fall of about {Cm(real)})" : "")
+            );
+        }
+
+        if (dose.BoxHeightM is { } box)
+        {
+            parts.Add($"land on a box of {Cm(box)}");
+        }
+
+        if (dose.ExternalLoadKg is { } load)
+        {
+            parts.Add($"{load:0.#} kg in all ({dose.LoadBasis})");
+        }
+
+        if (dose.RunUpSteps is { } steps)
+        {
+            parts.Add($"run-up of {steps} steps");
+        }
+
+        return parts.Count == 0 ? null : string.Join("; ", parts);
+    }
+
+    internal static string Rest(PlannedItem item, string? partner)
+    {
+        StringBuilder text = new();
+        if (item.Dose.RestBetweenRepsS > 0)
+        {
+            text.Append(Time(item.Dose.RestBetweenRepsS)).Append(" between reps, ");
+        }
+
+        text.Append(Time(item.Dose.RestBetweenSetsS)).Append(" between sets");
+        if (item.PairRole == "heavy" && item.RestInPairS is { } rest && partner is not null)
+        {
+            text.Append("; after each set rest ").Append(Time(rest)).Append(", then ").Append(Uncapital(partner));
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The stop rule as the rest of a sentence that begins "Stop when".</summary>
+    internal static string StopWhen(StopRule rule)
+    {
+        string sentence = rule.Sentence();
+        return sentence["Stop when ".Length..].TrimEnd('.');
+    }
+
+    internal static string Instead(Dose dose, Catalogue catalogue) =>
+        $"at pain {CardQuestions.GoOn.Value + 1:0} to {CardQuestions.StopAbove.Value:0}: "
+        + (
+            dose.ReplacesIfSore is { } id && catalogue.Find(id) is { } easier
+                ? $"{easier.Name}, half the sets"
+                : "leave this one out"
+        );
+
+    internal static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    internal static string Cm(double metres) => $"{Math.Round(100 * metres):0} cm";
+
+    private static string Uncapital(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+
+    private static string Time(int seconds) =>
+        seconds < 60 ? $"{seconds} s"
+        : seconds % 60 == 0 ? $"{seconds / 60} min"
+        : $"{seconds / 60} min {seconds % 60} s";
+}
