@@ -268,6 +268,11 @@ internal static class ForceTable
 
         int comma = line.IndexOf((byte)',');
         line = comma < 0 ? line : line[..comma];
+        if (line.Contains((byte)';'))
+        {
+            return Refusals.SemicolonsOrTabs(number);
+        }
+
         return line.ContainsAnyInRange((byte)0, (byte)8)
             ? Refusals.NotText(number)
             : Refusals.NotANumber(number, Fields.Shown(column.Name), Fields.Shown(line));

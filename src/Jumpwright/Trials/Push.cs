@@ -74,10 +74,12 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
         }
 
         var lowest = new Instant(bottomAt, bottomU);
-        if (!fell && onset is { } begun && begun.Sample > bottomAt)
+        if (!fell && onset is { } begun)
         {
-            // Out of a held squat the velocity leaves zero with the push itself; before it there is only sway.
-            lowest = begun;
+            // Out of a held squat the velocity leaves zero with the push itself; before it there is only sway, so that its
+            // start is no surer than the onset's.
+            lowest =
+                begun.Sample > bottomAt ? begun : lowest with { UncertaintyS = Math.Max(bottomU, begun.UncertaintyS) };
         }
 
         return new Push(takeOff, onset, down, lowest, quiet);
