@@ -43,6 +43,10 @@ internal sealed class JointPain : SafetyRule
                     $"{seen}: only low work (tier 1) on the {TissueWords.Of(tissue)}. A later report of 0 changes it."
                 );
                 yield return Close(
+                    new NoHighIntensity(),
+                    $"{seen}: no high-intensity work. A later report of 0 changes it."
+                );
+                yield return Close(
                     new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
                     $"{seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. A later report of 0 changes it."
                 );

@@ -47,6 +47,7 @@ internal sealed class TendonPain : SafetyRule
                         new TierAtMost(tissue, 1),
                         $"{judged.Seen}: only low work (tier 1) on the {TissueWords.Of(tissue)}. {low}"
                     );
+                    yield return Close(new NoHighIntensity(), $"{judged.Seen}: no high-intensity work. {low}");
                     yield return Close(
                         new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
                         $"{judged.Seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {low}"
