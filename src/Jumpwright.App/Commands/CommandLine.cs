@@ -45,6 +45,11 @@ internal static class CommandLine
             await terminal.Error.WriteLineAsync(mistake.Message);
             return ExitCodes.Usage;
         }
+        catch (RefusedException refused)
+        {
+            await terminal.Error.WriteLineAsync(refused.Message);
+            return ExitCodes.SomeRefused;
+        }
         catch (OperationCanceledException) when (cancel.IsCancellationRequested)
         {
             await terminal.Error.WriteLineAsync("Stopped.");
@@ -105,5 +110,14 @@ internal static class CommandLine
     }
 
     /// <summary>All commands, in the order in which the help lists them.</summary>
-    public static IReadOnlyList<ITaughtCommand> All { get; } = [new MeasureCommand(), new CatalogueCommand()];
+    public static IReadOnlyList<ITaughtCommand> All { get; } =
+    [
+        new DemoCommand(),
+        new MeasureCommand(),
+        new ImportCommand(),
+        new PlanCommand(),
+        new CardsCommand(),
+        new ServeCommand(),
+        new CatalogueCommand(),
+    ];
 }

@@ -3,6 +3,7 @@ using Jumpwright.App.Contracts;
 using Jumpwright.App.Intake;
 using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
+using Jumpwright.Storage.Folders;
 
 namespace Jumpwright.App.Commands;
 
@@ -73,7 +74,7 @@ internal sealed class MeasureCommand : ITaughtCommand
             }
         }
 
-        RecordingEntry[] entries = [.. paths.SelectMany(RecordingList.Of)];
+        ListedRecording[] entries = [.. paths.SelectMany(path => RecordingList.Of(path))];
         if (entries.Length == 0)
         {
             await terminal.Error.WriteLineAsync("There is no recording (.csv or .c3d) in " + string.Join(", ", paths));
@@ -89,7 +90,7 @@ internal sealed class MeasureCommand : ITaughtCommand
                 await foreach (MeasuredFile file in MeasureFiles.InOrder(entries, jobs, cancel))
                 {
                     step();
-                    count += file.Trials.TryGet(out _, out _) ? 0 : 1;
+                    count += file.Measured.Trials.TryGet(out _, out _) ? 0 : 1;
                     if (json)
                     {
                         foreach (TrialJson line in TrialJson.Of(file))

@@ -11,9 +11,9 @@ internal static class MeasureText
 {
     public static void Write(MeasuredFile file, TextWriter to)
     {
-        if (!file.Trials.TryGet(out ImmutableArray<Trial> trials, out Refusal? refusal))
+        if (!file.Measured.Trials.TryGet(out ImmutableArray<Trial> trials, out Refusal? refusal))
         {
-            to.WriteLine($"{file.File}: refused");
+            to.WriteLine($"{file.Listed.File}: refused");
             to.WriteLine("  " + refusal.Sentence);
             to.WriteLine();
             return;
@@ -22,7 +22,7 @@ internal static class MeasureText
         foreach (Trial trial in trials)
         {
             string number = trials.Length > 1 ? $", trial {trial.Number}" : "";
-            to.WriteLine($"{file.File}: {Words.Of(trial.Task)}{number}");
+            to.WriteLine($"{file.Listed.File}: {Words.Of(trial.Task)}{number}");
             foreach (Measure measure in trial.Measures)
             {
                 string doubtful = trial.Doubtful.Contains(measure.Name, StringComparer.Ordinal)
@@ -34,7 +34,7 @@ internal static class MeasureText
                 );
             }
 
-            foreach (string warning in file.Warnings.Concat(trial.Warnings).Distinct(StringComparer.Ordinal))
+            foreach (string warning in trial.Warnings)
             {
                 to.WriteLine("  note: " + warning);
             }

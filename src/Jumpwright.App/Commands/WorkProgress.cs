@@ -1,3 +1,4 @@
+using Jumpwright.Storage.Stores;
 using Spectre.Console;
 
 namespace Jumpwright.App.Commands;
@@ -17,10 +18,7 @@ internal static class WorkProgress
             return await work(static () => { });
         }
 
-        IAnsiConsole console = AnsiConsole.Create(
-            new AnsiConsoleSettings { Out = new AnsiConsoleOutput(terminal.Error) }
-        );
-        return await console
+        return await Console(terminal)
             .Progress()
             .AutoClear(true)
             .StartAsync(async drawn =>
@@ -28,5 +26,62 @@ internal static class WorkProgress
                 ProgressTask task = drawn.AddTask(Markup.Escape(title), maxValue: pieces);
                 return await work(() => task.Increment(1));
             });
+    }
+
+    /// <summary>Runs an import or whatever reports like one.</summary>
+    public static Task<T> OfImport<T>(Terminal terminal, string title, Func<IProgress<ImportProgress>?, T> work) =>
+        Bar<T, ImportProgress>(
+            terminal,
+            title,
+            work,
+            (task, now) =>
+            {
+                task.MaxValue = Math.Max(now.Total, 1);
+                task.Value = now.Done;
+            }
+        );
+
+    /// <summary>Runs work that tells in words how far it is.</summary>
+    public static Task<T> InWords<T>(Terminal terminal, string title, Func<IProgress<string>?, T> work) =>
+        Bar<T, string>(
+            terminal,
+            title,
+            work,
+            (task, now) =>
+            {
+                task.IsIndeterminate = true;
+                task.Description = Markup.Escape(now);
+            }
+        );
+
+    private static async Task<T> Bar<T, TReport>(
+        Terminal terminal,
+        string title,
+        Func<IProgress<TReport>?, T> work,
+        Action<ProgressTask, TReport> draw
+    )
+    {
+        if (!terminal.ShowsProgress)
+        {
+            return await Task.Run(() => work(null));
+        }
+
+        return await Console(terminal)
+            .Progress()
+            .AutoClear(true)
+            .StartAsync(async drawn =>
+            {
+                ProgressTask task = drawn.AddTask(Markup.Escape(title));
+                return await Task.Run(() => work(new Told<TReport>(now => draw(task, now))));
+            });
+    }
+
+    private static IAnsiConsole Console(Terminal terminal) =>
+        AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(terminal.Error) });
+
+    /// <summary>Reports on the calling thread, in order.</summary>
+    private sealed class Told<TReport>(Action<TReport> tell) : IProgress<TReport>
+    {
+        public void Report(TReport value) => tell(value);
     }
 }

@@ -1,9 +1,9 @@
-using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
-using Jumpwright.Trials;
+using Jumpwright.Storage.Folders;
+using Jumpwright.Storage.Stores;
 
 namespace Jumpwright.App.Intake;
 
@@ -15,7 +15,7 @@ internal static class MeasureFiles
 
     /// <summary>Measures each entry; at most <paramref name="jobs"/> at a time, in order.</summary>
     public static async IAsyncEnumerable<MeasuredFile> InOrder(
-        IEnumerable<RecordingEntry> entries,
+        IEnumerable<ListedRecording> listed,
         int jobs,
         [EnumeratorCancellation] CancellationToken cancel
     )
@@ -25,7 +25,7 @@ internal static class MeasureFiles
         int ahead = jobs * 4;
         try
         {
-            foreach (RecordingEntry entry in entries)
+            foreach (ListedRecording entry in listed)
             {
                 while (under.Count >= ahead)
                 {
@@ -53,47 +53,45 @@ internal static class MeasureFiles
         }
     }
 
-    /// <summary>Measures one recording.</summary>
-    public static MeasuredFile One(RecordingEntry entry)
+    /// <summary>Measures one recording. A fault of this program is refused too, so that it never stops the others.</summary>
+    public static MeasuredFile One(ListedRecording listed)
     {
-        if (entry.Refusal is { } already)
+        if (listed.FullPath is null)
         {
-            return new MeasuredFile(entry.File, null, entry.Labels?.Task, [], already);
+            return Unopened(listed, listed.Fault ?? new Refusal($"{listed.File} can't be read."));
         }
 
         byte[] bytes;
         try
         {
-            var file = new FileInfo(entry.FullPath);
-            if (file.Length > LargestFileBytes)
+            if (new FileInfo(listed.FullPath).Length > LargestFileBytes)
             {
-                return Unopened(
-                    entry,
-                    $"is {file.Length / 1048576} MB, too large for one recording; cut it into trials"
-                );
+                return Unopened(listed, "is too large for a recording of a jump; cut out the jump and export it again");
             }
 
-            bytes = File.ReadAllBytes(entry.FullPath);
-        }
-        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
-        {
-            return Unopened(entry, "is listed but is not there; put the file in its place or take its row out");
+            bytes = File.ReadAllBytes(listed.FullPath);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return Unopened(entry, $"could not be opened ({e.Message.TrimEnd('.')}); check that you may read it");
+            return Unopened(listed, "can't be opened; close it in other programs and check its permissions");
         }
 
         string sha256 = Convert.ToHexStringLower(SHA256.HashData(bytes));
-        if (!Recording.From(bytes, entry.Labels).TryGet(out Recording? recording, out Refusal? unread))
+        try
         {
-            return new MeasuredFile(entry.File, sha256, entry.Labels?.Task, [], unread);
+            return new MeasuredFile(listed, sha256, MeasuredRecording.ByCore(bytes, listed.Labels));
         }
-
-        return new MeasuredFile(entry.File, sha256, recording.Labels.Task, recording.Warnings, Measuring.Of(recording));
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            var fault = new Refusal(
+                $"{listed.File} could not be measured because of a fault in this program ({e.GetType().Name}); "
+                    + "keep the file and report it."
+            );
+            return new MeasuredFile(listed, sha256, Refused(listed, fault));
+        }
     }
 
-    private static async Task<MeasuredFile> InTurn(RecordingEntry entry, SemaphoreSlim turns, CancellationToken cancel)
+    private static async Task<MeasuredFile> InTurn(ListedRecording entry, SemaphoreSlim turns, CancellationToken cancel)
     {
         await turns.WaitAsync(cancel);
         try
@@ -106,6 +104,12 @@ internal static class MeasureFiles
         }
     }
 
-    private static MeasuredFile Unopened(RecordingEntry entry, string what) =>
-        new(entry.File, null, entry.Labels?.Task, [], new Refusal($"{entry.File} {what}."));
+    private static MeasuredFile Unopened(ListedRecording listed, string what) =>
+        Unopened(listed, new Refusal($"{listed.File} {what}."));
+
+    private static MeasuredFile Unopened(ListedRecording listed, Refusal refusal) =>
+        new(listed, null, Refused(listed, refusal));
+
+    private static MeasuredRecording Refused(ListedRecording listed, Refusal refusal) =>
+        new(listed.Labels ?? RecordingLabels.None, null, refusal);
 }

@@ -1,20 +1,10 @@
-using System.Collections.Immutable;
-using Jumpwright.Quantities;
-using Jumpwright.Recordings;
-using Jumpwright.Trials;
+using Jumpwright.Storage.Folders;
+using Jumpwright.Storage.Stores;
 
 namespace Jumpwright.App.Intake;
 
-/// <summary>What became of one recording.</summary>
-/// <param name="File">Relative to the path that was asked for, with <c>/</c>.</param>
+/// <summary>What became of one listed recording.</summary>
+/// <param name="Listed">The recording as its folder lists it.</param>
 /// <param name="Sha256">Of the file's bytes, lower-case hexadecimal; null when it could not be opened.</param>
-/// <param name="Task">What it was to be measured as; null when nobody said.</param>
-/// <param name="Warnings">Of reading; each trial has its own besides.</param>
-/// <param name="Trials">At least one, or the sentence why there is none.</param>
-internal sealed record MeasuredFile(
-    string File,
-    string? Sha256,
-    JumpTask? Task,
-    ImmutableArray<string> Warnings,
-    Outcome<ImmutableArray<Trial>> Trials
-);
+/// <param name="Measured">Its trials, or the sentence why there is none.</param>
+internal sealed record MeasuredFile(ListedRecording Listed, string? Sha256, MeasuredRecording Measured);

@@ -1,4 +1,7 @@
+using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Plans;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 
@@ -29,6 +32,78 @@ internal static class Words
             Tissue.Hip => "hip",
             Tissue.Bone => "bone",
             _ => tissue.ToString(),
+        };
+
+    public static string Of(Quality quality) =>
+        quality switch
+        {
+            Quality.Landing => "Landing",
+            Quality.AnkleStiffness => "Ankle stiffness",
+            Quality.Push => "Push",
+            Quality.StretchShortening => "Stretch–shortening use",
+            Quality.ReactiveStrength => "Reactive strength",
+            Quality.SingleLeg => "Single leg",
+            Quality.RunUp => "Run-up",
+            _ => quality.ToString(),
+        };
+
+    public static string Of(FindingVerdict verdict) =>
+        verdict switch
+        {
+            FindingVerdict.NotTested => "not tested",
+            FindingVerdict.Unclear => "not known well enough",
+            FindingVerdict.Sound => "does not limit",
+            FindingVerdict.Limits => "limits",
+            _ => verdict.ToString(),
+        };
+
+    public static string Of(RungState state) =>
+        state switch
+        {
+            RungState.Owned => "owned",
+            RungState.Open => "open",
+            RungState.Closed => "closed",
+            _ => state.ToString(),
+        };
+
+    public static string Of(CriterionVerdict verdict) =>
+        verdict switch
+        {
+            CriterionVerdict.NotTested => "not tested",
+            CriterionVerdict.Stale => "out of date",
+            CriterionVerdict.Unclear => "unclear",
+            CriterionVerdict.NotMet => "not met",
+            CriterionVerdict.Met => "met",
+            _ => verdict.ToString(),
+        };
+
+    public static string Of(Device device) =>
+        device switch
+        {
+            Device.ForcePlate => "force plate",
+            Device.TwoForcePlates => "two force plates",
+            Device.MatOrGate => "contact mat or light gate",
+            Device.Camera => "camera",
+            _ => device.ToString(),
+        };
+
+    public static string Of(Side side) =>
+        side switch
+        {
+            Side.Left => "left",
+            Side.Right => "right",
+            Side.Both => "both sides",
+            _ => "side not said",
+        };
+
+    public static string Of(PlanStatus status) =>
+        status switch
+        {
+            PlanStatus.Optimal => "proven best",
+            PlanStatus.Feasible => "keeps every limit, not proven best",
+            PlanStatus.NoneFound => "none found in the time given",
+            PlanStatus.Infeasible => "proven impossible",
+            _ => status.ToString(),
         };
 
     public static string Of(JumpTask task) => task.Id().Replace('-', ' ');

@@ -27,21 +27,21 @@ internal sealed record TrialJson(
 {
     /// <summary>The lines of one recording: one a trial, or one that says why it was refused.</summary>
     public static IEnumerable<TrialJson> Of(MeasuredFile file) =>
-        file.Trials.TryGet(out ImmutableArray<Trial> trials, out Refusal? refusal)
+        file.Measured.Trials.TryGet(out ImmutableArray<Trial> trials, out Refusal? refusal)
             ? trials.Select(t => Measured(file, t))
             : [Refused(file, refusal)];
 
     private static TrialJson Measured(MeasuredFile file, Trial trial) =>
         new(
             ContractJson.Schema,
-            file.File,
+            file.Listed.File,
             trial.Number,
             file.Sha256,
             ProductVersion.Current,
             trial.Task.Id(),
             "measured",
             null,
-            [.. file.Warnings.Concat(trial.Warnings).Distinct(StringComparer.Ordinal)],
+            trial.Warnings,
             trial.Doubtful,
             EventsJson.Of(trial.Events),
             // An ordered dictionary: the measures keep the order of the contract.
@@ -54,14 +54,14 @@ internal sealed record TrialJson(
     private static TrialJson Refused(MeasuredFile file, Refusal refusal) =>
         new(
             ContractJson.Schema,
-            file.File,
+            file.Listed.File,
             1,
             file.Sha256,
             ProductVersion.Current,
-            file.Task?.Id(),
+            file.Measured.Labels.Task?.Id(),
             "refused",
             refusal.Sentence,
-            file.Warnings,
+            [],
             [],
             EventsJson.None,
             new OrderedDictionary<string, MeasureJson>(),

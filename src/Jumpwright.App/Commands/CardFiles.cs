@@ -1,0 +1,37 @@
+using Jumpwright.App.Desk;
+using Jumpwright.Paper;
+using Jumpwright.Sessions;
+
+namespace Jumpwright.App.Commands;
+
+/// <summary>Writes what is printed from a plan into a folder.</summary>
+internal static class CardFiles
+{
+    /// <summary>One PDF a card and one a coach's sheet; names begin with the session, so that a listing is in order of time.</summary>
+    /// <returns>How many files were written.</returns>
+    public static int Write(
+        PlannedWeek week,
+        SquadMaterial material,
+        string folder,
+        Action step,
+        CancellationToken cancel
+    )
+    {
+        Directory.CreateDirectory(folder);
+        var pictures = new PictureBook(material);
+        int written = 0;
+        foreach (SessionCard card in week.Cards)
+        {
+            cancel.ThrowIfCancellationRequested();
+            byte[] pdf = CardPdf.Render(card, pictures.Of(card.AthleteId, card.Date));
+            File.WriteAllBytes(Path.Combine(folder, NameOf(card)), pdf);
+            written++;
+            step();
+        }
+
+        return written;
+    }
+
+    /// <summary>File name of a card.</summary>
+    public static string NameOf(SessionCard card) => $"{card.SessionId}-{card.AthleteId}.pdf";
+}

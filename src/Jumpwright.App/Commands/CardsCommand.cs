@@ -1,0 +1,79 @@
+using System.CommandLine;
+using Jumpwright.App.Desk;
+using NodaTime;
+
+namespace Jumpwright.App.Commands;
+
+/// <summary><c>jumpwright cards SQUAD</c>: plans, and prints a card for every athlete and session, and the coach's sheets.</summary>
+internal sealed class CardsCommand : ITaughtCommand
+{
+    public Lesson Lesson { get; } =
+        new(
+            [
+                (
+                    "jumpwright cards club --from 2027-01-04",
+                    "writes one PDF an athlete and session, and the coach's sheets, into ./cards"
+                ),
+            ],
+            [
+                (ExitCodes.Done, "the cards are written"),
+                (ExitCodes.Usage, "not understood, or there is no SQUAD there"),
+                (ExitCodes.SomeRefused, "the squad can't be planned; the sentence says why and what to do"),
+                (ExitCodes.NoPlan, "there is no plan, so there are no cards"),
+            ]
+        );
+
+    public Command Build(Terminal terminal)
+    {
+        Argument<string> squad = SquadArgument.Squad();
+        Option<LocalDate> from = SquadArgument.From();
+        Option<int> weeks = SquadArgument.Weeks(required: false);
+        var into = new Option<string>("--out")
+        {
+            Description = "Folder for the PDFs.",
+            HelpName = "DIR",
+            DefaultValueFactory = _ => "cards",
+        };
+        var command = new Command(
+            "cards",
+            "Plans as 'plan' does and writes what is printed: a card an athlete and session, and a coach's sheet a session. "
+                + "Cards are A5 and keep inside half a Letter sheet. A card is valid on its day only."
+        )
+        {
+            squad,
+            from,
+            weeks,
+            into,
+        };
+        command.SetAction(
+            async (parsed, cancel) =>
+            {
+                using OpenedSquad opened = await SquadArgument.Open(terminal, parsed.GetRequiredValue(squad), cancel);
+                PlannedWeek week = await PlanCommand.Planned(
+                    terminal,
+                    opened.Material,
+                    parsed.GetValue(from),
+                    parsed.GetValue(weeks),
+                    null,
+                    cancel
+                );
+                if (PlanCommand.ExitOf(week.Plan) != ExitCodes.Done)
+                {
+                    PlanText.Write(week, opened.Material, terminal.Error);
+                    return ExitCodes.NoPlan;
+                }
+
+                string folder = parsed.GetRequiredValue(into);
+                int written = await WorkProgress.Of(
+                    terminal,
+                    "Drawing cards",
+                    week.Cards.Length,
+                    step => Task.Run(() => CardFiles.Write(week, opened.Material, folder, step, cancel), cancel)
+                );
+                terminal.Out.WriteLine($"{written} PDFs in {folder}");
+                return ExitCodes.Done;
+            }
+        );
+        return command;
+    }
+}

@@ -1,0 +1,131 @@
+using System.CommandLine;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Pages;
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using NodaTime;
+
+namespace Jumpwright.App.Commands;
+
+/// <summary><c>jumpwright serve SQUAD</c>: the pages on 127.0.0.1 until Ctrl-C.</summary>
+internal sealed class ServeCommand : ITaughtCommand
+{
+    public const int DefaultPort = 5175;
+
+    public Lesson Lesson { get; } =
+        new(
+            [
+                ("jumpwright serve club", "shows the squad as of today, and plans one week from today"),
+                ("jumpwright serve club.db --from 2027-01-04 --port 8080", "shows a store as of that day"),
+            ],
+            [
+                (ExitCodes.Done, "ended by Ctrl-C"),
+                (ExitCodes.Usage, "not understood, no SQUAD there, or the port is taken"),
+                (ExitCodes.SomeRefused, "the squad can't be read; the sentence says why and what to do"),
+            ]
+        );
+
+    public Command Build(Terminal terminal)
+    {
+        var squad = new Argument<string>("SQUAD")
+        {
+            Description = "A squad folder, or a store made by import.",
+            DefaultValueFactory = _ => ImportCommand.DefaultStore,
+        };
+        Option<LocalDate> from = SquadArgument.From();
+        from.Required = false;
+        from.DefaultValueFactory = _ => Today();
+        from.Description = "Day the pages are for, for example 2027-01-04; today if left out.";
+        Option<int> weeks = SquadArgument.Weeks(required: false);
+        Option<int> port = Port();
+        var command = new Command(
+            "serve",
+            "Shows squad, athletes, week, cards and refused recordings as pages on this machine only (127.0.0.1), until Ctrl-C."
+        )
+        {
+            squad,
+            from,
+            weeks,
+            port,
+        };
+        command.SetAction(
+            async (parsed, cancel) =>
+            {
+                using OpenedSquad opened = await SquadArgument.Open(terminal, parsed.GetRequiredValue(squad), cancel);
+                SquadMaterial material = opened.Material;
+                LocalDate day = parsed.GetValue(from);
+                int span = parsed.GetValue(weeks);
+                Outcome<PlannedWeek> week = await WorkProgress.InWords(
+                    terminal,
+                    "Planning",
+                    told => Bookkeeping.Plan(material, Catalogue.Standard, day, span, null, told, cancel)
+                );
+                var book = new Workbook(
+                    material,
+                    day,
+                    Catalogue.Standard,
+                    Bookkeeping.Leaves(material, Catalogue.Standard, day),
+                    week
+                );
+                await Serve(terminal, book, parsed.GetValue(port), cancel);
+                return ExitCodes.Done;
+            }
+        );
+        return command;
+    }
+
+    /// <summary>The option that names the port.</summary>
+    public static Option<int> Port()
+    {
+        var port = new Option<int>("--port")
+        {
+            Description = "Port on 127.0.0.1; 0 takes any that is free.",
+            HelpName = "N",
+            DefaultValueFactory = _ => DefaultPort,
+        };
+        port.Validators.Add(result =>
+        {
+            if (result.Tokens.Count > 0 && (!int.TryParse(result.Tokens[0].Value, out int n) || n is < 0 or > 65535))
+            {
+                result.AddError("--port takes a whole number from 0 to 65535.");
+            }
+        });
+        return port;
+    }
+
+    /// <summary>Serves the book until cancelled.</summary>
+    public static async Task Serve(Terminal terminal, Workbook book, int port, CancellationToken cancel)
+    {
+        await using WebApplication site = Site.Build(book, port);
+        try
+        {
+            await site.StartAsync(cancel);
+        }
+        catch (IOException taken)
+        {
+            throw new UsageException(
+                $"Port {port} on 127.0.0.1 can't be used ({taken.Message.TrimEnd('.')}). Give another with --port, or 0 for any."
+            );
+        }
+
+        string address = site
+            .Services.GetRequiredService<IServer>()
+            .Features.Get<IServerAddressesFeature>()!
+            .Addresses.First();
+        await terminal.Error.WriteLineAsync($"The pages are at {address} (this machine only). Ctrl-C ends.");
+        try
+        {
+            await Task.Delay(Timeout.Infinite, cancel);
+        }
+        catch (OperationCanceledException)
+        {
+            // Ctrl-C is how serving ends.
+        }
+
+        await site.StopAsync(CancellationToken.None);
+    }
+
+    private static LocalDate Today() => LocalDate.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
+}

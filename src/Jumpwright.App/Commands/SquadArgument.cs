@@ -1,0 +1,62 @@
+using System.CommandLine;
+using Jumpwright.App.Desk;
+using Jumpwright.Quantities;
+using Jumpwright.Storage.Stores;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Jumpwright.App.Commands;
+
+/// <summary>Arguments and options that several commands share, and how a squad is opened for them.</summary>
+internal static class SquadArgument
+{
+    public static Argument<string> Squad() =>
+        new("SQUAD") { Description = "A squad folder (docs/squad-folder.md), or a store made by import." };
+
+    public static Option<LocalDate> From() =>
+        new("--from")
+        {
+            Description = "First day, for example 2027-01-04. What is known is taken as of that day.",
+            HelpName = "DATE",
+            Required = true,
+            CustomParser = result =>
+            {
+                if (LocalDatePattern.Iso.Parse(result.Tokens[0].Value) is { Success: true } parsed)
+                {
+                    return parsed.Value;
+                }
+
+                result.AddError($"--from takes a day such as 2027-01-04, not '{result.Tokens[0].Value}'.");
+                return default;
+            },
+        };
+
+    public static Option<int> Weeks(bool required) =>
+        new("--weeks")
+        {
+            Description = "How many weeks, 1 to 12.",
+            HelpName = "N",
+            Required = required,
+            DefaultValueFactory = required ? null : _ => 1,
+        };
+
+    /// <summary>Opens the squad, telling how far it is.</summary>
+    /// <exception cref="UsageException">There is nothing at that path.</exception>
+    /// <exception cref="RefusedException">It is there, but is no squad.</exception>
+    public static async Task<OpenedSquad> Open(Terminal terminal, string path, CancellationToken cancel)
+    {
+        if (!File.Exists(path) && !Directory.Exists(path))
+        {
+            throw new UsageException($"There is neither a squad folder nor a store at '{path}'.");
+        }
+
+        Outcome<OpenedSquad> opened = await WorkProgress.OfImport(
+            terminal,
+            "Reading and measuring",
+            progress => OpenedSquad.At(path, progress, cancel)
+        );
+        return opened.TryGet(out OpenedSquad? squad, out Refusal? refusal)
+            ? squad
+            : throw new RefusedException(refusal);
+    }
+}

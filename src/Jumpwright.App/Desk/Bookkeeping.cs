@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Planning;
+using Jumpwright.Plans;
+using Jumpwright.Progression;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using Jumpwright.Sessions;
+using NodaTime;
+
+namespace Jumpwright.App.Desk;
+
+/// <summary>The line from what is known to what is decided: profile, ladder, request, plan, cards.</summary>
+internal static class Bookkeeping
+{
+    /// <summary>Each athlete's profile, rulings and ladder on that day.</summary>
+    public static ImmutableArray<AthleteLeaf> Leaves(SquadMaterial material, Catalogue catalogue, LocalDate day)
+    {
+        HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
+        return
+        [
+            .. material.Histories.Select(history =>
+            {
+                Profile profile = Profiling.Of(history, day);
+                return new AthleteLeaf(
+                    history,
+                    profile,
+                    Ladders.For(profile, history, catalogue, day),
+                    SafetyRules.For(history, day, ids)
+                );
+            }),
+        ];
+    }
+
+    /// <summary>Plans the weeks and judges the plan; a plan that breaks a limit is never given out.</summary>
+    /// <returns>A week whatever its status; or the sentence why nothing could even be asked.</returns>
+    public static Outcome<PlannedWeek> Plan(
+        SquadMaterial material,
+        Catalogue catalogue,
+        LocalDate from,
+        int weeks,
+        SolveBudget? budget,
+        IProgress<string>? progress,
+        CancellationToken cancel
+    )
+    {
+        if (material.StopsPlanning.Length > 0)
+        {
+            return new Refusal("Nothing is planned until this is mended: " + string.Join(" ", material.StopsPlanning));
+        }
+
+        return Requests
+            .For(material.Squad, material.Histories, catalogue, from, weeks, budget)
+            .Then<PlannedWeek>(request =>
+            {
+                Plan plan = Planner.Solve(request, progress, cancel);
+                cancel.ThrowIfCancellationRequested();
+                ImmutableArray<Breach> breaches = Judge.Check(plan, request);
+                if (breaches.Length > 0)
+                {
+                    return new Refusal(
+                        "The plan was made but breaks a limit, so it is not shown: " + breaches[0].Sentence
+                    );
+                }
+
+                return plan.Status is PlanStatus.Optimal or PlanStatus.Feasible
+                    ? new PlannedWeek(
+                        request,
+                        plan,
+                        Cards.Of(plan, request, material.Squad, material.Histories),
+                        Cards.SheetsOf(plan, request, material.Squad, material.Histories)
+                    )
+                    : new PlannedWeek(request, plan, [], []);
+            });
+    }
+}

@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+using Jumpwright.Plans;
+using Jumpwright.Sessions;
+
+namespace Jumpwright.App.Desk;
+
+/// <summary>A plan with what was asked and what is printed from it.</summary>
+public sealed record PlannedWeek(
+    PlanRequest Request,
+    Plan Plan,
+    ImmutableArray<SessionCard> Cards,
+    ImmutableArray<CoachSheet> Sheets
+);

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+
+namespace Jumpwright.App.Desk;
+
+/// <summary>All that is known of a squad, wherever it was kept: a folder or a store.</summary>
+/// <param name="Squad">The squad and its circumstances.</param>
+/// <param name="Histories">One for each athlete, in the squad's order.</param>
+/// <param name="Refused">Recordings that were not believed.</param>
+/// <param name="Problems">Faults of the squad's own tables, as sentences.</param>
+/// <param name="StopsPlanning">Faults for which nobody may be planned; usually none.</param>
+/// <param name="Raw">A recording's bytes by its SHA-256, or null when they are not at hand.</param>
+public sealed record SquadMaterial(
+    Squad Squad,
+    ImmutableArray<History> Histories,
+    ImmutableArray<RefusedRecording> Refused,
+    ImmutableArray<string> Problems,
+    ImmutableArray<string> StopsPlanning,
+    Func<string, byte[]?> Raw
+);

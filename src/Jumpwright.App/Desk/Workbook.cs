@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
+using NodaTime;
+
+namespace Jumpwright.App.Desk;
+
+/// <summary>Everything the pages show and the cards are made from, as of one day.</summary>
+/// <param name="Material">What is known of the squad.</param>
+/// <param name="Day">The day the decisions are for.</param>
+/// <param name="Catalogue">The exercises.</param>
+/// <param name="Leaves">One an athlete, in the squad's order.</param>
+/// <param name="Week">The plan, or the sentence why there is none.</param>
+public sealed record Workbook(
+    SquadMaterial Material,
+    LocalDate Day,
+    Catalogue Catalogue,
+    ImmutableArray<AthleteLeaf> Leaves,
+    Outcome<PlannedWeek> Week
+)
+{
+    /// <summary>The athlete's leaf, or null.</summary>
+    public AthleteLeaf? Find(string athleteId) =>
+        Leaves.FirstOrDefault(l => string.Equals(l.Athlete.Id, athleteId, StringComparison.Ordinal));
+
+    /// <summary>The plan, or null when there is none.</summary>
+    public PlannedWeek? PlanOrNull => Week.TryGet(out PlannedWeek? week, out _) ? week : null;
+}

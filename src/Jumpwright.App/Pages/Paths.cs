@@ -1,0 +1,16 @@
+namespace Jumpwright.App.Pages;
+
+/// <summary>Addresses of the pages, made in one place.</summary>
+internal static class Paths
+{
+    public static string Athlete(string id) => "/athletes/" + Uri.EscapeDataString(id);
+
+    public static string Card(string sessionId, string athleteId) =>
+        $"/cards/{Uri.EscapeDataString(sessionId)}/{Uri.EscapeDataString(athleteId)}";
+
+    public static string CardPdf(string sessionId, string athleteId) => Card(sessionId, athleteId) + ".pdf";
+
+    public static string SheetPdf(string sessionId) => $"/sheets/{Uri.EscapeDataString(sessionId)}.pdf";
+
+    public static string Exercise(string id) => "/exercises#" + Uri.EscapeDataString(id);
+}
