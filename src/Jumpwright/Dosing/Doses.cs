@@ -36,6 +36,13 @@ public static class Doses
             }
         }
 
+        // The ladder may be of an earlier day than these rulings; what they forbid at this height is not dosed.
+        ExerciseFacts facts = exercise.FactsAt(drop?.NominalM);
+        if (rulings.FirstOrDefault(r => r.Effect.Forbids(facts)) is { } forbidding)
+        {
+            return Refusals.Forbidden(exercise, forbidding);
+        }
+
         LoadChoice? load = null;
         if (exercise.Load is not null)
         {

@@ -1,5 +1,6 @@
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 
 namespace Jumpwright.Dosing;
 
@@ -7,6 +8,8 @@ namespace Jumpwright.Dosing;
 internal static class Refusals
 {
     internal static Refusal Closed(Exercise exercise) => new($"{exercise.Name} is not open to this athlete.");
+
+    internal static Refusal Forbidden(Exercise exercise, Ruling ruling) => new($"{exercise.Name}: {ruling.Because}");
 
     internal static Refusal NoDrop(Exercise exercise, double lowestM, double capM, string why) =>
         new($"{exercise.Name} starts from {100 * lowestM:0} cm, and {100 * capM:0} cm is the most allowed: {why}.");

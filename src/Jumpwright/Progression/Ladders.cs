@@ -23,7 +23,16 @@ public static class Ladders
         Catalogue catalogue,
         LocalDate asOf,
         LadderOptions options
-    ) => For(profile, history, catalogue, asOf, options, SafetyRules.For(history, asOf));
+    ) =>
+        For(
+            profile,
+            history,
+            catalogue,
+            asOf,
+            options,
+            // A restriction that names an exercise nobody knows closes everything: safety must know the catalogue.
+            SafetyRules.For(history, asOf, catalogue.Exercises.Select(e => e.Id).ToHashSet(StringComparer.Ordinal))
+        );
 
     /// <summary>The ladder on that day under rulings that were already asked for.</summary>
     public static Ladder For(

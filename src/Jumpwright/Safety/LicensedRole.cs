@@ -21,9 +21,35 @@ internal static class LicensedRole
         "medical doctor",
     ];
 
-    private static readonly string[] Words = ["physio", "doctor", "dr", "md", "gp", "pt", "dpt"];
+    private static readonly string[] Words = ["physio", "doctor", "dr", "md", "gp", "dpt"];
 
-    private static readonly string[] NotYet = ["student", "assistant", "former", "trainee", "not"];
+    /// <summary>
+    /// Words that take it away: not yet or no longer licensed, or somebody else who speaks for one. "PT" alone may be a personal
+    /// trainer and is no role here.
+    /// </summary>
+    private static readonly string[] TakenAway =
+    [
+        "student",
+        "assistant",
+        "aide",
+        "intern",
+        "trainee",
+        "former",
+        "ex",
+        "retired",
+        "not",
+        "no",
+        "unlicensed",
+        "coach",
+        "parent",
+        "mother",
+        "father",
+        "athlete",
+        "player",
+        "self",
+        "manager",
+        "teacher",
+    ];
 
     /// <summary>True when the words name a licensed role.</summary>
     public static bool Names(string? role)
@@ -35,7 +61,7 @@ internal static class LicensedRole
 
         string text = role.Trim().ToLowerInvariant();
         string[] words = TextWords.Of(text);
-        return !words.Intersect(NotYet, StringComparer.Ordinal).Any()
+        return !words.Intersect(TakenAway, StringComparer.Ordinal).Any()
             && (
                 Stems.Any(stem => text.Contains(stem, StringComparison.Ordinal))
                 || words.Intersect(Words, StringComparer.Ordinal).Any()

@@ -15,6 +15,13 @@ public static class Reliability
     public static double CoefficientOfVariationPct(ReadOnlySpan<double> first, ReadOnlySpan<double> second) =>
         100 * TypicalError(first, second) / ((first.ToArray().Mean() + second.ToArray().Mean()) / 2);
 
+    /// <summary>
+    /// Typical error in % by the logarithm of the trials, for errors that grow with the value:
+    /// 100 · (exp(SD of the differences of ln / √2) − 1). All values must be above 0.
+    /// </summary>
+    public static double LogCoefficientOfVariationPct(ReadOnlySpan<double> first, ReadOnlySpan<double> second) =>
+        100 * (Math.Exp(TypicalError(Logarithms(first), Logarithms(second))) - 1);
+
     /// <summary>Limits of agreement: mean difference (second less first) ± 1.96 SD of the differences.</summary>
     public static (double Lower, double Upper) LimitsOfAgreement(
         ReadOnlySpan<double> first,
@@ -37,11 +44,28 @@ public static class Reliability
     /// </summary>
     public static double MinimalDetectableChange(double standardError, double z) => z * Math.Sqrt(2) * standardError;
 
+    private static double[] Logarithms(ReadOnlySpan<double> values)
+    {
+        double[] logarithms = new double[values.Length];
+        for (int i = 0; i < logarithms.Length; i++)
+        {
+            logarithms[i] =
+                values[i] > 0
+                    ? Math.Log(values[i])
+                    : throw new ArgumentException($"Value {i + 1} is not above 0.", nameof(values));
+        }
+
+        return logarithms;
+    }
+
     private static double[] Differences(ReadOnlySpan<double> first, ReadOnlySpan<double> second)
     {
         if (first.Length != second.Length || first.Length < 2)
         {
-            throw new ArgumentException("Two trials of the same people, at least two of them, are needed.", nameof(second));
+            throw new ArgumentException(
+                "Two trials of the same people, at least two of them, are needed.",
+                nameof(second)
+            );
         }
 
         double[] differences = new double[first.Length];

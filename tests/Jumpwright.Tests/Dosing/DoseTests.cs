@@ -147,6 +147,24 @@ public class DoseTests
         Assert.True(careful.Reps < used.Reps);
     }
 
+    /// <summary>The ladder is of Monday, the rulings of Thursday, when a restriction has run out: no dose.</summary>
+    [Fact]
+    public void OpenRung_UnderALaterDaysRulings_IsRefusedWithTheirSentence()
+    {
+        History history = Patient.Well.Restricted("all", untilInDays: 1);
+        Outcome<Dose> dose = Doses.For(
+            Standard.Find("snap-down")!,
+            All(RungState.Open),
+            Profiling.Of(history, Story.Today),
+            history,
+            SafetyRules.For(history, Story.Today.PlusDays(3)),
+            Standard,
+            Story.Today.PlusDays(3)
+        );
+        Assert.False(dose.TryGet(out _, out Refusal? refusal));
+        Assert.Contains("expired: ask", refusal!.Sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void EveryDose_KeepsEveryRuling_AndItsInsteadAsksLess()
     {
@@ -159,10 +177,7 @@ public class DoseTests
             ImmutableArray<Ruling> rulings = SafetyRules.For(history, Story.Today);
             foreach (Exercise exercise in Standard.Exercises)
             {
-                if (
-                    rulings.Any(r => r.Effect.Forbids(exercise.FactsAt(exercise.DropRangeM?.MinM)))
-                    || !Of(exercise.Id, history).TryGet(out Dose? dose, out _)
-                )
+                if (!Of(exercise.Id, history).TryGet(out Dose? dose, out _))
                 {
                     continue;
                 }

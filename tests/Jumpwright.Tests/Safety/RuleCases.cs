@@ -45,6 +45,45 @@ internal static class RuleCases
         ),
         new(
             "stop-sign",
+            true,
+            "lifted by a personal trainer who signs PT",
+            Well.Felt("knee", "swelling", null, 2, 3).Restricted("stop-sign-lifted", role: "PT", fromDaysAgo: 1)
+        ),
+        new(
+            "stop-sign",
+            true,
+            "lifted by a coach who spoke with the physiotherapist",
+            Well.Felt("knee", "swelling", null, 2, 3)
+                .Restricted("stop-sign-lifted", role: "coach, after a call with the physiotherapist", fromDaysAgo: 1)
+        ),
+        new(
+            "stop-sign",
+            true,
+            "lifted for the other knee",
+            Well.Felt("knee", "swelling", null, 2, 3)
+                .Restricted("stop-sign-lifted", fromDaysAgo: 1, site: "knee", side: Jumpwright.Athletes.Side.Right)
+        ),
+        new(
+            "stop-sign",
+            true,
+            "a knee that gave-way, in a note",
+            Well.Felt("knee", "pain", "during", 1, 1, note: "it gave-way once")
+        ),
+        new(
+            "stop-sign",
+            true,
+            "a knee that does not straighten",
+            Well.Felt("knee", "pain", "during", 1, 1, note: "can't straighten it")
+        ),
+        new(
+            "stop-sign",
+            false,
+            "a snap-down is no snap",
+            Well.Felt("knee", "pain", "during", 1, 1, note: "in the last snap-down")
+        ),
+        new("stop-sign", false, "a pop denied", Well.Felt("knee", "pain", "during", 1, 1, note: "no pop")),
+        new(
+            "stop-sign",
             false,
             "lifted by a physiotherapist the same day",
             Well.Felt("knee", "swelling", null, 2, 3).Restricted("stop-sign-lifted", fromDaysAgo: 3)
@@ -57,6 +96,14 @@ internal static class RuleCases
         new("restriction", true, "a word nobody knows", Well.Restricted(forbidden: "hop until it hurts!")),
         new("restriction", true, "nobody's name", Well.Restricted("all", by: null)),
         new("restriction", true, "no role", Well.Restricted("all", role: null)),
+        new("restriction", true, "forbids all", Well.Restricted(forbidden: "all")),
+        new(
+            "restriction",
+            true,
+            "expired, and only a coach wrote since",
+            Well.Restricted(forbidden: "depth-jump", untilInDays: -1).Restricted("all", role: "coach", fromDaysAgo: 1)
+        ),
+        new("restriction", true, "its last day is today", Well.Restricted(forbidden: "depth-jump", untilInDays: 0)),
         new("restriction", false, "allows everything", Well.Restricted("all")),
         new("restriction", false, "begins tomorrow", Well.Restricted(forbidden: "depth-jump", fromDaysAgo: -1)),
         new(
@@ -128,6 +175,8 @@ internal static class RuleCases
         new("logged-pain", true, "3 of 10 logged", Well.Logged(3, 0)),
         new("logged-pain", false, "2 of 10 logged", Well.Logged(2, 1)),
         new("logged-pain", false, "3 of 10, then 0 in a later session", Well.Logged(3, 0, 5).Logged(0, 0)),
+        new("logged-pain", true, "6 of 10 a month ago, and silence", (Well with { Symptoms = [] }).Logged(6, 0, 30)),
+        new("logged-pain", false, "6 of 10 a month ago, and asked since", Well.Logged(6, 0, 30)),
         new("after-illness", true, "ill seven days ago", Well.Felt("", "illness", null, null, 7)),
         new("after-illness", false, "ill eight days ago", Well.Felt("", "illness", null, null, 8)),
         new("symptom-report-missing", true, "nobody ever asked", Well with { Symptoms = [] }),

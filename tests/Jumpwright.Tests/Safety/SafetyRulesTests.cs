@@ -108,6 +108,26 @@ public class SafetyRulesTests
         Assert.False(string.IsNullOrWhiteSpace(Assert.IsType<NothingPlanned>(ruling.Effect).WhomToAsk));
     }
 
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(-1, true)]
+    public void Restriction_OnItsLastDayHolds_AndTheDayAfterClosesAll(int untilInDays, bool closesAll)
+    {
+        History limited = Well.Restricted(forbidden: "depth-jump", untilInDays: untilInDays);
+        Assert.True(Forbids(limited, "depth-jump"));
+        Assert.Equal(closesAll, Forbids(limited, "snap-down"));
+        Assert.Equal(
+            closesAll,
+            SafetyRules.For(limited, Today).Any(r => r.Because.Contains("expired: ask", StringComparison.Ordinal))
+        );
+    }
+
+    [Theory]
+    [InlineData("all")]
+    [InlineData("jumps")]
+    public void RestrictionThatForbidsAllOrJumps_LeavesNoSnapDown(string word) =>
+        Assert.True(Forbids(Well.Restricted(forbidden: word), "snap-down"));
+
     [Fact]
     public void RestrictionNamingAnExerciseNobodyKnows_ClosesEverything()
     {
@@ -120,7 +140,11 @@ public class SafetyRulesTests
     [Fact]
     public void AddingASymptomOrARestriction_NeverOpensAnything() =>
         Gen.Select(
-                OneOf([.. RuleCases.All.Where(c => c.Rule != "symptom-report-missing").Select(c => c.History)]),
+                OneOf([
+                    .. RuleCases
+                        .All.Where(c => c.Rule != "symptom-report-missing" && !c.History.Symptoms.IsEmpty)
+                        .Select(c => c.History),
+                ]),
                 OneOf("knee", "achilles", "shin", "hip", "wrist", "", "foot"),
                 OneOf("pain", "swelling", "stiffness", "giving-way", "illness", "other", "nonsense"),
                 OneOf("rest", "night", "during", "after", "next-morning", ""),

@@ -95,6 +95,126 @@ public class StatisticsCheckValueTests
         CheckValueTable.Assert("N12e", r => Symmetry.SymmetryAnglePct(r.Number("left"), r.Number("right")));
     }
 
+    [Theory]
+    [InlineData("N15a")]
+    [InlineData("N15b")]
+    [InlineData("N15c")]
+    [InlineData("N15d")]
+    [InlineData("N15e")]
+    [InlineData("N15f")]
+    public void IntraclassCorrelation_FiveAthletesThreeTrials_EachFormByItsName(string id) =>
+        CheckValueTable.Assert(
+            id,
+            r =>
+            {
+                IntraclassCorrelation icc = IntraclassCorrelation.Of(
+                    Table([.. r.Text("rows").Split('|').Select(Numbers)])
+                );
+                return r.Topic switch
+                {
+                    "ICC(1,1)" => icc.OneWaySingle,
+                    "ICC(1,k)" => icc.OneWayMean,
+                    "ICC(2,1)" => icc.RandomSingle,
+                    "ICC(2,k)" => icc.RandomMean,
+                    "ICC(3,1)" => icc.FixedSingle,
+                    "ICC(3,k)" => icc.FixedMean,
+                    _ => double.NaN,
+                };
+            }
+        );
+
+    [Fact]
+    public void IntraclassCorrelation_EightAthletesTwoTrials() =>
+        CheckValueTable.Assert(
+            "T35e",
+            r =>
+                IntraclassCorrelation
+                    .Of(Table([.. r.Numbers("trial_1").Zip(r.Numbers("trial_2"), (a, b) => new[] { a, b })]))
+                    .FixedSingle
+        );
+
+    /// <summary>Literature 10.1: log method 1.8436 %, smallest worthwhile change of the first trial 0.8592 cm.</summary>
+    [Fact]
+    public void EightAthletesTwoTrials_LogarithmsAndSmallestWorthwhileChange()
+    {
+        CheckValue row = CheckValueTable.Row("T35a");
+        Assert.Equal(
+            1.8436,
+            Reliability.LogCoefficientOfVariationPct(row.Numbers("trial_1"), row.Numbers("trial_2")),
+            4
+        );
+        Assert.Equal(0.8592, Spread.SmallestWorthwhileChange(row.Numbers("trial_1")), 4);
+    }
+
+    [Fact]
+    public void Spread_FiveJumps()
+    {
+        CheckValueTable.Assert("N18a", r => Spread.StandardDeviation(r.Numbers("values_cm")));
+        CheckValueTable.Assert("N18b", r => Spread.CoefficientOfVariationPct(r.Numbers("values_cm")));
+    }
+
+    [Theory]
+    [InlineData("N16a", DeviationKind.Sample)]
+    [InlineData("N16c", DeviationKind.Population)]
+    public void Monotony_OfAWeek_WithItsDeviationNamed(string id, DeviationKind deviation) =>
+        CheckValueTable.Assert(id, r => TrainingLoad.Monotony(r.Numbers("daily_load_AU"), deviation).Require());
+
+    [Theory]
+    [InlineData("N16b", DeviationKind.Sample)]
+    [InlineData("N16d", DeviationKind.Population)]
+    public void Strain_OfAWeek_WithItsDeviationNamed(string id, DeviationKind deviation) =>
+        CheckValueTable.Assert(id, r => TrainingLoad.Strain(r.Numbers("daily_load_AU"), deviation).Require());
+
+    [Fact]
+    public void Monotony_EqualDays_IsRefusedAndNotInfinite() =>
+        Assert.False(TrainingLoad.Monotony([300, 300, 300], DeviationKind.Sample).TryGet(out _, out _));
+
+    [Fact]
+    public void SessionLoad_AndItsExponentiallyWeightedMean()
+    {
+        CheckValueTable.Assert("T37a", r => TrainingLoad.OfSession(r.Number("RPE"), r.Number("minutes")));
+        CheckValueTable.Assert(
+            "T37b",
+            r => TrainingLoad.ExponentiallyWeighted(r.Numbers("daily_load_AU"), (int)r.Number("N_days"))
+        );
+    }
+
+    /// <summary>Mean of k trials has 1/√k of the error, and a shift of one whole trial counts in form 2 and not in form 3.</summary>
+    [Fact]
+    public void IntraclassCorrelation_ShiftOfOneTrial_CountsInForm2Only()
+    {
+        double[][] rows =
+        [
+            [30, 31],
+            [35, 34.5],
+            [28, 29],
+            [38, 37],
+        ];
+        IntraclassCorrelation still = IntraclassCorrelation.Of(Table(rows));
+        IntraclassCorrelation shifted = IntraclassCorrelation.Of(
+            Table([.. rows.Select(r => new[] { r[0], r[1] + 4 })])
+        );
+        Assert.Equal(still.FixedSingle, shifted.FixedSingle, 10);
+        Assert.True(shifted.RandomSingle < still.RandomSingle - 0.05);
+    }
+
+    private static double[] Numbers(string text) =>
+        [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(double.Parse)];
+
+    private static double[,] Table(double[][] rows)
+    {
+        double[,] table = new double[rows.Length, rows[0].Length];
+        for (int i = 0; i < rows.Length; i++)
+        {
+            for (int j = 0; j < rows[i].Length; j++)
+            {
+                table[i, j] = rows[i][j];
+            }
+        }
+
+        return table;
+    }
+
     [Fact]
     public void TrialScatter_ManyOwnTrials_OutweighThePublishedValue()
     {

@@ -75,7 +75,11 @@ internal static partial class RestrictionWords
 
         foreach (string word in Clean(row.Forbidden))
         {
-            if (Demands.TryGetValue(word, out RulingEffect? effect))
+            if (word == All)
+            {
+                closes.Add(new NothingPlanned(row.SetBy?.Trim() is { Length: > 0 } who ? who : "whoever set it"));
+            }
+            else if (Demands.TryGetValue(word, out RulingEffect? effect))
             {
                 closes.Add(effect);
             }

@@ -1,12 +1,15 @@
 using Jumpwright.Athletes;
 using Jumpwright.Quantities;
 using Jumpwright.Safety.Symptoms;
+using NodaTime;
 
 namespace Jumpwright.Safety.Rules;
 
 /// <summary>
 /// Pain in the log of work done has a score but no place, so it counts for every tissue. The worst of the last logged day with a pain
-/// score counts, for a fortnight. Up to 2 of 10 is taken for free here; the place-wise rules judge what symptoms.csv says.
+/// score counts for a fortnight, and after it for as long as nobody asked again: silence is no sign of healing. A scored report of
+/// pain in symptoms.csv of the same day or later is that asking, since it names the place and has its own rule. Up to 2 of 10 is
+/// taken for free here.
 /// </summary>
 internal sealed class LoggedPain : SafetyRule
 {
@@ -20,7 +23,7 @@ internal sealed class LoggedPain : SafetyRule
     public override IEnumerable<Ruling> Rule(SafetyCase @case)
     {
         CompletedItem[] scored = [.. @case.Completed.Where(c => Worst(c) is not null)];
-        if (scored.Length == 0 || @case.DaysSince(scored[^1].Date) > PainEpisodes.WindowDays)
+        if (scored.Length == 0 || IsAnswered(scored[^1].Date, @case))
         {
             yield break;
         }
@@ -52,6 +55,14 @@ internal sealed class LoggedPain : SafetyRule
             );
         }
     }
+
+    private static bool IsAnswered(LocalDate logged, SafetyCase @case) =>
+        @case.DaysSince(logged) > PainEpisodes.WindowDays
+        && @case.Symptoms.Any(s =>
+            s.Date >= logged
+            && SymptomKinds.Read(s.Kind) is SymptomKinds.Pain or SymptomKinds.Stiffness
+            && PainJudgement.Score(s) is not null
+        );
 
     private static double? Worst(CompletedItem item) =>
         item.PainDuring is null && item.PainNextMorning is null

@@ -80,6 +80,7 @@ internal sealed class WrittenRestrictions : SafetyRule
     private static string Words(RulingEffect effect) =>
         effect switch
         {
+            NothingPlanned => "forbids everything",
             NoJumps => "forbids jumps",
             NoSingleLegLandings => "forbids landing on one leg",
             NoDepthJumps => "forbids depth jumps",

@@ -10,7 +10,20 @@ internal static class StopSignWords
     [
         (
             "a felt pop",
-            ["pop", "popped", "popping", "popped", "snap", "snapped", "tore", "torn", "tear", "ruptured", "rupture"]
+            [
+                "pop",
+                "popped",
+                "popping",
+                "snap",
+                "snapped",
+                "crack",
+                "cracked",
+                "tore",
+                "torn",
+                "tear",
+                "ruptured",
+                "rupture",
+            ]
         ),
         (
             "a head knock",
@@ -34,14 +47,26 @@ internal static class StopSignWords
                 "collapse",
                 "dizzy",
                 "dizziness",
-                "light-headed",
+                "light headed",
                 "lightheaded",
                 "syncope",
             ]
         ),
         ("swelling", ["swelling", "swollen", "swelled", "swells", "puffy", "effusion", "fluid on"]),
-        ("giving way", ["giving way", "gave way", "gives way", "giving-way", "buckled", "buckles", "buckling"]),
-        ("locking", ["locking", "locked", "locks", "stuck"]),
+        ("giving way", ["giving way", "gave way", "gives way", "buckled", "buckles", "buckling"]),
+        (
+            "locking",
+            [
+                "locking",
+                "locked",
+                "locks",
+                "stuck",
+                "cannot straighten",
+                "can t straighten",
+                "cannot bend",
+                "can t bend",
+            ]
+        ),
         ("numbness", ["numb", "numbness", "tingling", "tingles", "pins and needles", "no feeling"]),
         ("pain at rest or at night", ["at rest", "at night", "resting", "woke", "wakes", "waking"]),
     ];
@@ -53,7 +78,11 @@ internal static class StopSignWords
     {
         foreach (string? text in texts)
         {
-            string[] words = TextWords.Of(text);
+            // "gave-way" is "gave way"; only the exercise keeps its hyphen, so that a snap-down is no snap.
+            string[] words =
+            [
+                .. TextWords.Of(text).SelectMany(w => w is "snap-down" or "snap-downs" ? [w] : w.Split('-')),
+            ];
             foreach ((string sign, string[] phrases) in Signs)
             {
                 if (phrases.Any(phrase => Says(words, phrase.Split(' '))))
