@@ -34,16 +34,25 @@ public sealed class MotionBuilder(double systemMassKg, Sway sway, double startS 
     public void StartInAir(double displacementM, double velocityMS) =>
         Now = new BodyState(displacementM, velocityMS, -G);
 
-    /// <summary>Adds a solved contact; false when the spline found none.</summary>
-    public bool Contact(ReadOnlySpan<Knot> knots, ReadOnlySpan<Passage> passages)
+    /// <summary>Adds a solved contact; false when the spline found none, or none that is accepted.</summary>
+    public bool Contact(
+        ReadOnlySpan<Knot> knots,
+        ReadOnlySpan<Passage> passages,
+        Func<ImmutableArray<PolynomialPiece>, bool>? accept = null
+    )
     {
         ImmutableArray<PolynomialPiece> pieces = MotionSpline.Solve(NowS, Now, knots, passages, -G);
+        if (pieces.IsEmpty || accept?.Invoke(pieces) == false)
+        {
+            return false;
+        }
+
         foreach (PolynomialPiece piece in pieces)
         {
             Add(piece);
         }
 
-        return !pieces.IsEmpty;
+        return true;
     }
 
     /// <summary>Free flight to a level on the way down; gives its duration, s.</summary>

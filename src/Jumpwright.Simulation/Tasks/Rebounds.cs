@@ -54,6 +54,6 @@ internal static class Rebounds
             ];
         }
 
-        return builder.Contact(knots, [new Passage(knots.Length - 1, takeOffVelocityMS, riseM)]);
+        return builder.Contact(knots, [new Passage(knots.Length - 1, takeOffVelocityMS, riseM)], Plausible.Rebound);
     }
 }

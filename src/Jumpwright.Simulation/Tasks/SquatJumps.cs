@@ -101,7 +101,8 @@ public static class SquatJumps
         Knot[] knots = dipTime > 0 ? [first, new(dipTime, -settings.DipPct / 100 * G, 0), .. rise] : [first, .. rise];
         return builder.Contact(
             knots,
-            [new Passage(knots.Length - 1, settings.TakeOffVelocityMS, settings.RiseAtTakeOffM)]
+            [new Passage(knots.Length - 1, settings.TakeOffVelocityMS, settings.RiseAtTakeOffM)],
+            pieces => Plausible.Push(pieces, pieces[0].FromS + (2 * dipTime))
         );
     }
 }

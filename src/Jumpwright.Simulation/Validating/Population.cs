@@ -1,0 +1,234 @@
+using Jumpwright.Recordings;
+using Jumpwright.Simulation.Chance;
+using Jumpwright.Simulation.Devices;
+using Jumpwright.Simulation.Tasks;
+using Jumpwright.Simulation.Writing;
+
+namespace Jumpwright.Simulation.Validating;
+
+/// <summary>Draws jumpers, jumps and plates. Each number of a group is drawn from its own seed.</summary>
+public static class Population
+{
+    private static readonly double[] Rates = [200, 250, 300, 400, 500, 600, 960, 1000, 1200, 1500, 2000];
+
+    /// <summary>An ordinary recording on good plates: 1000 Hz, two plates, sway of a few newtons, noise to 2 N.</summary>
+    public static SimulatedCase Clean(JumpTask task, ulong seed, int number) =>
+        Make(task, seed, number, "clean", (random, _) => CleanPlates(random), sway: random => random.Uniform(1, 4));
+
+    /// <summary>Anything that a hall may bring: other rates, one plate, noise, hum, drift, offset, ringing, steps, one foot first.</summary>
+    public static SimulatedCase Varied(JumpTask task, ulong seed, int number) =>
+        Make(task, seed, number, "varied", VariedPlates, sway: random => random.Uniform(0.5, 6));
+
+    private static SimulatedCase Make(
+        JumpTask task,
+        ulong seed,
+        int number,
+        string group,
+        Func<SeededRandom, SimulatedMotion, PlateSettings> plates,
+        Func<SeededRandom, double> sway
+    )
+    {
+        // Some draws allow no motion (a deep dip in no time): the next draw of the same number is taken.
+        for (ulong again = 0; ; again++)
+        {
+            SeededRandom random = SeededRandom.For(
+                seed + (again * 7919),
+                ((ulong)task * 1_000_003) + (ulong)number + (group == "clean" ? 0UL : 500_000UL)
+            );
+            try
+            {
+                SimulatedMotion motion = Motion(task, random, sway(random), group != "clean");
+                PlateSettings settings = plates(random, motion);
+                SimulatedRecording recording = Plates.Record(motion, settings, random);
+                double? box = task == JumpTask.DropJump ? Math.Round(random.Uniform(0.2, 0.6), 2) : null;
+                byte[] bytes = ForceCsv.Bytes(
+                    recording,
+                    new RecordingLabels(
+                        Task: task,
+                        ExternalLoadKg: motion.ExternalLoadKg > 0 ? motion.ExternalLoadKg : null,
+                        DropHeightM: box
+                    )
+                );
+                return new SimulatedCase(
+                    $"{group} {task.Id()} {number}",
+                    task,
+                    settings.RateHz,
+                    Words(settings),
+                    bytes,
+                    recording.Truth
+                );
+            }
+            catch (InvalidOperationException) when (again < 50) { }
+        }
+    }
+
+    private static SimulatedMotion Motion(JumpTask task, SeededRandom random, double swayN, bool varied)
+    {
+        double mass = random.Uniform(45, 115);
+        double before = random.Uniform(1.3, 3);
+        double after = random.Uniform(1.5, 2.8);
+        double rise = random.Uniform(0.07, 0.14);
+        double posture = random.Uniform(-0.005, 0.04);
+        double landing = random.Uniform(0.12, 0.32);
+        double colour = random.Uniform(0, 2);
+        return task switch
+        {
+            JumpTask.CountermovementJump or JumpTask.LoadedJump => CountermovementJumps.Make(
+                new CountermovementSettings
+                {
+                    BodyMassKg = mass,
+                    ExternalLoadKg = task == JumpTask.LoadedJump ? random.OneOf<double>(10, 20, 30, 40) : 0,
+                    StandBeforeS = before,
+                    StandAfterS = after,
+                    RiseAtTakeOffM = rise,
+                    LandingPostureDropM = posture,
+                    LandingDepthM = landing,
+                    SwayN = swayN,
+                    SwayColour = colour,
+                    TakeOffVelocityMS =
+                        task == JumpTask.LoadedJump ? random.Uniform(1.3, 2.4) : random.Uniform(1.7, 3.3),
+                    DepthM = random.Uniform(0.18, 0.45),
+                    FallSpeedMS = random.Uniform(0.6, 1.6),
+                    Shape = random.OneOf(PushShape.Early, PushShape.Late, PushShape.TwoPeaks, PushShape.Level),
+                    BounceVelocityMS = varied && random.Chance(0.08) ? random.Uniform(0.6, 1.2) : 0,
+                },
+                random,
+                task
+            ),
+            JumpTask.SquatJump => SquatJumps.Make(
+                new SquatJumpSettings
+                {
+                    BodyMassKg = mass,
+                    StandBeforeS = before,
+                    StandAfterS = after,
+                    RiseAtTakeOffM = rise,
+                    LandingPostureDropM = posture,
+                    LandingDepthM = landing,
+                    SwayN = swayN,
+                    SwayColour = colour,
+                    TakeOffVelocityMS = random.Uniform(1.6, 3.0),
+                    DepthM = random.Uniform(0.25, 0.45),
+                    HoldS = random.Uniform(1.2, 3),
+                    DipPct = random.Chance(0.3) ? random.Uniform(3, 25) : 0,
+                },
+                random
+            ),
+            JumpTask.DropJump => DropJumps.Make(
+                new DropJumpSettings
+                {
+                    BodyMassKg = mass,
+                    StandBeforeS = random.Uniform(0.8, 2),
+                    StandAfterS = after,
+                    RiseAtTakeOffM = rise,
+                    RiseAtTouchDownM = random.Uniform(0.04, 0.11),
+                    LandingPostureDropM = posture,
+                    LandingDepthM = landing,
+                    SwayN = swayN,
+                    SwayColour = colour,
+                    DropHeightM = random.Uniform(0.12, 0.6),
+                    ContactS = random.Uniform(0.14, 0.35),
+                    TakeOffVelocityMS = random.Uniform(1.6, 3.0),
+                    Bimodal = random.Chance(0.35),
+                },
+                random
+            ),
+            JumpTask.RepeatedHops => HopSeries.Make(
+                new HopSettings
+                {
+                    BodyMassKg = mass,
+                    StandBeforeS = before,
+                    StandAfterS = after,
+                    RiseAtTakeOffM = rise,
+                    LandingPostureDropM = posture,
+                    LandingDepthM = landing,
+                    SwayN = swayN,
+                    SwayColour = colour,
+                    Hops = 5 + random.Below(8),
+                    ContactS = random.Uniform(0.15, 0.26),
+                    HeightM = random.Uniform(0.08, 0.4),
+                },
+                random
+            ),
+            JumpTask.DropLanding => DropJumps.MakeLanding(
+                new DropJumpSettings
+                {
+                    BodyMassKg = mass,
+                    StandBeforeS = random.Uniform(0.8, 2),
+                    StandAfterS = after + 0.5,
+                    RiseAtTouchDownM = random.Uniform(0.04, 0.11),
+                    LandingDepthM = landing,
+                    SwayN = swayN,
+                    SwayColour = colour,
+                    DropHeightM = random.Uniform(0.15, 0.6),
+                },
+                random
+            ),
+            _ => throw new NotSupportedException("Not simulated: " + task.Id()),
+        };
+    }
+
+    private static PlateSettings CleanPlates(SeededRandom random) =>
+        new()
+        {
+            RateHz = 1000,
+            TwoPlates = true,
+            NoiseN = random.Uniform(0.5, 2),
+            OffsetN = random.Uniform(-8, 8),
+            RightOffsetN = random.Uniform(-8, 8),
+            AsymmetryPct = random.NormalWithin(0, 5),
+            StandingLeftShare = random.NormalWithin(0.5, 0.02),
+            LandingLeftShare = random.NormalWithin(0.5, 0.04),
+            CutFromS = random.Uniform(0, 0.2),
+        };
+
+    private static PlateSettings VariedPlates(SeededRandom random, SimulatedMotion motion)
+    {
+        double landing = motion.LandingS ?? motion.Motion.ToS;
+        return new()
+        {
+            RateHz = random.OneOf<double>(Rates),
+            TwoPlates = random.Chance(0.6),
+            NoiseN = 0.5 * Math.Pow(16, random.Unit()),
+            DisturbanceN = random.Chance(0.3) ? random.Uniform(0.5, 4) : 0,
+            HumN = random.Chance(0.3) ? random.Uniform(0.5, 5) : 0,
+            HumHz = random.OneOf<double>(50, 60),
+            DriftN = random.Chance(0.3) ? random.Uniform(-6, 6) : 0,
+            OffsetN = random.Uniform(-25, 25),
+            RightOffsetN = random.Uniform(-25, 25),
+            RingingN = random.Chance(0.3) ? random.Uniform(5, 60) : 0,
+            RingingHz = random.Uniform(25, 110),
+            RingingDecayS = random.Uniform(0.015, 0.06),
+            QuantumN = random.Chance(0.25) ? random.Uniform(0.25, 2) : 0,
+            AsymmetryPct = random.NormalWithin(0, 9),
+            StandingLeftShare = random.NormalWithin(0.5, 0.04),
+            LandingLeftShare = random.NormalWithin(0.5, 0.08),
+            LeadS = random.Chance(0.25) ? random.Uniform(0.005, 0.03) : 0,
+            LeftLeads = random.Chance(0.5),
+            StepOnS = motion.OnsetS is not null && random.Chance(0.2) ? random.Uniform(1, 2) : 0,
+            CutToS = random.Chance(0.05) ? landing + random.Uniform(-0.2, 1.2) : null,
+        };
+    }
+
+    private static string Words(PlateSettings s)
+    {
+        List<string> words = [FormattableString.Invariant($"{s.RateHz:0} Hz, noise {s.NoiseN:0.0} N")];
+        void If(bool it, string word)
+        {
+            if (it)
+            {
+                words.Add(word);
+            }
+        }
+
+        If(!s.TwoPlates, "one plate");
+        If(s.DisturbanceN > 0, FormattableString.Invariant($"slow disturbance {s.DisturbanceN:0.0} N"));
+        If(s.HumN > 0, FormattableString.Invariant($"hum {s.HumN:0.0} N at {s.HumHz:0} Hz"));
+        If(s.DriftN != 0, FormattableString.Invariant($"drift {s.DriftN:0.0} N"));
+        If(s.RingingN > 0, FormattableString.Invariant($"ringing {s.RingingN:0} N at {s.RingingHz:0} Hz"));
+        If(s.QuantumN > 0, FormattableString.Invariant($"steps of {s.QuantumN:0.0} N"));
+        If(s.LeadS > 0, FormattableString.Invariant($"one foot {s.LeadS * 1000:0} ms first"));
+        If(s.StepOnS > 0, "steps on");
+        If(s.CutToS is not null, "ends early");
+        return string.Join(", ", words);
+    }
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Simulation.Defects;
+using Jumpwright.Simulation.Devices;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Simulation.Validating;
+
+/// <summary>Puts simulated recordings through the same doors as real ones and compares what comes out with the truth.</summary>
+public static class Validation
+{
+    /// <summary>The tasks that are drawn with varied plates.</summary>
+    public static ImmutableArray<JumpTask> VariedTasks { get; } =
+    [
+        JumpTask.CountermovementJump,
+        JumpTask.SquatJump,
+        JumpTask.LoadedJump,
+        JumpTask.DropJump,
+        JumpTask.RepeatedHops,
+        JumpTask.DropLanding,
+    ];
+
+    /// <summary>Runs the whole validation. The same options give the same report.</summary>
+    /// <param name="options">Null takes the defaults.</param>
+    /// <param name="progress">Told the part done, 0 to 1, from any thread.</param>
+    /// <param name="cancel">Ends the run early with an exception.</param>
+    public static ValidationReport Run(
+        ValidationOptions? options = null,
+        IProgress<double>? progress = null,
+        CancellationToken cancel = default
+    )
+    {
+        options ??= ValidationOptions.Default;
+        ulong seed = options.Seed;
+        List<Func<CaseResult>> work = [];
+        void Add(int count, Func<int, SimulatedCase> make) =>
+            work.AddRange(Enumerable.Range(0, count).Select(i => (Func<CaseResult>)(() => Examine(make(i)))));
+        Add(options.CleanCountermovementJumps, i => Population.Clean(JumpTask.CountermovementJump, seed, i));
+        Add(options.CleanDropJumps, i => Population.Clean(JumpTask.DropJump, seed, i));
+        foreach (JumpTask task in VariedTasks)
+        {
+            Add(options.VariedOfEachTask, i => Population.Varied(task, seed, i));
+        }
+
+        foreach (Defect defect in DefectList.All)
+        {
+            Add(options.SpoiledOfEachDefect, i => Spoiled(defect, seed, i));
+        }
+
+        CaseResult[] results = new CaseResult[work.Count];
+        int done = 0;
+        Parallel.For(
+            0,
+            work.Count,
+            new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount },
+            i =>
+            {
+                results[i] = work[i]();
+                progress?.Report((double)Interlocked.Increment(ref done) / work.Count);
+            }
+        );
+
+        int at = 0;
+        ImmutableArray<CaseResult> Take(int count)
+        {
+            at += count;
+            return [.. results.AsSpan(at - count, count)];
+        }
+
+        ImmutableArray<CaseResult> jumps = Take(options.CleanCountermovementJumps);
+        ImmutableArray<CaseResult> drops = Take(options.CleanDropJumps);
+        ImmutableArray<CaseResult> varied = Take(options.VariedOfEachTask * VariedTasks.Length);
+        ImmutableArray<SpoiledResult> spoiled =
+        [
+            .. DefectList.All.Select(defect => Summary(defect, Take(options.SpoiledOfEachDefect))),
+        ];
+        return new ValidationReport(options, jumps, drops, varied, spoiled);
+    }
+
+    /// <summary>Reads, measures and compares one case, as a file that a person brings.</summary>
+    public static CaseResult Examine(SimulatedCase @case)
+    {
+        Outcome<ImmutableArray<Trial>> outcome = Recording
+            .From(@case.Bytes)
+            .Then(recording => Measuring.Of(recording, @case.Task));
+        if (!outcome.TryGet(out ImmutableArray<Trial> trials, out Refusal? refusal))
+        {
+            return new(@case.Name, @case.Task, @case.RateHz, @case.Difficulties, refusal.Sentence, 0, []);
+        }
+
+        Trial trial = trials[0];
+        ImmutableArray<ComparedValue> values =
+        [
+            .. trial
+                .Measures.Where(m => @case.Truth.Find(m.Name) is not null)
+                .Select(m => new ComparedValue(
+                    m.Name,
+                    m.Unit.ToString(),
+                    m.Value,
+                    @case.Truth.Find(m.Name)!.Value,
+                    m.StandardUncertainty,
+                    trial.Doubtful.Contains(m.Name, StringComparer.Ordinal)
+                )),
+        ];
+        return new(@case.Name, @case.Task, @case.RateHz, @case.Difficulties, null, trials.Length, values);
+    }
+
+    private static SimulatedCase Spoiled(Defect defect, ulong seed, int number)
+    {
+        SimulatedCase good = Population.Clean(
+            number % 2 == 0 ? JumpTask.CountermovementJump : JumpTask.DropJump,
+            seed + 1,
+            number
+        );
+        return good with { Name = defect.Id + " " + good.Name, Bytes = defect.Spoil(good.Bytes) };
+    }
+
+    private static SpoiledResult Summary(Defect defect, ImmutableArray<CaseResult> results) =>
+        new(
+            defect.Id,
+            defect.What,
+            results.Length,
+            results.Count(r => r.Refusal is not null),
+            results.Count(r => r.SilentFailures().Any()),
+            results.FirstOrDefault(r => r.Refusal is not null)?.Refusal
+        );
+}
