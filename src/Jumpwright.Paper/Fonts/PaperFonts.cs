@@ -69,6 +69,25 @@ internal static class PaperFonts
         return printable.ToString();
     }
 
+    /// <summary>Text for a page: every letter kept, control and direction characters left out.</summary>
+    public static string Readable(string text)
+    {
+        var readable = new StringBuilder(text.Length);
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            if (Rune.IsWhiteSpace(rune))
+            {
+                readable.Append(' ');
+            }
+            else if (Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Control or UnicodeCategory.Format))
+            {
+                readable.Append(rune.ToString());
+            }
+        }
+
+        return readable.ToString();
+    }
+
     /// <summary>True when every visible character has a glyph, so that the printed text can be read.</summary>
     public static bool CanDraw(string text) =>
         !Printable(text).Contains('\u25A1', StringComparison.Ordinal)

@@ -127,6 +127,9 @@ public partial class DocumentsTests
     [GeneratedRegex(@"\]\((?<target>[^)\s]+)\)")]
     private static partial Regex Link();
 
-    [GeneratedRegex(@"(?:^|[\s""'(=])/(?:work|home|root|Users)/\w", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        @"(?:^|[\s""'(=])/(?:work|home|root|Users)/\w",
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex MachinePath();
 }

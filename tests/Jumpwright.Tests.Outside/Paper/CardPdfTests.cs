@@ -39,6 +39,18 @@ public class CardPdfTests
 
     [Theory]
     [MemberData(nameof(Cards))]
+    public void Card_ReadBack_NamesItsExercisesInOrder(string name)
+    {
+        SessionCard card = Card(name);
+        IReadOnlyList<string> names = CardText.Read(CardPdf.Render(card)).ExerciseNames();
+        Assert.Equal(
+            card.Items.Select(i => i.Name.Replace(" ", "", StringComparison.Ordinal)),
+            names.Select(n => n.Replace(" ", "", StringComparison.Ordinal))
+        );
+    }
+
+    [Theory]
+    [MemberData(nameof(Cards))]
     public void Card_OnA5OrHalfALetterSheet_StaysInsideAndNeverOverlaps(string name)
     {
         var read = CardText.Read(CardPdf.Render(Card(name)));

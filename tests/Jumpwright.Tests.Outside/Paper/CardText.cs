@@ -50,6 +50,39 @@ internal sealed partial class CardText
     public void MustNotSay(string text) =>
         Assert.False(Says(text), $"The paper says \"{Squeeze(text)}\", which is forbidden here. It says: {All}");
 
+    /// <summary>
+    /// Names of the exercises in the order they are done: what is set in the type of exercise names, each after its number.
+    /// </summary>
+    public IReadOnlyList<string> ExerciseNames()
+    {
+        const double NameType = 13;
+        const double NumberType = 17;
+        var names = new List<List<string>>();
+        foreach (IReadOnlyList<Word> page in Pages)
+        {
+            var ofPage = page.Where(w => w.Letters.Count > 0)
+                .Select(w => (Word: w, Size: w.Letters[0].PointSize, Line: w.Letters[0].StartBaseLine.Y))
+                .OrderByDescending(w => Math.Round(w.Line))
+                .ThenBy(w => w.Word.BoundingBox.Left);
+            foreach (var (word, size, _) in ofPage)
+            {
+                if (Math.Abs(size - NumberType) < 0.1)
+                {
+                    names.Add([]);
+                }
+                else if (Math.Abs(size - NameType) < 0.1 && names.Count > 0)
+                {
+                    names[^1].Add(word.Text);
+                }
+            }
+        }
+
+        return [.. names.Select(n => string.Join(' ', n))];
+    }
+
+    /// <summary>Every box to land on, m.</summary>
+    public IReadOnlyList<double> BoxesM() => [.. HeightsCmAfter("land on a box of").Select(cm => cm / 100)];
+
     /// <summary>Every height in cm that stands after one of these words, for example <c>step off</c> or <c>box</c>.</summary>
     public IReadOnlyList<double> HeightsCmAfter(string words) =>
         [

@@ -1,3 +1,4 @@
+using Jumpwright.Tests.CheckValues;
 using Jumpwright.Trials;
 
 namespace Jumpwright.Tests.Trials;
@@ -14,6 +15,10 @@ public class RealJumpTests
         Assert.InRange(trial.Value(MeasureNames.FlightTime), 0.5511 - 0.005, 0.5511 + 0.005);
         Assert.InRange(trial.Value(MeasureNames.JumpHeightFlightTime), 0.3724 - 0.008, 0.3724 + 0.008);
         Assert.InRange(trial.Value(MeasureNames.JumpHeight), 0.356 - 0.008, 0.356 + 0.008);
+        CheckValueTable.Assert("X1a", _ => trial.Value(MeasureNames.FlightTime));
+        CheckValueTable.Assert("X1b", _ => trial.Value(MeasureNames.JumpHeightFlightTime));
+        CheckValueTable.Assert("X1c", _ => trial.Value(MeasureNames.JumpHeight));
+        CheckValueTable.Assert("X1d", _ => trial.Value(MeasureNames.BodyWeight));
         Assert.Equal("impulse-momentum", trial.Find(MeasureNames.JumpHeight)!.Method);
         Assert.Equal("flight-time", trial.Find(MeasureNames.JumpHeightFlightTime)!.Method);
         Assert.Empty(trial.Doubtful);

@@ -1,0 +1,73 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Xml.Linq;
+using ScottPlot;
+
+namespace Jumpwright.Paper.Plotting;
+
+/// <summary>Makes of a drawn plot one SVG element that can stand inside any page.</summary>
+internal static class InlineSvg
+{
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    public static string Of(Plot plot, PlotSheet sheet, string title, string description)
+    {
+        string drawn = plot.GetSvgXml(sheet.Width, sheet.Height);
+        XElement root = XDocument.Parse(drawn).Root ?? throw new InvalidOperationException("The plot drew nothing.");
+        string own =
+            "jw" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(drawn + title + description)))[..12];
+        Own(root, own);
+        root.SetAttributeValue(
+            "viewBox",
+            string.Create(CultureInfo.InvariantCulture, $"0 0 {sheet.Width} {sheet.Height}")
+        );
+        root.SetAttributeValue("width", sheet.Width);
+        root.SetAttributeValue("height", sheet.Height);
+        root.SetAttributeValue("class", "jw-plot");
+        root.SetAttributeValue("role", "img");
+        root.SetAttributeValue("aria-labelledby", $"{own}-title {own}-desc");
+        foreach (XElement text in root.Descendants(Svg + "text"))
+        {
+            text.SetAttributeValue("font-family", "Lato, sans-serif");
+            text.SetAttributeValue("aria-hidden", "true");
+        }
+
+        root.AddFirst(
+            new XElement(Svg + "title", new XAttribute("id", own + "-title"), Fonts.PaperFonts.Readable(title)),
+            new XElement(Svg + "desc", new XAttribute("id", own + "-desc"), Fonts.PaperFonts.Readable(description))
+        );
+        return root.ToString(SaveOptions.DisableFormatting);
+    }
+
+    /// <summary>Gives every id, and every reference to one, a name that belongs to this picture alone.</summary>
+    private static void Own(XElement root, string own)
+    {
+        var names = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (XAttribute id in root.DescendantsAndSelf().Attributes("id"))
+        {
+            string name = string.Create(CultureInfo.InvariantCulture, $"{own}-{names.Count}");
+            names[id.Value] = name;
+            id.Value = name;
+        }
+
+        foreach (XAttribute attribute in root.DescendantsAndSelf().Attributes())
+        {
+            if (
+                attribute.Value.StartsWith("url(#", StringComparison.Ordinal)
+                && names.TryGetValue(attribute.Value[5..^1], out string? name)
+            )
+            {
+                attribute.Value = $"url(#{name})";
+            }
+            else if (
+                attribute.Name.LocalName == "href"
+                && attribute.Value.StartsWith('#')
+                && names.TryGetValue(attribute.Value[1..], out string? target)
+            )
+            {
+                attribute.Value = "#" + target;
+            }
+        }
+    }
+}

@@ -1,0 +1,279 @@
+using System.Globalization;
+using Jumpwright.Trials;
+using ScottPlot;
+
+namespace Jumpwright.Paper.Plotting;
+
+/// <summary>Force over time. Phases are shaded in turn and named; nothing is said by colour alone.</summary>
+internal static class TracePlot
+{
+    private const double BeforeMovementS = 0.5;
+    private const double OfLandingS = 0.9;
+    private const double BottomPx = 98;
+    private const double LineGapPx = 23;
+
+    public static Plot Draw(MotionTrace trace, string title)
+    {
+        Plot plot = PlotSheet.Empty(title, (float)BottomPx, PlotSheet.Trace);
+        (double from, double to) = Seen(trace);
+        double[] seen =
+        [
+            .. Enumerable
+                .Range(0, trace.TimeS.Length)
+                .Where(i => trace.TimeS[i] >= from && trace.TimeS[i] <= to)
+                .Select(i => trace.ForceN[i]),
+        ];
+        double peak = Math.Max(seen.Length == 0 ? 0 : seen.Max(), trace.WeightN ?? 0);
+        double top = peak <= 0 ? 1 : peak / 0.63;
+        double bottom = Math.Min(0, seen.Length == 0 ? 0 : seen.Min()) - (0.02 * top);
+        plot.Axes.SetLimits(from, to, bottom, top);
+        double secondsPerPx = (to - from) / PlotSheet.Trace.DataWidthPx;
+        Shade(plot, trace, from, to);
+        Lines(plot, trace, from, to);
+        Names(plot, trace, from, to, top, secondsPerPx);
+        Axes(plot, peak);
+        return plot;
+    }
+
+    /// <summary>What the picture shows, in a sentence or two.</summary>
+    public static string InWords(MotionTrace trace)
+    {
+        string phases = string.Join(
+            ", ",
+            trace.Phases.Select(p =>
+                string.Create(CultureInfo.InvariantCulture, $"{p.Name} {p.FromS:0.00} to {p.ToS:0.00} s")
+            )
+        );
+        string weight = trace.WeightN is { } w
+            ? string.Create(CultureInfo.InvariantCulture, $" Body weight {w:0} N.")
+            : "";
+        string plates = trace.LeftN.IsEmpty ? "" : " Left leg in dashes, right leg in dots, both in a full line.";
+        return (phases.Length == 0 ? "Force over time." : $"Force over time: {phases}.") + weight + plates;
+    }
+
+    private static (double From, double To) Seen(MotionTrace trace)
+    {
+        if (trace.TimeS.IsEmpty)
+        {
+            return (0, 1);
+        }
+
+        double from = trace.TimeS[0];
+        double to = trace.TimeS[^1];
+        if (trace.Phases is [var first, ..] && first.Name == Tracing.Weighing)
+        {
+            from = Math.Max(from, first.ToS - BeforeMovementS);
+        }
+
+        if (trace.Phases is [.., var last] && last.Name == Tracing.Landing)
+        {
+            to = Math.Min(to, last.FromS + OfLandingS);
+        }
+
+        return to > from ? (from, to) : (from, from + 1);
+    }
+
+    private static void Shade(Plot plot, MotionTrace trace, double from, double to)
+    {
+        bool dark = false;
+        foreach (Phase phase in trace.Phases.Where(p => p.ToS > from && p.FromS < to))
+        {
+            var span = plot.Add.HorizontalSpan(Math.Max(phase.FromS, from), Math.Min(phase.ToS, to));
+            span.FillStyle.Color = dark ? Color.FromHex("#E3EAF3") : Color.FromHex("#F5F7FA");
+            span.LineStyle.Width = 0;
+            dark = !dark;
+        }
+    }
+
+    private static void Lines(Plot plot, MotionTrace trace, double from, double to)
+    {
+        if (trace.WeightN is { } weight)
+        {
+            var line = plot.Add.HorizontalLine(weight);
+            line.LineColor = PlotSheet.Ink;
+            line.LineWidth = 1.5f;
+            line.LinePattern = LinePattern.DenselyDashed;
+            line.LegendText = "body weight";
+        }
+
+        if (!trace.LeftN.IsEmpty && !trace.RightN.IsEmpty)
+        {
+            Curve(plot, trace.TimeS, trace.LeftN, from, to, "left", LinePattern.Dashed, PlotSheet.Accent, 2.4f);
+            Curve(plot, trace.TimeS, trace.RightN, from, to, "right", LinePattern.Dotted, PlotSheet.Accent, 3f);
+        }
+
+        string name = trace.LeftN.IsEmpty ? "force" : "both legs";
+        Curve(plot, trace.TimeS, trace.ForceN, from, to, name, LinePattern.Solid, PlotSheet.Ink, 2.6f);
+        foreach (Phase flight in trace.Phases.Where(p => p.Name == Tracing.Flight))
+        {
+            Mark(plot, flight.FromS, from, to);
+            Mark(plot, flight.ToS, from, to);
+        }
+
+        foreach (Phase fall in trace.Phases.Where(p => p.Name == Tracing.Fall))
+        {
+            Mark(plot, fall.ToS, from, to);
+        }
+    }
+
+    private static void Mark(Plot plot, double atS, double from, double to)
+    {
+        if (atS < from || atS > to)
+        {
+            return;
+        }
+
+        var line = plot.Add.VerticalLine(atS);
+        line.LineColor = PlotSheet.Accent;
+        line.LineWidth = 2;
+    }
+
+    private static void Curve(
+        Plot plot,
+        IReadOnlyList<double> timeS,
+        IReadOnlyList<double> forceN,
+        double from,
+        double to,
+        string name,
+        LinePattern pattern,
+        Color color,
+        float width
+    )
+    {
+        (double[] x, double[] y) = Thinned(timeS, forceN, from, to);
+        var curve = plot.Add.ScatterLine(x, y);
+        curve.LegendText = name;
+        curve.LinePattern = pattern;
+        curve.LineWidth = width;
+        curve.Color = color;
+        curve.MarkerSize = 0;
+    }
+
+    /// <summary>Lowest and highest of each column of the picture, so that no peak is lost and the file stays small.</summary>
+    private static (double[] X, double[] Y) Thinned(
+        IReadOnlyList<double> timeS,
+        IReadOnlyList<double> forceN,
+        double from,
+        double to
+    )
+    {
+        int first = 0;
+        while (first < timeS.Count && timeS[first] < from)
+        {
+            first++;
+        }
+
+        int end = first;
+        while (end < Math.Min(timeS.Count, forceN.Count) && timeS[end] <= to)
+        {
+            end++;
+        }
+
+        const int Columns = 530;
+        int step = Math.Max(1, (end - first) / Columns);
+        var x = new List<double>();
+        var y = new List<double>();
+        for (int i = first; i < end; i += step)
+        {
+            int low = i;
+            int high = i;
+            for (int j = i; j < Math.Min(i + step, end); j++)
+            {
+                low = forceN[j] < forceN[low] ? j : low;
+                high = forceN[j] > forceN[high] ? j : high;
+            }
+
+            foreach (int k in low == high ? [low] : new[] { Math.Min(low, high), Math.Max(low, high) })
+            {
+                x.Add(timeS[k]);
+                y.Add(forceN[k]);
+            }
+        }
+
+        return ([.. x], [.. y]);
+    }
+
+    /// <summary>Phases' names and the marks' names, upright above the curve; neighbours are kept apart.</summary>
+    private static void Names(Plot plot, MotionTrace trace, double from, double to, double top, double secondsPerPx)
+    {
+        var names = new List<(double At, string Name, bool Mark)>();
+        foreach (Phase phase in trace.Phases.Where(p => p.ToS > from && p.FromS < to))
+        {
+            double a = Math.Max(phase.FromS, from);
+            double b = Math.Min(phase.ToS, to);
+            names.Add(((a + b) / 2, phase.Name, false));
+            if (phase.Name == Tracing.Flight)
+            {
+                names.Add((a + (13 * secondsPerPx), "take-off", true));
+                names.Add((b - (13 * secondsPerPx), "touch-down", true));
+            }
+            else if (phase.Name == Tracing.Fall)
+            {
+                names.Add((b - (13 * secondsPerPx), "touch-down", true));
+            }
+        }
+
+        double next = double.NegativeInfinity;
+        foreach ((double at, string name, bool mark) in names.OrderBy(n => n.At))
+        {
+            double x = Math.Max(at, next);
+            if (x > to - (8 * secondsPerPx))
+            {
+                break;
+            }
+
+            var text = plot.Add.Text(name, x, top * 0.985);
+            text.LabelRotation = -90;
+            text.LabelAlignment = Alignment.MiddleRight;
+            text.LabelFontName = Fonts.PaperFonts.Family;
+            text.LabelFontSize = PlotSheet.Type;
+            text.LabelBold = mark;
+            text.LabelFontColor = mark ? PlotSheet.Accent : PlotSheet.Ink;
+            next = x + (LineGapPx * secondsPerPx);
+        }
+    }
+
+    private static void Axes(Plot plot, double peak)
+    {
+        double step = Step(peak);
+        var ticks = new ScottPlot.TickGenerators.NumericManual();
+        for (double at = 0; at <= peak * 1.02; at += step)
+        {
+            ticks.AddMajor(at, at.ToString("0", CultureInfo.InvariantCulture));
+        }
+
+        plot.Axes.Left.TickGenerator = ticks;
+        Label(plot.Axes.Bottom.Label, "Time (s)");
+        Label(plot.Axes.Left.Label, "Force (N)");
+        plot.Legend.FontSize = PlotSheet.Type;
+        plot.Legend.FontName = Fonts.PaperFonts.Family;
+        plot.Legend.Orientation = Orientation.Horizontal;
+        plot.Legend.OutlineWidth = 0;
+        plot.Legend.ShadowColor = Colors.Transparent;
+        plot.ShowLegend(Edge.Bottom);
+    }
+
+    internal static void Label(LabelStyle label, string text)
+    {
+        label.Text = text;
+        label.FontSize = PlotSheet.Type;
+        label.Bold = false;
+        label.ForeColor = PlotSheet.Ink;
+    }
+
+    private static double Step(double peak)
+    {
+        double step = 100;
+        while (peak / step > 5)
+        {
+            step *= step switch
+            {
+                100 or 1000 or 10000 => 2,
+                200 or 2000 or 20000 => 2.5,
+                _ => 2,
+            };
+        }
+
+        return step;
+    }
+}

@@ -1,0 +1,108 @@
+using System.Globalization;
+using NodaTime;
+using NodaTime.Text;
+using ScottPlot;
+
+namespace Jumpwright.Paper.Plotting;
+
+/// <summary>Values over days, each with its ± bar; the last one is written out.</summary>
+internal static class TrendPlot
+{
+    private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMM");
+    private static readonly LocalDatePattern DayAndYear = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
+
+    public static Plot Draw(IReadOnlyList<TrendPoint> points, string label, string unit)
+    {
+        if (points.Count == 0)
+        {
+            throw new ArgumentException("A trend needs at least one value.", nameof(points));
+        }
+
+        Plot plot = PlotSheet.Empty(label, 76, PlotSheet.Trend);
+        TrendPoint[] inOrder = [.. points.OrderBy(p => p.Date)];
+        LocalDate start = inOrder[0].Date;
+        double[] x = [.. inOrder.Select(p => (double)Period.DaysBetween(start, p.Date))];
+        double[] y = [.. inOrder.Select(p => p.Value)];
+        double[] u = [.. inOrder.Select(p => Math.Abs(p.U))];
+        double low = inOrder.Min(p => p.Value - Math.Abs(p.U));
+        double high = inOrder.Max(p => p.Value + Math.Abs(p.U));
+        double room = Math.Max(high - low, Math.Max(Math.Abs(high) * 0.02, 1e-9));
+        double span = Math.Max(x[^1], 7);
+        double middle = x[^1] / 2;
+        plot.Axes.SetLimits(middle - (span * 0.62), middle + (span * 0.62), low - (0.25 * room), high + (0.5 * room));
+
+        if (inOrder.Length > 1)
+        {
+            var line = plot.Add.ScatterLine(x, y);
+            line.Color = PlotSheet.Accent;
+            line.LineWidth = 1.5f;
+            line.MarkerSize = 0;
+        }
+
+        var bars = plot.Add.ErrorBar(x, y, u);
+        bars.Color = PlotSheet.Ink;
+        bars.LineWidth = 2;
+        bars.CapSize = 7;
+        var dots = plot.Add.ScatterPoints(x, y);
+        dots.Color = PlotSheet.Ink;
+        dots.MarkerSize = 12;
+        TrendPoint last = inOrder[^1];
+        string said = $"{Number(last.Value, last.U)} ± {Number(last.U, last.U)} {unit}";
+        var text = plot.Add.Text(
+            Fonts.PaperFonts.Printable(said),
+            x[^1],
+            last.Value + Math.Abs(last.U) + (0.06 * room)
+        );
+        text.LabelFontName = Fonts.PaperFonts.Family;
+        text.LabelFontSize = PlotSheet.Type;
+        text.LabelBold = true;
+        text.LabelFontColor = PlotSheet.Ink;
+        text.LabelAlignment = inOrder.Length > 1 ? Alignment.LowerRight : Alignment.LowerCenter;
+        plot.Axes.Bottom.TickGenerator = Days(inOrder, x, span);
+        TracePlot.Label(plot.Axes.Left.Label, Fonts.PaperFonts.Printable(unit));
+        TracePlot.Label(plot.Axes.Bottom.Label, "Day (bars: ± standard uncertainty)");
+        return plot;
+    }
+
+    /// <summary>Every value in words.</summary>
+    public static string InWords(IReadOnlyList<TrendPoint> points, string unit) =>
+        points.Count == 0
+            ? "No values."
+            : string.Join(
+                "; ",
+                points
+                    .OrderBy(p => p.Date)
+                    .Select(p => $"{DayAndYear.Format(p.Date)}: {Number(p.Value, p.U)} ± {Number(p.U, p.U)} {unit}")
+            ) + ".";
+
+    /// <summary>Days of the points as far as they stand apart; the year on the first and wherever it changes.</summary>
+    private static ScottPlot.TickGenerators.NumericManual Days(TrendPoint[] points, double[] x, double span)
+    {
+        var ticks = new ScottPlot.TickGenerators.NumericManual();
+        double pxPerDay = PlotSheet.Trend.DataWidthPx / (span * 1.24);
+        double free = double.NegativeInfinity;
+        int year = int.MinValue;
+        for (int i = 0; i < points.Length; i++)
+        {
+            string name = (points[i].Date.Year == year ? Day : DayAndYear).Format(points[i].Date);
+            double half = PlotSheet.WidthOf(name, PlotSheet.Type) / 2;
+            if ((x[i] * pxPerDay) - half < free)
+            {
+                continue;
+            }
+
+            ticks.AddMajor(x[i], name);
+            free = (x[i] * pxPerDay) + half + 12;
+            year = points[i].Date.Year;
+        }
+
+        return ticks;
+    }
+
+    /// <summary>As many decimals as the uncertainty has a first digit.</summary>
+    private static string Number(double value, double u)
+    {
+        int decimals = u > 0 ? Math.Clamp((int)-Math.Floor(Math.Log10(u)), 0, 4) : 2;
+        return value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    }
+}
