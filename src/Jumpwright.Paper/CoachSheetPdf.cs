@@ -1,0 +1,27 @@
+using Jumpwright.Paper.Layout;
+using Jumpwright.Sessions;
+
+namespace Jumpwright.Paper;
+
+/// <summary>
+/// The coach's sheet of one session as a PDF: A4 on its side, and safe on Letter on its side. What is to be watched in
+/// whom begins a page of its own, so that the pages before it can hang on the wall. The same sheet gives the same bytes.
+/// </summary>
+public static class CoachSheetPdf
+{
+    /// <summary>Draws the sheet.</summary>
+    public static byte[] Render(CoachSheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        var layout = new SheetLayout(sheet, PaperFormat.A4OnItsSide.Content.Width);
+        return PageBinder.Bind(
+            PaperFormat.A4OnItsSide,
+            layout.FirstHead(),
+            layout.FurtherHead(),
+            layout.Foot,
+            layout.Blocks(),
+            layout.Title,
+            sheet.Date
+        );
+    }
+}
