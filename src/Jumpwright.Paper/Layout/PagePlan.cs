@@ -26,8 +26,7 @@ internal static class PagePlan
 
         foreach (Block block in blocks)
         {
-            bool fitsTheNextOnly = block.Height > left && block.Height <= furtherHeight;
-            if (page.Count > 0 && (block.OnNewPage || fitsTheNextOnly))
+            if (block.Height > left && page.Count > 0 && block.Height <= furtherHeight)
             {
                 Turn();
             }

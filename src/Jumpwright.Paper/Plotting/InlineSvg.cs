@@ -13,10 +13,15 @@ internal static class InlineSvg
 
     public static string Of(Plot plot, PlotSheet sheet, string title, string description)
     {
-        string drawn = plot.GetSvgXml(sheet.Width, sheet.Height);
-        XElement root = XDocument.Parse(drawn).Root ?? throw new InvalidOperationException("The plot drew nothing.");
+        XElement root =
+            XDocument.Parse(plot.GetSvgXml(sheet.Width, sheet.Height)).Root
+            ?? throw new InvalidOperationException("The plot drew nothing.");
+        // The library counts its ids through the whole process; they are settled before the picture's own name is made.
+        Own(root, "jw");
+        string settled = root.ToString(SaveOptions.DisableFormatting);
         string own =
-            "jw" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(drawn + title + description)))[..12];
+            "jw"
+            + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(settled + title + description)))[..12];
         Own(root, own);
         root.SetAttributeValue(
             "viewBox",
@@ -31,6 +36,7 @@ internal static class InlineSvg
         {
             text.SetAttributeValue("font-family", "Lato, sans-serif");
             text.SetAttributeValue("aria-hidden", "true");
+            text.Value = text.Value.Trim('\n', '\t');
         }
 
         root.AddFirst(

@@ -4,7 +4,7 @@ using SkiaSharp;
 namespace Jumpwright.Paper.Plotting;
 
 /// <summary>
-/// A picture's size and type. Half as wide again as it is shown on a narrow screen: type of 20 is read as 11 at 350 px.
+/// A picture's size and type: type of 20 is read as 11 at 350 px.
 /// </summary>
 /// <param name="Width">px.</param>
 /// <param name="Height">px.</param>
@@ -16,7 +16,7 @@ internal sealed record PlotSheet(int Width, int Height)
     public const float RightPx = 22;
     public const float TopPx = 66;
 
-    public static readonly PlotSheet Trace = new(640, 500);
+    public static readonly PlotSheet Trace = new(640, 540);
     public static readonly PlotSheet Trend = new(640, 380);
 
     public static readonly Color Ink = Color.FromHex("#111111");
@@ -41,6 +41,7 @@ internal sealed record PlotSheet(int Width, int Height)
         plot.Axes.Top.IsVisible = false;
         plot.Layout.Fixed(new PixelPadding(LeftPx, RightPx, bottomPx, TopPx));
         plot.Axes.Title.Label.Text = Wrapped(title, sheet.Width - 30);
+        plot.Axes.Title.FullFigureCenter = true;
         plot.Axes.Title.Label.FontSize = TitleType;
         plot.Axes.Title.Label.Bold = true;
         plot.Axes.Title.Label.ForeColor = Ink;

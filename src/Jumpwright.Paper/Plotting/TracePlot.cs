@@ -9,7 +9,8 @@ internal static class TracePlot
 {
     private const double BeforeMovementS = 0.5;
     private const double OfLandingS = 0.9;
-    private const double BottomPx = 98;
+    private const double RoomForFallS = 0.24;
+    private const double BottomPx = 114;
     private const double LineGapPx = 23;
 
     public static Plot Draw(MotionTrace trace, string title)
@@ -31,7 +32,7 @@ internal static class TracePlot
         Shade(plot, trace, from, to);
         Lines(plot, trace, from, to);
         Names(plot, trace, from, to, top, secondsPerPx);
-        Axes(plot, peak);
+        Axes(plot, trace, peak, from, to);
         return plot;
     }
 
@@ -65,6 +66,12 @@ internal static class TracePlot
             from = Math.Max(from, first.ToS - BeforeMovementS);
         }
 
+        // A fall is often recorded from its last instant only; there has to be room for its name.
+        if (trace.Phases.FirstOrDefault(p => p.Name == Tracing.Fall) is { } fall)
+        {
+            from = Math.Min(from, fall.ToS - RoomForFallS);
+        }
+
         if (trace.Phases is [.., var last] && last.Name == Tracing.Landing)
         {
             to = Math.Min(to, last.FromS + OfLandingS);
@@ -73,13 +80,17 @@ internal static class TracePlot
         return to > from ? (from, to) : (from, from + 1);
     }
 
+    /// <summary>The phases, a fall from the picture's edge on.</summary>
+    private static IEnumerable<Phase> Widened(MotionTrace trace, double from) =>
+        trace.Phases.Select(p => p.Name == Tracing.Fall ? p with { FromS = Math.Min(p.FromS, from) } : p);
+
     private static void Shade(Plot plot, MotionTrace trace, double from, double to)
     {
         bool dark = false;
-        foreach (Phase phase in trace.Phases.Where(p => p.ToS > from && p.FromS < to))
+        foreach (Phase phase in Widened(trace, from).Where(p => p.ToS > from && p.FromS < to))
         {
             var span = plot.Add.HorizontalSpan(Math.Max(phase.FromS, from), Math.Min(phase.ToS, to));
-            span.FillStyle.Color = dark ? Color.FromHex("#E3EAF3") : Color.FromHex("#F5F7FA");
+            span.FillStyle.Color = dark ? PlotSheet.Accent.WithAlpha(0.14) : PlotSheet.Accent.WithAlpha(0.04);
             span.LineStyle.Width = 0;
             dark = !dark;
         }
@@ -93,17 +104,15 @@ internal static class TracePlot
             line.LineColor = PlotSheet.Ink;
             line.LineWidth = 1.5f;
             line.LinePattern = LinePattern.DenselyDashed;
-            line.LegendText = "body weight";
         }
 
         if (!trace.LeftN.IsEmpty && !trace.RightN.IsEmpty)
         {
-            Curve(plot, trace.TimeS, trace.LeftN, from, to, "left", LinePattern.Dashed, PlotSheet.Accent, 2.4f);
-            Curve(plot, trace.TimeS, trace.RightN, from, to, "right", LinePattern.Dotted, PlotSheet.Accent, 3f);
+            Curve(plot, trace.TimeS, trace.LeftN, from, to, LinePattern.Dashed, PlotSheet.Accent, 2.4f);
+            Curve(plot, trace.TimeS, trace.RightN, from, to, LinePattern.Dotted, PlotSheet.Accent, 3f);
         }
 
-        string name = trace.LeftN.IsEmpty ? "force" : "both legs";
-        Curve(plot, trace.TimeS, trace.ForceN, from, to, name, LinePattern.Solid, PlotSheet.Ink, 2.6f);
+        Curve(plot, trace.TimeS, trace.ForceN, from, to, LinePattern.Solid, PlotSheet.Ink, 2.6f);
         foreach (Phase flight in trace.Phases.Where(p => p.Name == Tracing.Flight))
         {
             Mark(plot, flight.FromS, from, to);
@@ -134,7 +143,6 @@ internal static class TracePlot
         IReadOnlyList<double> forceN,
         double from,
         double to,
-        string name,
         LinePattern pattern,
         Color color,
         float width
@@ -142,7 +150,6 @@ internal static class TracePlot
     {
         (double[] x, double[] y) = Thinned(timeS, forceN, from, to);
         var curve = plot.Add.ScatterLine(x, y);
-        curve.LegendText = name;
         curve.LinePattern = pattern;
         curve.LineWidth = width;
         curve.Color = color;
@@ -197,7 +204,7 @@ internal static class TracePlot
     private static void Names(Plot plot, MotionTrace trace, double from, double to, double top, double secondsPerPx)
     {
         var names = new List<(double At, string Name, bool Mark)>();
-        foreach (Phase phase in trace.Phases.Where(p => p.ToS > from && p.FromS < to))
+        foreach (Phase phase in Widened(trace, from).Where(p => p.ToS > from && p.FromS < to))
         {
             double a = Math.Max(phase.FromS, from);
             double b = Math.Min(phase.ToS, to);
@@ -233,7 +240,7 @@ internal static class TracePlot
         }
     }
 
-    private static void Axes(Plot plot, double peak)
+    private static void Axes(Plot plot, MotionTrace trace, double peak, double from, double to)
     {
         double step = Step(peak);
         var ticks = new ScottPlot.TickGenerators.NumericManual();
@@ -243,14 +250,38 @@ internal static class TracePlot
         }
 
         plot.Axes.Left.TickGenerator = ticks;
-        Label(plot.Axes.Bottom.Label, "Time (s)");
+        Label(plot.Axes.Bottom.Label, "Time (s)\n" + Key(trace));
+        plot.Axes.Bottom.TickGenerator = Seconds(from, to);
+        plot.Grid.XAxisStyle.IsVisible = false;
         Label(plot.Axes.Left.Label, "Force (N)");
-        plot.Legend.FontSize = PlotSheet.Type;
-        plot.Legend.FontName = Fonts.PaperFonts.Family;
-        plot.Legend.Orientation = Orientation.Horizontal;
-        plot.Legend.OutlineWidth = 0;
-        plot.Legend.ShadowColor = Colors.Transparent;
-        plot.ShowLegend(Edge.Bottom);
+    }
+
+    /// <summary>Which line is which, in words.</summary>
+    private static string Key(MotionTrace trace)
+    {
+        string weight = trace.WeightN is null ? "" : "fine dashes: body weight";
+        string plates =
+            trace.LeftN.IsEmpty || trace.RightN.IsEmpty ? "" : "full line: both legs, dashes: left, dots: right";
+        return plates.Length > 0 && weight.Length > 0 ? plates + "\n" + weight : plates + weight;
+    }
+
+    private static ScottPlot.TickGenerators.NumericManual Seconds(double from, double to)
+    {
+        double step = (to - from) switch
+        {
+            < 0.9 => 0.1,
+            < 1.8 => 0.2,
+            < 4.5 => 0.5,
+            < 9 => 1,
+            _ => Math.Ceiling((to - from) / 8),
+        };
+        var ticks = new ScottPlot.TickGenerators.NumericManual();
+        for (double k = Math.Ceiling(from / step); k * step <= to; k++)
+        {
+            ticks.AddMajor(k * step, (k * step).ToString("0.0", CultureInfo.InvariantCulture));
+        }
+
+        return ticks;
     }
 
     internal static void Label(LabelStyle label, string text)
