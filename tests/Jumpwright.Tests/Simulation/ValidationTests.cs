@@ -41,10 +41,9 @@ public class ValidationTests
     {
         Assert.Empty(Report.Value.CleanCountermovementJumps.Where(r => r.SilentFailures().Any()).Select(r => r.Name));
         // A drop jump's impulse height is not there yet: 2u is more than a centimetre in some (docs/validation.md).
-        Assert.Empty(
-            Report
-                .Value.CleanDropJumps.SelectMany(r => r.SilentFailures())
-                .Where(v => v.Name != MeasureNames.JumpHeight)
+        Assert.DoesNotContain(
+            Report.Value.CleanDropJumps.SelectMany(r => r.SilentFailures()),
+            v => v.Name != MeasureNames.JumpHeight
         );
     }
 
