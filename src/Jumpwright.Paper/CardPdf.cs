@@ -1,7 +1,5 @@
 using Jumpwright.Paper.Layout;
 using Jumpwright.Sessions;
-using PdfSharp.Drawing;
-using PdfSharp.Pdf;
 
 namespace Jumpwright.Paper;
 
@@ -12,30 +10,20 @@ public static class CardPdf
     public static byte[] Render(SessionCard card, CardPictures? pictures = null)
     {
         ArgumentNullException.ThrowIfNull(card);
-        PaperFormat format = PaperFormat.A5;
-        var styles = new CardStyles();
-        var layout = new CardLayout(card, pictures ?? CardPictures.None, styles, format.Content.Width);
-        IReadOnlyList<Row> firstHead = layout.FirstHead();
-        IReadOnlyList<Row> furtherHead = layout.FurtherHead();
-        double foot = layout.Foot(1, 1).Sum(r => r.Height);
-        double room = format.Content.Height - foot;
-        IReadOnlyList<IReadOnlyList<Row>> pages = PagePlan.Fill(
-            layout.Blocks(),
-            room - firstHead.Sum(r => r.Height),
-            room - furtherHead.Sum(r => r.Height)
+        var layout = new CardLayout(
+            card,
+            pictures ?? CardPictures.None,
+            new CardStyles(),
+            PaperFormat.A5.Content.Width
         );
-        using var document = new PdfDocument();
-        for (int i = 0; i < pages.Count; i++)
-        {
-            PdfPage page = document.AddPage();
-            page.Width = XUnit.FromPoint(format.WidthPt);
-            page.Height = XUnit.FromPoint(format.HeightPt);
-            using var g = XGraphics.FromPdfPage(page);
-            double y = Rows.Stack(g, i == 0 ? firstHead : furtherHead, format.Content.Left, format.Content.Top);
-            Rows.Stack(g, pages[i], format.Content.Left, y);
-            Rows.Stack(g, layout.Foot(i + 1, pages.Count), format.Content.Left, format.Content.Bottom - foot);
-        }
-
-        return FixedPdf.Save(document, layout.Title, card.Date);
+        return PageBinder.Bind(
+            PaperFormat.A5,
+            layout.FirstHead(),
+            layout.FurtherHead(),
+            layout.Foot,
+            layout.Blocks(),
+            layout.Title,
+            card.Date
+        );
     }
 }

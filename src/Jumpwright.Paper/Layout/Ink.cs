@@ -22,6 +22,7 @@ internal static class Ink
     public static readonly XPen StrongRule = new(XColors.Black, 2.6);
     public static readonly XPen BlackLine = new(XColors.Black, 0.9);
     public static readonly XPen ThinRule = new(Rule, 0.5);
+    public static readonly XPen FaintRule = new(XColor.FromArgb(0xE3, 0xE6, 0xEA), 0.4);
     public static readonly XPen MarginLine = new(Accent, 0.9);
     public static readonly XPen Box = new(XColors.Black, 1.1);
 }

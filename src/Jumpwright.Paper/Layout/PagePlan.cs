@@ -26,7 +26,8 @@ internal static class PagePlan
 
         foreach (Block block in blocks)
         {
-            if (block.Height > left && page.Count > 0 && block.Height <= furtherHeight)
+            bool fitsTheNextOnly = block.Height > left && block.Height <= furtherHeight;
+            if (page.Count > 0 && (block.OnNewPage || fitsTheNextOnly))
             {
                 Turn();
             }

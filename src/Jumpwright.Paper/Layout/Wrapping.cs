@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Jumpwright.Paper.Layout;
 
-/// <summary>Breaks text into lines that are never wider than asked; a word too long for a line is cut.</summary>
+/// <summary>Breaks text into lines that are never wider than asked; a word too long for a line is cut, after a hyphen if it has one.</summary>
 internal static class Wrapping
 {
     public static IReadOnlyList<IReadOnlyList<Piece>> Lines(IEnumerable<Run> runs, double widthPt)
@@ -69,8 +69,10 @@ internal static class Wrapping
                 string element = elements.GetTextElement();
                 if (part.Length > 0 && run.Style.Width(part + element) > widthPt)
                 {
-                    yield return part;
-                    part = "";
+                    int hyphen = part.LastIndexOf('-') + 1;
+                    int cut = hyphen > 0 ? hyphen : part.Length;
+                    yield return part[..cut];
+                    part = part[cut..];
                 }
 
                 part += element;
