@@ -28,27 +28,16 @@ internal sealed class JointPain : SafetyRule
                     PainTimes.Read(r.When) == PainTime.Morning
                 );
                 string seen = "Pain that may be of a joint or muscle (" + PainJudgement.Name(morning ?? worst) + ")";
-                if (morning is not null || !(PainJudgement.Score(worst) <= PainLimits.JointLow.Value))
-                {
-                    yield return Close(
-                        new TierAtMost(tissue, 0),
-                        $"{seen}: nothing on the {TissueWords.Of(tissue)}. A later report of 0 changes it, or a licensed person who "
-                            + "names another tissue."
-                    );
-                    continue;
-                }
-
+                bool nothing = morning is not null || !(PainJudgement.Score(worst) <= PainLimits.JointLow.Value);
+                string change = "A later report of 0 changes it, or a licensed person who names another tissue.";
                 yield return Close(
-                    new TierAtMost(tissue, 1),
-                    $"{seen}: only low work (tier 1) on the {TissueWords.Of(tissue)}. A later report of 0 changes it."
+                    new TierAtMost(tissue, nothing ? 0 : 1),
+                    $"{seen}: {(nothing ? "nothing" : "only low work (tier 1)")} on the {TissueWords.Of(tissue)}. {change}"
                 );
-                yield return Close(
-                    new NoHighIntensity(),
-                    $"{seen}: no high-intensity work. A later report of 0 changes it."
-                );
+                yield return Close(new NoHighIntensity(), $"{seen}: no high-intensity work. {change}");
                 yield return Close(
                     new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
-                    $"{seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. A later report of 0 changes it."
+                    $"{seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {change}"
                 );
             }
         }

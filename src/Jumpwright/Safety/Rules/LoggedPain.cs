@@ -49,6 +49,7 @@ internal sealed class LoggedPain : SafetyRule
                 );
             }
 
+            yield return Close(new NoHighIntensity(), $"{seen}, place not said: no high-intensity work. {change}");
             yield return Close(
                 new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
                 $"{seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {change}"

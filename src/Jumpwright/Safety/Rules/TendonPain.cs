@@ -32,27 +32,29 @@ internal sealed class TendonPain : SafetyRule
                 }
 
                 PainJudgement judged = Judge(episode);
-                if (judged.Grade == PainGrade.Nothing)
+                if (judged.Grade == PainGrade.Fine)
                 {
-                    yield return Close(
-                        new TierAtMost(tissue, 0),
-                        $"{judged.Seen}: nothing on the {TissueWords.Of(tissue)}. A later report of 5 or less that does not rise opens "
-                            + "low work again."
-                    );
+                    continue;
                 }
-                else if (judged.Grade == PainGrade.Caution)
-                {
-                    string low = "A later report of 2 or less, no worse next morning, changes it.";
-                    yield return Close(
-                        new TierAtMost(tissue, 1),
-                        $"{judged.Seen}: only low work (tier 1) on the {TissueWords.Of(tissue)}. {low}"
-                    );
-                    yield return Close(new NoHighIntensity(), $"{judged.Seen}: no high-intensity work. {low}");
-                    yield return Close(
-                        new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
-                        $"{judged.Seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {low}"
-                    );
-                }
+
+                // What caution closes, a worse grade closes too: more pain must never open anything.
+                (int tier, string left, string change) =
+                    judged.Grade == PainGrade.Nothing
+                        ? (0, "nothing", "A later report of 5 or less that does not rise opens low work again.")
+                        : (
+                            1,
+                            "only low work (tier 1)",
+                            "A later report of 2 or less, no worse next morning, changes it."
+                        );
+                yield return Close(
+                    new TierAtMost(tissue, tier),
+                    $"{judged.Seen}: {left} on the {TissueWords.Of(tissue)}. {change}"
+                );
+                yield return Close(new NoHighIntensity(), $"{judged.Seen}: no high-intensity work. {change}");
+                yield return Close(
+                    new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
+                    $"{judged.Seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {change}"
+                );
             }
         }
     }
