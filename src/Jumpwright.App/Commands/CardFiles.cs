@@ -29,8 +29,19 @@ internal static class CardFiles
             step();
         }
 
+        foreach (CoachSheet sheet in week.Sheets)
+        {
+            cancel.ThrowIfCancellationRequested();
+            File.WriteAllBytes(Path.Combine(folder, NameOf(sheet)), CoachSheetPdf.Render(sheet));
+            written++;
+            step();
+        }
+
         return written;
     }
+
+    /// <summary>File name of a coach's sheet.</summary>
+    public static string NameOf(CoachSheet sheet) => $"{sheet.SessionId}-coach.pdf";
 
     /// <summary>File name of a card.</summary>
     public static string NameOf(SessionCard card) => $"{card.SessionId}-{card.AthleteId}.pdf";

@@ -67,7 +67,7 @@ internal sealed class CardsCommand : ITaughtCommand
                 int written = await WorkProgress.Of(
                     terminal,
                     "Drawing cards",
-                    week.Cards.Length,
+                    week.Cards.Length + week.Sheets.Length,
                     step => Task.Run(() => CardFiles.Write(week, opened.Material, folder, step, cancel), cancel)
                 );
                 terminal.Out.WriteLine($"{written} PDFs in {folder}");

@@ -119,5 +119,6 @@ internal static class CommandLine
         new CardsCommand(),
         new ServeCommand(),
         new CatalogueCommand(),
+        new ValidateCommand(),
     ];
 }

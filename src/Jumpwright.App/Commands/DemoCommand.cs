@@ -142,7 +142,7 @@ internal sealed class DemoCommand : ITaughtCommand
         int written = await WorkProgress.Of(
             terminal,
             "Drawing cards",
-            week.Cards.Length,
+            week.Cards.Length + week.Sheets.Length,
             step => Task.Run(() => CardFiles.Write(week, material, cardFolder, step, cancel), cancel)
         );
         to.WriteLine($"The squad folder is in {squadFolder}, the store is {storeFile}, the plan is {planFile},");

@@ -115,16 +115,8 @@ internal sealed class ServeCommand : ITaughtCommand
             .Features.Get<IServerAddressesFeature>()!
             .Addresses.First();
         await terminal.Error.WriteLineAsync($"The pages are at {address} (this machine only). Ctrl-C ends.");
-        try
-        {
-            await Task.Delay(Timeout.Infinite, cancel);
-        }
-        catch (OperationCanceledException)
-        {
-            // Ctrl-C is how serving ends.
-        }
-
-        await site.StopAsync(CancellationToken.None);
+        // Ends by Ctrl-C or by the system's ask to end; both are a good end.
+        await site.WaitForShutdownAsync(cancel);
     }
 
     private static LocalDate Today() => LocalDate.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);

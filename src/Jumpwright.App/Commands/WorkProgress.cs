@@ -54,6 +54,10 @@ internal static class WorkProgress
             }
         );
 
+    /// <summary>Runs work that tells which part of it is done, 0 to 1.</summary>
+    public static Task<T> OfPart<T>(Terminal terminal, string title, Func<IProgress<double>?, T> work) =>
+        Bar<T, double>(terminal, title, work, (task, part) => task.Value = 100 * part);
+
     private static async Task<T> Bar<T, TReport>(
         Terminal terminal,
         string title,

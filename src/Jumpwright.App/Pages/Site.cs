@@ -91,11 +91,7 @@ internal static class Site
             "/cards/{session}/{athlete}.pdf",
             (string session, string athlete) =>
                 Card(book, session, athlete) is { } card
-                    ? Results.File(
-                        CardPdf.Render(card, pictures.Of(athlete, card.Date)),
-                        "application/pdf",
-                        fileDownloadName: null
-                    )
+                    ? Results.File(CardPdf.Render(card, pictures.Of(athlete, card.Date)), "application/pdf")
                     : NotFound(book)
         );
         app.MapGet(
@@ -103,6 +99,13 @@ internal static class Site
             (string session, string athlete) =>
                 Card(book, session, athlete) is { } card
                     ? new RazorComponentResult<CardPage>(new { Book = book, Card = card })
+                    : NotFound(book)
+        );
+        app.MapGet(
+            "/sheets/{session}.pdf",
+            (string session) =>
+                book.PlanOrNull?.Sheets.FirstOrDefault(s => s.SessionId == session) is { } sheet
+                    ? Results.File(CoachSheetPdf.Render(sheet), "application/pdf")
                     : NotFound(book)
         );
         app.MapGet("/assets/{name}", Asset);

@@ -1,0 +1,53 @@
+using System.CommandLine;
+using Jumpwright.Simulation.Validating;
+
+namespace Jumpwright.App.Commands;
+
+/// <summary><c>jumpwright validate</c>: measures simulated recordings whose truth is exact, and reports the errors.</summary>
+internal sealed class ValidateCommand : ITaughtCommand
+{
+    public Lesson Lesson { get; } =
+        new(
+            [
+                ("jumpwright validate", "prints bias, limits and coverage on simulated recordings"),
+                ("jumpwright validate --write docs/validation.md", "keeps the same report in a file"),
+            ],
+            [
+                (ExitCodes.Done, "the report is made; whether it is good stands in it"),
+                (ExitCodes.Usage, "not understood"),
+            ]
+        );
+
+    public Command Build(Terminal terminal)
+    {
+        var file = new Option<string?>("--write") { Description = "Write the report here too.", HelpName = "FILE" };
+        var command = new Command(
+            "validate",
+            "Simulates recordings with exact truth, good and spoiled, measures them through the same doors as real ones, "
+                + "and reports how far off the measures are. The same version gives the same report."
+        )
+        {
+            file,
+        };
+        command.SetAction(
+            async (parsed, cancel) =>
+            {
+                ValidationReport report = await WorkProgress.OfPart(
+                    terminal,
+                    "Validating",
+                    told => Validation.Run(null, told, cancel)
+                );
+                string page = report.Markdown();
+                if (parsed.GetValue(file) is { } path)
+                {
+                    await File.WriteAllTextAsync(path, page, cancel);
+                    await terminal.Error.WriteLineAsync("Written to " + path);
+                }
+
+                await terminal.Out.WriteLineAsync(page);
+                return ExitCodes.Done;
+            }
+        );
+        return command;
+    }
+}
