@@ -37,7 +37,10 @@ public partial class SpecialAthletesTests(DemoRun demo)
     [Fact]
     public void FourMonthsAfterAKneeOperation_OnlyWhatIsWritten_OnBothLegs_AtMost40Contacts()
     {
-        string row = Repository.Read("demo/restrictions.csv").Split('\n').Single(l => l.StartsWith("a10,", StringComparison.Ordinal));
+        string row = Repository
+            .Read("demo/restrictions.csv")
+            .Split('\n')
+            .Single(l => l.StartsWith("a10,", StringComparison.Ordinal));
         HashSet<string> allowed = [.. row.Split(',')[5].Split(';')];
         Assert.NotEmpty(allowed);
         foreach (CardText card in CardsOf("Nadia Ferrow"))
