@@ -36,7 +36,7 @@ public static class CardQuestions
                 new($"0 to {GoOn.Value:0}", "go on."),
                 new(
                     $"{GoOn.Value + 1:0} to {StopAbove.Value:0}",
-                    "do the 'instead' of each exercise, and half the sets. Tell the coach."
+                    "do only the 'instead' of each exercise; stop that too if it gets worse. Tell the coach."
                 ),
                 new($"More than {StopAbove.Value:0}", "stop. No jumps today. Tell the coach."),
                 new("Any pain in the shin bone or a foot bone", "stop, whatever the number. Tell the coach."),

@@ -91,10 +91,7 @@ internal static class CardWords
         List<string> parts = [];
         if (dose.DropHeightM is { } drop)
         {
-            parts.Add(
-                $"step off {Cm(drop)}"
-                    + (dose.ExpectedDropHeightM is { } real ? $" (a real fall of about {Cm(real)})" : "")
-            );
+            parts.Add($"step off {Cm(drop)}");
         }
 
         if (dose.BoxHeightM is { } box)
@@ -139,13 +136,22 @@ internal static class CardWords
         return sentence["Stop when ".Length..].TrimEnd('.');
     }
 
-    internal static string Instead(Dose dose, Catalogue catalogue) =>
-        $"at pain {CardQuestions.GoOn.Value + 1:0} to {CardQuestions.StopAbove.Value:0}: "
-        + (
-            dose.ReplacesIfSore is { } id && catalogue.Find(id) is { } easier
-                ? $"{easier.Name}, half the sets"
-                : "leave this one out"
-        );
+    /// <summary>What is done instead at middling pain: an easier exercise, half as much, from the lowest box.</summary>
+    internal static string Instead(Dose dose, int sets, Catalogue catalogue)
+    {
+        string when = $"at pain {CardQuestions.GoOn.Value + 1:0} to {CardQuestions.StopAbove.Value:0}: ";
+        if (dose.ReplacesIfSore is not { } id || catalogue.Find(id) is not { } easier)
+        {
+            return when + "leave this one out";
+        }
+
+        string half =
+            sets < 2 ? "half the reps"
+            : sets / 2 == 1 ? "1 set"
+            : $"{sets / 2} sets";
+        bool raised = easier.BoxRangeM is not null || easier.DropRangeM is not null;
+        return $"{when}{easier.Name}, {half}{(raised ? ", lowest box" : "")}";
+    }
 
     internal static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -48,7 +48,7 @@ public static class Cards
             nothing is null ? CardQuestions.All : [],
             [.. items.Select(item => ItemOf(item, items, request.Catalogue))],
             items.Sum(i => i.Contacts),
-            CardWords.LandingLines,
+            nothing is null ? CardWords.LandingLines : [],
             CardWords.StopAtOnce,
             CardWords.Caution,
             MadeBy(request, athlete.Id, session.Slot.Id)
@@ -75,7 +75,7 @@ public static class Cards
             CardWords.HeightOrLoad(item.Dose),
             CardWords.Rest(item, partner),
             CardWords.StopWhen(item.Dose.Stop),
-            CardWords.Instead(item.Dose, catalogue),
+            CardWords.Instead(item.Dose, item.Sets, catalogue),
             item.Sets,
             item.Contacts
         );

@@ -109,8 +109,8 @@ public partial class SpecialAthletesTests(DemoRun demo)
         {
             ordinary++;
             card.MustSay("Pain today?");
-            card.MustSay("Worse than yesterday morning?");
-            card.MustSay("Swelling, or does something give way?");
+            card.MustSay("Worse than yesterday");
+            card.MustSay("Swelling, or does");
             card.MustSay("Step off the box, don't jump off it.");
             card.MustSay("Training advice, not medical advice.");
             Assert.NotNull(card.TotalContacts());
@@ -137,6 +137,10 @@ public partial class SpecialAthletesTests(DemoRun demo)
                     : throw new KeyNotFoundException($"The card names '{name}', which is not in the catalogue.")
             );
 
-    [GeneratedRegex("at pain 3 to 5: (?<name>[^:]+?), half the sets", RegexOptions.ExplicitCapture, 5000)]
+    [GeneratedRegex(
+        "at pain 3 to 5: (?<name>[^:]+?), (?:[0-9]+ sets?|half the reps)",
+        RegexOptions.ExplicitCapture,
+        5000
+    )]
     private static partial Regex Instead();
 }
