@@ -31,14 +31,24 @@ internal static class SquadArgument
             },
         };
 
-    public static Option<int> Weeks(bool required) =>
-        new("--weeks")
+    public static Option<int> Weeks(bool required)
+    {
+        var weeks = new Option<int>("--weeks")
         {
             Description = "How many weeks, 1 to 12.",
             HelpName = "N",
             Required = required,
             DefaultValueFactory = required ? null : _ => 1,
         };
+        weeks.Validators.Add(result =>
+        {
+            if (result.Tokens.Count > 0 && (!int.TryParse(result.Tokens[0].Value, out int n) || n is < 1 or > 12))
+            {
+                result.AddError("--weeks takes a whole number from 1 to 12.");
+            }
+        });
+        return weeks;
+    }
 
     /// <summary>Opens the squad, telling how far it is.</summary>
     /// <exception cref="UsageException">There is nothing at that path.</exception>

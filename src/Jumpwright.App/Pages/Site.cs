@@ -98,7 +98,14 @@ internal static class Site
             "/cards/{session}/{athlete}",
             (string session, string athlete) =>
                 Card(book, session, athlete) is { } card
-                    ? new RazorComponentResult<CardPage>(new { Book = book, Card = card })
+                    ? new RazorComponentResult<CardPage>(
+                        new
+                        {
+                            Book = book,
+                            Card = card,
+                            Pictures = pictures.Of(athlete, card.Date),
+                        }
+                    )
                     : NotFound(book)
         );
         app.MapGet(
