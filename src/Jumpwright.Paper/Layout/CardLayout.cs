@@ -29,19 +29,26 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 5),
             .. Rows.Text(0, width, new Run(Name, styles.Athlete)),
-            .. Rows.Text(0, width, new Run($"{Day}, {Clock.Format(card.Start)}", styles.Day)),
-            .. Rows.Text(0, width, new Run("Valid on this day only.", styles.Body)),
-            Row.Gap(3),
+            .. Rows.Text(
+                0,
+                width,
+                new Run($"{Day}, {Clock.Format(card.Start)}.", styles.Day),
+                new Run("Valid on this day only.", styles.Lead)
+            ),
             .. Rows.Text(0, width, new Run(card.Headline, styles.Lead)),
-            Rows.Rule(Ink.BlackLine, width, 4, 3),
+            Rows.Rule(Ink.BlackLine, width, 3, 3),
         ];
 
     public IReadOnlyList<Row> FurtherHead() =>
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 4),
-            .. Rows.Text(0, width, new Run(Name, styles.Day)),
-            .. Rows.Text(0, width, new Run($"{Day}, {Clock.Format(card.Start)}. Valid on this day only.", styles.Body)),
-            Rows.Rule(Ink.BlackLine, width, 3, 3),
+            .. Rows.Text(
+                0,
+                width,
+                new Run(Name + ".", styles.Day),
+                new Run($"{Day}, {Clock.Format(card.Start)}. Valid on this day only.", styles.Body)
+            ),
+            Rows.Rule(Ink.BlackLine, width, 2, 3),
         ];
 
     public IReadOnlyList<Row> Foot(int page, int pages)
@@ -103,7 +110,7 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         if (card.Items.Length > 0)
         {
             yield return new Block([
-                Rows.Rule(Ink.BlackLine, width, 2, 3),
+                Rows.Rule(Ink.BlackLine, width, 1, 2),
                 .. Rows.Text(
                     0,
                     width,
@@ -124,10 +131,10 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
     /// <summary>The question and its blanks at the left, what each answer does at the right.</summary>
     private Block Question(char letter, CardQuestion question)
     {
-        double left = BodyWidth * 0.36;
+        double left = BodyWidth * 0.34;
         double right = BodyWidth - left - 8;
         var asked = Rows.Text(Margin, left, new Run(question.Question, styles.Strong)).ToList();
-        asked[0] = Numbered(asked[0], letter.ToString(), styles.Dose);
+        asked[0] = Numbered(asked[0], letter.ToString(), styles.Dose, styles.Strong.Ascent);
         asked.AddRange(question.Blanks.Select(label => Blank(label, left)));
         Row[] answers =
         [
@@ -146,7 +153,7 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
     /// <summary>A blank to write in: a label and a line.</summary>
     private Row Blank(string label, double length) =>
         new(
-            19,
+            18,
             (g, x, y) =>
             {
                 styles.Body.Draw(g, label, x + Margin, y + 14);
@@ -170,8 +177,16 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         string dose = item.HeightOrLoad is { } height ? $"{item.Dose}, {height}" : item.Dose;
         var head = new List<Row>();
         head.AddRange(Rows.Text(Margin, textWidth, new Run(item.Name, styles.Exercise)));
-        head[0] = Numbered(head[0], number.ToString(), styles.Number);
-        head.AddRange(Rows.Text(Margin, textWidth, new Run(dose, styles.Dose)));
+        head[0] = Numbered(head[0], number.ToString(), styles.Number, styles.Exercise.Ascent);
+        head.AddRange(
+            Rows.Text(
+                Margin,
+                textWidth,
+                new Run(dose + ".", styles.Dose),
+                new Run("Rest", styles.Strong),
+                new Run(item.Rest, styles.Body)
+            )
+        );
         Row[] ticks =
         [
             .. Enumerable
@@ -179,7 +194,6 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
                 .Select(r => Ticks(Math.Min(perRow, item.Sets - (r * perRow)), width - boxes, Side, Between)),
         ];
         var rows = new List<Row> { Row.Gap(1), Rows.Beside(head, ticks) };
-        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Rest", styles.Strong), new Run(item.Rest, styles.Body)));
         rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Why", styles.Strong), new Run(item.Why, styles.Body)));
         rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Set up", styles.Strong), new Run(item.SetUp, styles.Body)));
         rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Think", styles.Strong), new Run(item.Cue, styles.Body)));
@@ -189,7 +203,7 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         rows.AddRange(
             Rows.Text(Margin, BodyWidth, new Run("Instead", styles.Strong), new Run(item.InsteadIfSore, styles.Body))
         );
-        rows.Add(Rows.Rule(Ink.ThinRule, width, 3, 2));
+        rows.Add(Rows.Rule(Ink.ThinRule, width, 3, 1));
         return Margined(rows);
     }
 
@@ -211,12 +225,16 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         var rows = new List<Row>();
         if (card.LandingLines.Length > 0)
         {
-            rows.AddRange(Rows.Text(0, width, new Run("Landing, every time", styles.Section)));
-            foreach (string line in card.LandingLines)
-            {
-                rows.AddRange(Rows.Text(0, width, new Run("– " + line, styles.Body)));
-            }
-
+            rows.AddRange(
+                Rows.Text(
+                    0,
+                    width,
+                    [
+                        new Run("Landing, every time:", styles.Section),
+                        .. card.LandingLines.Select(line => new Run(line, styles.Body)),
+                    ]
+                )
+            );
             rows.Add(Row.Gap(3));
         }
 
@@ -245,8 +263,8 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         ]);
     }
 
-    private Row Numbered(Row row, string number, TextStyle style) =>
-        row.Over((g, x, y) => style.Draw(g, number, x + 2, y + styles.Exercise.Ascent));
+    private static Row Numbered(Row row, string number, TextStyle style, double ascent) =>
+        row.Over((g, x, y) => style.Draw(g, number, x + 2, y + ascent));
 
     /// <summary>Rows with the margin line at their left, as on ruled paper.</summary>
     private static Block Margined(IReadOnlyList<Row> rows) =>

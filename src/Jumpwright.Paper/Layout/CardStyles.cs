@@ -9,9 +9,9 @@ internal sealed class CardStyles
     public TextStyle Number { get; } = TextStyle.Of(17, bold: true, Ink.AccentBrush);
     public TextStyle Exercise { get; } = TextStyle.Of(13, bold: true);
     public TextStyle Dose { get; } = TextStyle.Of(12, bold: true);
-    public TextStyle Lead { get; } = TextStyle.Of(10.5);
-    public TextStyle Body { get; } = TextStyle.Of(9.5);
-    public TextStyle Strong { get; } = TextStyle.Of(9.5, bold: true);
+    public TextStyle Lead { get; } = TextStyle.Of(10);
+    public TextStyle Body { get; } = TextStyle.Of(9);
+    public TextStyle Strong { get; } = TextStyle.Of(9, bold: true);
     public TextStyle Small { get; } = TextStyle.Of(9);
     public TextStyle Foot { get; } = TextStyle.Of(7);
 }

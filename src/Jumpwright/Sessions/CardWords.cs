@@ -60,11 +60,24 @@ internal static class CardWords
         string quality = exercise.Trains is [var first, ..] ? Qualities[first] : "this";
         string reason = item.Because.IsEmpty ? "" : item.Because[0].Split(':')[0];
         string said =
-            reason.EndsWith(" may limit", StringComparison.Ordinal) ? $"{Capital(quality)} may be what holds you back. "
-            : reason.EndsWith(" limits", StringComparison.Ordinal) ? $"{Capital(quality)} is what holds you back most. "
+            reason.EndsWith(" may limit", StringComparison.Ordinal) ? $"May be holding you back: {quality}. "
+            : reason.EndsWith(" limits", StringComparison.Ordinal) ? $"Holds you back most: {quality}. "
             : reason.EndsWith(" is kept up", StringComparison.Ordinal) ? $"Keeps up what you have: {quality}. "
             : "";
-        return said + exercise.Purpose;
+        return said + InShort(exercise.Purpose);
+    }
+
+    /// <summary>The first clause, as a sentence: what a hand-held card has room for. The catalogue keeps the whole.</summary>
+    private static string InShort(string purpose)
+    {
+        int end = purpose.Length;
+        foreach (string mark in (string[])[": ", "; ", ". "])
+        {
+            int at = purpose.IndexOf(mark, StringComparison.Ordinal);
+            end = at > 0 ? Math.Min(end, at) : end;
+        }
+
+        return purpose[..end].TrimEnd('.') + ".";
     }
 
     /// <summary>The first sentences of the set-up, as many as a hand can take in.</summary>
@@ -133,7 +146,7 @@ internal static class CardWords
     internal static string StopWhen(StopRule rule)
     {
         string sentence = rule.Sentence();
-        return sentence["Stop when ".Length..].TrimEnd('.');
+        return sentence["Stop when ".Length..].TrimEnd('.') + ".";
     }
 
     /// <summary>What is done instead at middling pain: an easier exercise, half as much, from the lowest box.</summary>
@@ -152,8 +165,6 @@ internal static class CardWords
         bool raised = easier.BoxRangeM is not null || easier.DropRangeM is not null;
         return $"{when}{easier.Name}, {half}{(raised ? ", lowest box" : "")}";
     }
-
-    internal static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     internal static string Cm(double metres) => $"{Math.Round(100 * metres):0} cm";
 

@@ -1,0 +1,133 @@
+using Jumpwright.Exercises;
+using Jumpwright.Plans;
+using Jumpwright.Safety;
+using Jumpwright.Sessions;
+
+namespace Jumpwright.Tests.Sessions;
+
+/// <summary>What the card says is what the plan holds, in the athlete's words.</summary>
+public class CardsTests
+{
+    private static readonly Plan Ordinary = PlanByHand.Plan(
+        PlanByHand.Item("snap-down", "landing limits: 3 faults"),
+        PlanByHand.Item("low-pogo"),
+        PlanByHand.Item("depth-jump"),
+        PlanByHand.Item("box-jump"),
+        PlanByHand.Item("single-leg-pogo")
+    );
+
+    [Fact]
+    public void Card_OfAPlan_HoldsItsItemsInOrderWithTheirContacts()
+    {
+        SessionCard card = PlanByHand.Card(Ordinary);
+        PlannedItem[] planned = [.. Ordinary.Sessions[0].Athletes[0].Items];
+        Assert.Equal(planned.Select(i => i.Dose.ExerciseId), card.Items.Select(i => i.ExerciseId));
+        Assert.Equal(planned.Select(i => i.Contacts), card.Items.Select(i => i.Contacts));
+        Assert.Equal(planned.Sum(i => i.Contacts), card.TotalContacts);
+        Assert.Equal(planned.Select(i => i.Sets), card.Items.Select(i => i.Sets));
+        Assert.Equal(PlanByHand.Day, card.Date);
+        Assert.Null(card.NothingPlanned);
+    }
+
+    [Fact]
+    public void Card_OfADepthJump_SaysWhatIsSteppedOffInCmAndTheRealFall()
+    {
+        CardItem item = PlanByHand.Card(Ordinary).Items.Single(i => i.ExerciseId == "depth-jump");
+        double drop = Catalogue.Standard.Find("depth-jump")!.DropRangeM!.Value.MaxM;
+        Assert.Equal(
+            $"step off {100 * drop:0} cm (a real fall of about {Math.Round(90 * drop):0} cm)",
+            item.HeightOrLoad
+        );
+    }
+
+    [Fact]
+    public void Card_OfEachLeg_SaysSoAndCountsBothLegs()
+    {
+        CardItem item = PlanByHand.Card(Ordinary).Items.Single(i => i.ExerciseId == "single-leg-pogo");
+        Exercise exercise = Catalogue.Standard.Find("single-leg-pogo")!;
+        Assert.Equal("each", exercise.Limb);
+        Assert.Equal($"{exercise.Dose.SetsMax} × {exercise.Dose.RepsMax} each leg", item.Dose);
+        Assert.Equal(2 * exercise.Dose.SetsMax * exercise.Dose.RepsMax * exercise.ContactsPerRep, item.Contacts);
+    }
+
+    [Fact]
+    public void Card_OnTop_AsksThreeQuestionsAndEveryAnswerDoesSomething()
+    {
+        SessionCard card = PlanByHand.Card(Ordinary);
+        Assert.Equal(3, card.Questions.Length);
+        Assert.All(card.Questions, q => Assert.True(q.Answers.Length >= 2));
+        Assert.All(card.Questions.SelectMany(q => q.Answers), a => Assert.NotEmpty(a.Then));
+        Assert.Contains(
+            card.Questions[0].Answers,
+            a =>
+                a.Answer.Contains("shin bone", StringComparison.Ordinal)
+                && a.Then.StartsWith("stop", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Card_OfEveryExercise_SaysEverythingAHandNeeds()
+    {
+        foreach (Exercise exercise in Catalogue.Standard.Exercises)
+        {
+            CardItem item = Assert.Single(PlanByHand.Card(PlanByHand.Plan(PlanByHand.Item(exercise.Id))).Items);
+            string[] said =
+            [
+                item.Name,
+                item.Why,
+                item.SetUp,
+                item.Cue,
+                item.Dose,
+                item.Rest,
+                item.StopWhen,
+                item.InsteadIfSore,
+            ];
+            Assert.All(said, s => Assert.False(string.IsNullOrWhiteSpace(s), exercise.Id));
+            Assert.True(item.Why.EndsWith('.') && item.SetUp.EndsWith('.'), exercise.Id);
+            Assert.StartsWith(item.Why.TrimEnd('.'), exercise.Purpose, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Card_WithoutAnEasierExercise_SaysToLeaveItOut()
+    {
+        PlannedItem item = PlanByHand.Item("low-pogo");
+        Plan plan = PlanByHand.Plan(item with { Dose = item.Dose with { ReplacesIfSore = null } });
+        Assert.Contains("leave this one out", PlanByHand.Card(plan).Items[0].InsteadIfSore, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Card_WithNothingPlanned_SaysWhomToAskAndAsksNoQuestions()
+    {
+        var shut = new Ruling(
+            "after-operation",
+            new NothingPlanned("the surgeon or physiotherapist who looks after you"),
+            "Operated on 2026-09-01, no written permission.",
+            Jumpwright.Quantities.Bibliography.Get("house-rule")
+        );
+        SessionCard card = PlanByHand.Card(PlanByHand.Plan(), null, shut);
+        Assert.Empty(card.Items);
+        Assert.Empty(card.Questions);
+        Assert.Equal(0, card.TotalContacts);
+        Assert.Contains("the surgeon or physiotherapist", card.NothingPlanned, StringComparison.Ordinal);
+        // Health details are the coach's to know, not for a paper that lies about.
+        Assert.DoesNotContain("2026-09-01", card.NothingPlanned, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sheet_OfAPlan_HasALineAnAthleteWithWhatToWatch()
+    {
+        var careful = new Ruling(
+            "youth",
+            new NoDepthJumps(),
+            "Under 16 on 2027-01-05: no depth jumps.",
+            Jumpwright.Quantities.Bibliography.Get("house-rule")
+        );
+        CoachSheet sheet = PlanByHand.Sheet(Ordinary, careful);
+        CoachLine line = Assert.Single(sheet.Lines);
+        Assert.Equal(Ordinary.Sessions[0].Athletes[0].Items.Sum(i => i.Contacts), line.Contacts);
+        Assert.Equal(5, line.Items.Length);
+        Assert.Equal("Under 16 on 2027-01-05: no depth jumps.", line.Watch);
+        Assert.Equal(5, sheet.Stations.Length);
+    }
+}
