@@ -66,4 +66,13 @@ internal static class Cautions
 
     public static string Drift(double newtonsPerSecond) =>
         $"The plate's zero drifts by {newtonsPerSecond:0.0} N per second; it was corrected: let the plate warm up and zero it again.";
+
+    public const string Ringing =
+        "The plate rings so much that the instant at which the feet leave or meet it is unsure: what rests on it is doubtful.";
+
+    public static string OneFootFirst(string foot, double seconds) =>
+        $"The {foot} foot lands {seconds * 1000:0} ms before the other: the sides are not loaded alike, so their asymmetry is doubtful.";
+
+    public static string PlateTouched(double newtons) =>
+        $"Before the drop the empty plate carries up to {newtons:0} N more or less than in flight: somebody touches or leans on it; keep it free and record again.";
 }

@@ -68,6 +68,11 @@ internal static class DropJumpTrials
 
         list.Add(MeasureNames.ContactTime, contactS, Unit.Second, contactU, "force-threshold");
         PushMeasures.FlightTime(list, plate, takeOff, landed);
+        if (touchDown.Unsettled || takeOff.Unsettled)
+        {
+            list.Doubt(Cautions.Ringing, MeasureNames.ContactTime, MeasureNames.ReactiveStrengthIndex);
+        }
+
         if (motion is not null)
         {
             Weights.Add(list, plate, motion);
@@ -126,6 +131,8 @@ internal static class DropJumpTrials
             );
         }
 
+        Leading.Check(list, plate, touchDown);
+        TouchedPlate.Check(list, plate, touchDown, takeOff, landed);
         PushMeasures.PeakForce(list, plate, MeasureNames.PeakForce, (int)touchDown.Sample, (int)takeOff.Sample + 1);
         double? stable = Landing.Measure(list, plate, landed, landing.Samples.To, motion);
         events = events with { StableS = stable is { } s ? plate.TimeS(s) : null };

@@ -48,6 +48,21 @@ internal static class FlightDetection
     /// <summary>A plate rings harder at the edge than a little after it.</summary>
     private const double RingingGrowth = 1.5;
 
+    /// <summary>So many times the quiet level, unrest is ringing.</summary>
+    private const double RingingShows = 1.5;
+
+    /// <summary>Part of the load above which no level is raised.</summary>
+    private const double HighestPart = 0.35;
+
+    /// <summary>An edge that ends so much flatter than it falls above has run into the plate's ringing.</summary>
+    private const double RingingSlopePart = 0.55;
+
+    /// <summary>Two readings of one edge on a ringing plate agree within this and their doubt, s.</summary>
+    private const double RingingAgreesS = 0.0005;
+
+    /// <summary>Farther apart, nothing that rests on the edge may be decided from (25 mm/s of take-off velocity), s.</summary>
+    private const double UnsettledS = 0.0025;
+
     /// <summary>The contacts in order of time.</summary>
     /// <param name="forceN">Total force, zero not corrected, N.</param>
     /// <param name="rateHz">Sampling rate, Hz.</param>
@@ -122,10 +137,47 @@ internal static class FlightDetection
     /// </summary>
     private static Instant Edge(ReadOnlySpan<double> forceN, double rateHz, int last, int way, PlateLevels levels)
     {
+        double quiet = Math.Max(Math.Max(4 * levels.NoiseN, EdgePart * levels.LoadN), 4);
+        double unrest = RingingGrowth * Unrest(forceN, rateHz, last, way, levels.ZeroN, quiet);
+        double low = Math.Max(quiet, Math.Min(unrest, HighestPart * levels.LoadN));
+        Instant edge = EdgeAbove(forceN, rateHz, last, way, levels, levels.ZeroN + low, out double slope);
+        if (unrest < RingingShows * quiet)
+        {
+            return edge;
+        }
+
+        // On a ringing plate the last samples may be the plate's, not the person's: what the force farther up says must agree.
+        double higher = Math.Min(2 * low, HighestPart * levels.LoadN);
+        Instant upper = EdgeAbove(forceN, rateHz, last, way, levels, levels.ZeroN + higher, out double steeper);
+        double apart = Math.Abs(edge.Sample - upper.Sample) / rateHz;
+        if (
+            slope > RingingSlopePart * steeper
+            || apart <= RingingAgreesS + (3 * PushMeasures.Quadrature(edge.UncertaintyS, upper.UncertaintyS))
+        )
+        {
+            return edge with { Unsettled = edge.UncertaintyS > UnsettledS };
+        }
+
+        return upper with
+        {
+            UncertaintyS = Math.Max(upper.UncertaintyS, apart / 3),
+            Unsettled = apart > UnsettledS,
+        };
+    }
+
+    /// <summary>The same with a given level below which the edge is not believed, N.</summary>
+    private static Instant EdgeAbove(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int last,
+        int way,
+        PlateLevels levels,
+        double low,
+        out double slope
+    )
+    {
         double step = 1 / rateHz;
-        double low = Math.Max(Math.Max(4 * levels.NoiseN, EdgePart * levels.LoadN), 4);
-        double unrest = Unrest(forceN, rateHz, last, way, levels.ZeroN, low);
-        low = levels.ZeroN + Math.Max(low, Math.Min(RingingGrowth * unrest, 0.35 * levels.LoadN));
+        slope = 0;
 
         // From well inside outwards to the first sample below.
         int inside = last;
@@ -178,7 +230,7 @@ internal static class FlightDetection
 
         double inner = forceN[Math.Clamp(i - way, 0, forceN.Length - 1)];
         double crossing = inner > forceN[i] ? Math.Clamp((low - forceN[i]) / (inner - forceN[i]), 0, 1) : 0.5;
-        double slope = n < 2 ? 0 : ((n * skf) - (sk * sf)) / ((n * skk) - (sk * sk));
+        slope = n < 2 ? 0 : ((n * skf) - (sk * sf)) / ((n * skk) - (sk * sk));
         if (!(slope > 0))
         {
             return new Instant(i - (way * crossing), step);

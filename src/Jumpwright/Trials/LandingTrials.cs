@@ -69,6 +69,7 @@ internal static class LandingTrials
             list.Warn(Cautions.BouncesIgnored(bounces));
         }
 
+        Leading.Check(list, plate, touchDown);
         double? stable = Landing.Measure(list, plate, touchDown, end, motion);
         var events = new TrialEvents(
             TouchDownS: plate.TimeS(touchDown.Sample),

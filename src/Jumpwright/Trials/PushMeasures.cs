@@ -17,6 +17,18 @@ internal static class PushMeasures
         double u = TakeOffVelocityUncertainty(motion, takeOff);
         into.Add(MeasureNames.JumpHeight, Flight.HeightFromVelocityM(v), Unit.Metre, Math.Abs(v) / G * u, ByImpulse);
         into.Add(MeasureNames.TakeOffVelocity, v, Unit.MetrePerSecond, u, ByImpulse);
+        if (takeOff.Unsettled)
+        {
+            into.Doubt(
+                Cautions.Ringing,
+                MeasureNames.JumpHeight,
+                MeasureNames.TakeOffVelocity,
+                MeasureNames.ReactiveStrengthIndex,
+                MeasureNames.ReactiveStrengthIndexModified,
+                MeasureNames.PropulsionDuration,
+                MeasureNames.MeanPropulsivePower
+            );
+        }
     }
 
     /// <summary>A take-off seen too late is a velocity seen too low by g times that.</summary>
@@ -34,6 +46,16 @@ internal static class PushMeasures
             (takeOff.UncertaintyS * takeOff.UncertaintyS) + (touchDown.UncertaintyS * touchDown.UncertaintyS)
         );
         into.Add(MeasureNames.FlightTime, t, Unit.Second, u, "force-threshold");
+        if (takeOff.Unsettled || touchDown.Unsettled)
+        {
+            into.Doubt(
+                Cautions.Ringing,
+                MeasureNames.FlightTime,
+                MeasureNames.JumpHeightFlightTime,
+                MeasureNames.ReactiveStrengthIndex,
+                MeasureNames.VerticalStiffnessTimeModel
+            );
+        }
         if (height)
         {
             into.Add(

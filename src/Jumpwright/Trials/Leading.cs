@@ -1,0 +1,50 @@
+namespace Jumpwright.Trials;
+
+/// <summary>One foot that meets its plate well before the other: said in words, and the sides' asymmetry is doubted.</summary>
+internal static class Leading
+{
+    /// <summary>Feet that land this far apart do not land together, s (house rule).</summary>
+    private const double TogetherS = 0.010;
+
+    /// <summary>A foot is on its plate from this part of the load on; noise asks for more.</summary>
+    private const double OnPart = 0.03;
+
+    private const double BeforeS = 0.01;
+    private const double WithinS = 0.15;
+
+    public static void Check(MeasureList into, Plate plate, Instant touchDown)
+    {
+        if (!plate.Recording.HasTwoPlates)
+        {
+            return;
+        }
+
+        int left = FirstOn(plate, plate.Recording.LeftN, touchDown);
+        int right = FirstOn(plate, plate.Recording.RightN, touchDown);
+        double apart = Math.Abs(plate.Seconds(left, right));
+        if (left >= 0 && right >= 0 && apart >= TogetherS)
+        {
+            into.Doubt(
+                Cautions.OneFootFirst(left < right ? "left" : "right", apart),
+                MeasureNames.AsymmetryPropulsiveImpulse
+            );
+        }
+    }
+
+    private static int FirstOn(Plate plate, ReadOnlyMemory<double> side, Instant touchDown)
+    {
+        double[] force = plate.OwnZero(side);
+        double on = Math.Max(Math.Max(OnPart * plate.Levels.LoadN, 8 * plate.Levels.NoiseN), 10);
+        int from = Math.Max((int)(touchDown.Sample - (BeforeS * plate.RateHz)), 0);
+        int to = Math.Min((int)(touchDown.Sample + (WithinS * plate.RateHz)), force.Length);
+        for (int i = from; i < to; i++)
+        {
+            if (force[i] > on)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+}
