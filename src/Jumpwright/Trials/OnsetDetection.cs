@@ -15,6 +15,15 @@ internal static class OnsetDetection
     /// <summary>What the rule can miss by, s: it sees a slow start late and a sharp one 30 ms early (house estimate).</summary>
     private const double RuleUncertaintyS = 0.015;
 
+    /// <summary>A smaller fall of the force than this part of the weight is sway.</summary>
+    private const double DipPart = 0.03;
+
+    /// <summary>The wider band, in bands.</summary>
+    private const double WideBands = 2;
+
+    /// <summary>The two bands are left this far apart only where the standing was restless, s (house estimate).</summary>
+    private const double RestlessS = 0.08;
+
     /// <summary>Walks back from the surely moving sample to the last standing.</summary>
     /// <param name="forceN">Force with the zero corrected, N.</param>
     /// <param name="rateHz">Sampling rate, Hz.</param>
@@ -33,14 +42,52 @@ internal static class OnsetDetection
     )
     {
         double band = Math.Max(BandDeviations * deviationN, 0.001 * weightN);
+        int? narrow = Leaves(forceN, rateHz, moving, earliest, weightN, band);
+        int? wide = Leaves(forceN, rateHz, moving, earliest, weightN, WideBands * band);
+        double back = StepBackS * rateHz;
+        if (narrow is not { } first)
+        {
+            return wide is { } only ? new Instant(only - back, RestlessS) : null;
+        }
+
+        // Where a wave of sway leaves the band and returns long before the movement, the wider band tells the movement's own
+        // start; a dip is part of the movement.
+        double apart = wide is { } later ? (later - first) / rateHz : 0;
+        return apart <= RestlessS ? new Instant(first - back, RuleUncertaintyS)
+            : Least(forceN[first..wide!.Value]) < ((1 - DipPart) * weightN) - (2 * deviationN)
+                ? new Instant(first - back, apart / 2)
+            : new Instant(wide.Value - back, apart / 2);
+    }
+
+    private static double Least(ReadOnlySpan<double> forceN)
+    {
+        double least = double.PositiveInfinity;
+        foreach (double f in forceN)
+        {
+            least = Math.Min(least, f);
+        }
+
+        return least;
+    }
+
+    /// <summary>First sample after the last standing within a band; null where none is found.</summary>
+    private static int? Leaves(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int moving,
+        int earliest,
+        double weightN,
+        double bandN
+    )
+    {
         int standing = Math.Max((int)Math.Ceiling(StandingS * rateHz), 4);
         int inside = 0;
         for (int i = moving; i >= earliest; i--)
         {
-            inside = Math.Abs(forceN[i] - weightN) <= band ? inside + 1 : 0;
+            inside = Math.Abs(forceN[i] - weightN) <= bandN ? inside + 1 : 0;
             if (inside >= standing)
             {
-                return new Instant(i + inside - (StepBackS * rateHz), RuleUncertaintyS);
+                return i + inside;
             }
         }
 

@@ -17,6 +17,9 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
     /// <summary>A slower fall than this is sway, m/s.</summary>
     private const double FallMS = 0.1;
 
+    /// <summary>A smaller dip of the force before a push out of a held squat is sway, part of the weight.</summary>
+    private const double DipPart = 0.03;
+
     /// <summary>Finds the phases of the push that ends a contact.</summary>
     public static Push Of(Plate plate, FittedMotion motion, Contact contact, IReadOnlyList<QuietStanding> still)
     {
@@ -77,12 +80,39 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
         if (!fell && onset is { } begun)
         {
             // Out of a held squat the velocity leaves zero with the push itself; before it there is only sway, so that its
-            // start is no surer than the onset's.
+            // start is no surer than the onset's. Without a dip between the two the push begins at the onset, whatever the sway.
+            double later = Math.Max((bottomAt - begun.Sample) / plate.RateHz, 0);
             lowest =
-                begun.Sample > bottomAt ? begun : lowest with { UncertaintyS = Math.Max(bottomU, begun.UncertaintyS) };
+                later <= 0 || !Dips(plate, motion, (int)begun.Sample, bottom)
+                    ? begun
+                    : lowest with
+                    {
+                        UncertaintyS = Math.Max(PushMeasures.Quadrature(bottomU, later / 2), begun.UncertaintyS),
+                    };
         }
 
         return new Push(takeOff, onset, down, lowest, quiet);
+    }
+
+    /// <summary>Whether the force falls below the weight for a moment between two samples.</summary>
+    private static bool Dips(Plate plate, FittedMotion motion, int from, int to)
+    {
+        int width = Math.Max((int)(0.02 * plate.RateHz), 2);
+        for (int i = Math.Max(from, 0); i + width <= Math.Min(to + width, plate.ForceN.Length); i += width)
+        {
+            double sum = 0;
+            foreach (double f in plate.ForceN.AsSpan(i, width))
+            {
+                sum += f;
+            }
+
+            if (sum / width < (1 - DipPart) * motion.WeightN)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static Instant PeakDownAt(Plate plate, FittedMotion motion, int sample)
