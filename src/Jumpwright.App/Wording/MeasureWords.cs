@@ -30,6 +30,7 @@ internal static class MeasureWords
         [MeasureNames.MeanPropulsivePower] = ("mean propulsive power", 1, "W"),
         [MeasureNames.PeakForce] = ("peak force", 1, "N"),
         [MeasureNames.PeakLandingForce] = ("peak landing force", 1, "N"),
+        [MeasureNames.PeakLoadingRate] = ("peak loading rate", 0.001, "kN/s"),
         [MeasureNames.BrakingDuration] = ("braking", 1000, "ms"),
         [MeasureNames.PropulsionDuration] = ("propulsion", 1000, "ms"),
         [MeasureNames.VerticalStiffness] = ("vertical stiffness", 0.001, "kN/m"),
@@ -57,7 +58,8 @@ internal static class MeasureWords
         double doubt = measure.StandardUncertainty * scale;
         int digits = Decimals(doubt, value);
         string format = "F" + digits;
-        string said = doubt > 0 ? $"{value.ToString(format)} ± {doubt.ToString(format)}" : value.ToString(format);
+        string number = value.ToString(format).Replace('-', '−');
+        string said = doubt > 0 ? $"{number} ± {doubt.ToString(format)}" : number;
         return unit.Length == 0 ? said : said + " " + unit;
     }
 
