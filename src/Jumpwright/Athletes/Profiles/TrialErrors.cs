@@ -63,11 +63,25 @@ internal static class TrialErrors
         Bibliography.Get("house-rule")
     );
 
+    /// <summary>People weigh the same from trial to trial; half a percent covers clothes and where they stand.</summary>
+    private static readonly Coefficient Weight = Percent("weight", 0.5, "house-rule");
+
+    /// <summary>Flight time of countermovement jumps, 1.88 % in one group of players.</summary>
+    private static readonly Coefficient Flight = Percent("flight-time", 1.88, "cormack-2008");
+
     /// <summary>The SD to start from, in the measure's own unit.</summary>
     internal static double StartingSd(string measure, JumpTask task, double mean) =>
         measure == MeasureNames.AsymmetryPropulsiveImpulse
             ? AsymmetryPoints.Value
-            : Math.Abs(mean) * Listed.GetValueOrDefault((measure, task), Unlisted).Value / 100;
+            : Math.Abs(mean) * PercentOf(measure, task).Value / 100;
+
+    private static Coefficient PercentOf(string measure, JumpTask task) =>
+        measure switch
+        {
+            MeasureNames.BodyWeight or MeasureNames.SystemWeight => Weight,
+            MeasureNames.FlightTime => Flight,
+            _ => Listed.GetValueOrDefault((measure, task), Unlisted),
+        };
 
     private static Coefficient Percent(string id, double value, string source) =>
         new("trial-error-" + id, value, Unit.Percent, null, Bibliography.Get(source));
