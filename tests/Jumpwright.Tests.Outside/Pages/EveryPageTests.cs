@@ -1,0 +1,143 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Jumpwright.Tests.Outside.House;
+using Microsoft.Playwright;
+
+namespace Jumpwright.Tests.Outside.Pages;
+
+/// <summary>Every page, as wide as a phone, a tablet and a desk. The pictures are kept under artifacts/screenshots.</summary>
+[Collection("pages")]
+public class EveryPageTests(ServedDemo demo)
+{
+    private static readonly Dictionary<string, string> Paths = new(StringComparer.Ordinal)
+    {
+        ["squad"] = "/",
+        ["week"] = "/week",
+        ["refused"] = "/refused",
+        ["exercises"] = "/exercises",
+        ["athlete-well-known"] = "/athletes/a01",
+        ["athlete-operated"] = "/athletes/a10",
+        ["athlete-sore"] = "/athletes/a11",
+        ["athlete-unknown"] = "/athletes/a13",
+        ["card"] = "/cards/{session}/a01",
+        ["card-nothing-planned"] = "/cards/{session}/a14",
+    };
+
+    public static TheoryData<string, int> PagesAndWidths()
+    {
+        var all = new TheoryData<string, int>();
+        foreach (string page in Paths.Keys)
+        {
+            foreach (int width in new[] { 390, 820, 1440 })
+            {
+                all.Add(page, width);
+            }
+        }
+
+        return all;
+    }
+
+    [Theory]
+    [MemberData(nameof(PagesAndWidths))]
+    public async Task Page_NoErrors_NothingFromElsewhere_NoSidewaysScroll_NothingThatAxeFinds(string name, int width)
+    {
+        IPage page = await demo.Open(width);
+        var errors = new List<string>();
+        var foreign = new List<string>();
+        page.Console += (_, message) =>
+        {
+            if (message.Type is "error" or "warning")
+            {
+                errors.Add(message.Text);
+            }
+        };
+        page.PageError += (_, error) => errors.Add(error);
+        page.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith(demo.Address, StringComparison.Ordinal))
+            {
+                foreign.Add(request.Url);
+            }
+        };
+        page.RequestFailed += (_, request) => errors.Add("failed: " + request.Url);
+
+        string path = Paths[name].Replace("{session}", demo.FirstSession, StringComparison.Ordinal);
+        IResponse? answer = await page.GotoAsync(path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
+        Assert.Equal(200, answer!.Status);
+        await page.ScreenshotAsync(
+            new PageScreenshotOptions
+            {
+                FullPage = true,
+                Path = Repository.At("artifacts", "screenshots", $"{name}-{width}.png"),
+            }
+        );
+        int overflow = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - window.innerWidth");
+        int headings = await page.Locator("h1").CountAsync();
+        Assert.Empty(errors);
+        Assert.Empty(foreign);
+        Assert.True(overflow <= 0, $"{overflow} px wider than the window");
+        Assert.Equal(1, headings);
+
+        AxeResult axe = await page.RunAxe();
+        Assert.True(
+            axe.Violations.Length == 0,
+            string.Join(
+                '\n',
+                axe.Violations.Select(v =>
+                    $"{v.Id}: {v.Help} ({v.Nodes.Length}, first {v.Nodes[0].Html[..Math.Min(200, v.Nodes[0].Html.Length)]})"
+                )
+            )
+        );
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Keyboard_FirstStopSkipsToTheContent_AndAFoldedReasonOpensByKey()
+    {
+        IPage page = await demo.Open(820);
+        await page.GotoAsync("/athletes/a01");
+        await page.Keyboard.PressAsync("Tab");
+        Assert.Equal("#content", await page.EvaluateAsync<string>("document.activeElement.getAttribute('href')"));
+        await page.Keyboard.PressAsync("Enter");
+        Assert.EndsWith("#content", page.Url, StringComparison.Ordinal);
+
+        ILocator folded = page.Locator("main details").First;
+        await folded.Locator("summary").First.FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        Assert.True(await folded.EvaluateAsync<bool>("d => d.open"));
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Landmarks_HeaderNavigationMainFooter_OnceEach()
+    {
+        IPage page = await demo.Open(820);
+        await page.GotoAsync("/week");
+        foreach (string landmark in new[] { "body > header", "nav", "main", "body > footer" })
+        {
+            Assert.Equal(1, await page.Locator(landmark).CountAsync());
+        }
+
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Print_LeavesTheNavigationOut()
+    {
+        IPage page = await demo.Open(820);
+        await page.GotoAsync("/week");
+        Assert.True(await page.Locator("nav ul").IsVisibleAsync());
+        await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        Assert.False(await page.Locator("nav ul").IsVisibleAsync());
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Motion_ThereIsNone()
+    {
+        IPage page = await demo.Open(820, ReducedMotion.Reduce);
+        await page.GotoAsync("/athletes/a01");
+        Assert.Equal(0, await page.EvaluateAsync<int>("document.getAnimations().length"));
+        await page.CloseAsync();
+    }
+}

@@ -1,0 +1,5 @@
+namespace Jumpwright.Tests.Outside.Pages;
+
+/// <summary>Tests that share one served demo squad and one browser.</summary>
+[CollectionDefinition("pages")]
+public class PagesCollection : ICollectionFixture<ServedDemo>;
