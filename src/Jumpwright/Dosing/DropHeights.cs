@@ -42,7 +42,9 @@ internal static class DropHeights
 
         if (range.MinM > cap + 1e-9)
         {
-            return Refusals.NoDrop(exercise, range.MinM, cap, why);
+            return tests.IsEmpty && range.MinM <= (Cap(exercise, range, rulings).Cap + 1e-9)
+                ? Refusals.NoDropMeasured(exercise, range.MinM)
+                : Refusals.NoDrop(exercise, range.MinM, cap, why);
         }
 
         DropTest[] quick =

@@ -14,6 +14,11 @@ internal static class Refusals
     internal static Refusal NoDrop(Exercise exercise, double lowestM, double capM, string why) =>
         new($"{exercise.Name} starts from {100 * lowestM:0} cm, and {100 * capM:0} cm is the most allowed: {why}.");
 
+    internal static Refusal NoDropMeasured(Exercise exercise, double lowestM) =>
+        new(
+            $"{exercise.Name} starts from {100 * lowestM:0} cm, and no drop jump was measured yet: measure drop jumps from a low box first, a step of at most {100 * DoseRules.DropStep.Value:0} cm at a time."
+        );
+
     internal static Refusal MassUnknown(Exercise exercise) =>
         new($"{exercise.Name}: no load can be given while body mass is unknown; weigh the athlete.");
 

@@ -53,9 +53,16 @@ public class SafetyRulesTests
     public void SoreAchilles_MayPushToABox_ButNotHop()
     {
         History sore = Well.Felt("achilles", "pain", "during", 4, 2, "achilles tendon", "physiotherapist");
-        Assert.True(Forbids(sore, "pogo-hop"), "hops");
+        Assert.All(
+            Catalogue.Standard.Exercises.Where(e => e.Stage == Stage.AnkleStiffness),
+            e => Assert.True(Forbids(sore, e.Id), e.Id)
+        );
+        Assert.True(
+            Catalogue.Standard.Exercises.Any(e => e.Stage == Stage.AnkleStiffness && e.Demand[Tissue.Achilles] <= 1)
+        );
         Assert.True(Forbids(sore, "depth-jump"), "depth jumps");
         Assert.False(Forbids(sore, "seated-box-jump"), "a push from the seat onto a box");
+        Assert.False(Forbids(sore, "low-box-jump"), "a low box");
     }
 
     [Fact]

@@ -34,6 +34,14 @@ internal sealed class JointPain : SafetyRule
                     new TierAtMost(tissue, nothing ? 0 : 1),
                     $"{seen}: {(nothing ? "nothing" : "only low work (tier 1)")} on the {TissueWords.Of(tissue)}. {change}"
                 );
+                if (tissue == Tissue.Achilles)
+                {
+                    yield return Close(
+                        new NoAnkleSprings(),
+                        $"{seen}: no hops or bounces; here pushing to a box comes before them. {change}"
+                    );
+                }
+
                 yield return Close(new NoHighIntensity(), $"{seen}: no high-intensity work. {change}");
                 yield return Close(
                     new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
