@@ -179,6 +179,7 @@ internal static class IndependentChecker
                         TierAtMost tier => exercise.Demand[tier.Tissue] > tier.Tier,
                         DropAtMost cap => drop > cap.HeightM + 1e-9,
                         NoJumps => exercise.ContactsPerRep > 0,
+                        NoAnkleSprings => exercise.Stage == Stage.AnkleStiffness,
                         ContactsPerSessionAtMost => false,
                         _ => throw new NotSupportedException($"a ruling this checker does not know: {ruling.Effect}"),
                     };
