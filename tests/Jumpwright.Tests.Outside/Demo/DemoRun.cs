@@ -15,7 +15,7 @@ public sealed class DemoRun : IAsyncLifetime
                     .EnumerateFiles(CardsFolder, "*.pdf")
                     .Order(StringComparer.Ordinal)
                     .Select(f => CardText.Read(File.ReadAllBytes(f)))
-                    .Where(c => c.Says("Valid on this day only.")),
+                    .Where(c => !c.Says("Coach's sheet:")),
             ]
         );
 
