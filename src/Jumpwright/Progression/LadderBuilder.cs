@@ -189,7 +189,8 @@ internal sealed class LadderBuilder(
             yield break;
         }
 
-        if (_landingHold is { } landing && exercise.Stage != Stage.Landing)
+        // Bad landings are mended on both legs first; one leg is no easier step.
+        if (_landingHold is { } landing && (exercise.Stage != Stage.Landing || exercise.SingleLegLanding))
         {
             yield return landing;
         }
