@@ -1,0 +1,34 @@
+using Jumpwright.Bench.Memory;
+using Jumpwright.Bench.Speed;
+
+namespace Jumpwright.Bench;
+
+/// <summary>The bench's own command line; the README beside it tells what each command measures.</summary>
+internal static class Program
+{
+    private const string Usage = """
+        bench speed  [--files N] [--rounds N]         recordings a second from CSV, against two floors of the same run
+        bench stages [--files N] [--rounds N]         microseconds of each stage of measuring one recording
+        bench memory [--recordings N]                 memory over many recordings
+        """;
+
+    public static int Main(string[] args)
+    {
+        string command = args.Length > 0 ? args[0] : "";
+        var asked = new Asked(args);
+        switch (command)
+        {
+            case "speed":
+                SpeedBench.Run(asked.Number("--files", 100), asked.Number("--rounds", 15), Console.Out);
+                return 0;
+            case "stages":
+                StageBench.Run(asked.Number("--files", 20), asked.Number("--rounds", 15), Console.Out);
+                return 0;
+            case "memory":
+                return MemoryBench.Run(asked.Number("--recordings", 100_000), Console.Out) ? 0 : 1;
+            default:
+                Console.Error.WriteLine(Usage);
+                return 2;
+        }
+    }
+}
