@@ -37,7 +37,16 @@ public static class Planner
             PlanStatus.NoneFound => Without(found.Status, request),
             _ => With(found, request),
         };
-        plan = plan with { Limits = Judge.Read(plan, request) };
+        plan = plan with
+        {
+            Limits = Judge.Read(plan, request),
+            Remarks =
+            [
+                .. request
+                    .Remarks.Concat(request.Athletes.SelectMany(a => a.OtherJumping))
+                    .Distinct(StringComparer.Ordinal),
+            ],
+        };
         ImmutableArray<Breach> breaches = Judge.Check(plan, request);
         if (!breaches.IsEmpty)
         {

@@ -66,6 +66,8 @@ internal sealed class SquadModel
         FixtureRows.Add(squad);
         RecoveryRows.Add(squad);
         ContactRows.Add(squad);
+        LoadRows.Add(squad);
+        OpeningRows.Add(squad);
         MinuteRows.Add(squad);
         SessionShapeRows.Add(squad);
         PairRows.Add(squad);

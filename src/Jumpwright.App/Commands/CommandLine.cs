@@ -119,6 +119,7 @@ internal static class CommandLine
         new CardsCommand(),
         new ServeCommand(),
         new CatalogueCommand(),
+        new LimitsCommand(),
         new ValidateCommand(),
     ];
 }

@@ -106,7 +106,7 @@ internal sealed class PlanCommand : ITaughtCommand
         Outcome<PlannedWeek> planned = await WorkProgress.InWords(
             terminal,
             "Planning",
-            progress => Bookkeeping.Plan(material, Catalogue.Standard, from, weeks, budget, progress, cancel)
+            progress => Bookkeeping.Plan(material, material.Catalogue, from, weeks, budget, progress, cancel)
         );
         return planned.TryGet(out PlannedWeek? week, out Refusal? refusal) ? week : throw new RefusedException(refusal);
     }

@@ -50,6 +50,22 @@ internal static class PlanText
             }
         }
 
+        foreach (Override made in plan.Overrides)
+        {
+            to.WriteLine();
+            to.WriteLine(
+                FormattableString.Invariant(
+                    $"Overridden: {made.Limit}{(made.AthleteId is { } id ? " of " + names.GetValueOrDefault(id, id) : "")} {made.Value:0.###} instead of {made.Standard:0.###} {made.Unit}, by {made.Who} until {Dates.Iso(made.Until)}: {made.Reason}"
+                )
+            );
+        }
+
+        foreach (string remark in week.Request.Remarks)
+        {
+            to.WriteLine();
+            to.WriteLine(remark);
+        }
+
         if (plan.Unmet.Length > 0)
         {
             to.WriteLine();

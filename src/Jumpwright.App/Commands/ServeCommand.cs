@@ -60,13 +60,13 @@ internal sealed class ServeCommand : ITaughtCommand
                 Outcome<PlannedWeek> week = await WorkProgress.InWords(
                     terminal,
                     "Planning",
-                    told => Bookkeeping.Plan(material, Catalogue.Standard, day, span, null, told, cancel)
+                    told => Bookkeeping.Plan(material, material.Catalogue, day, span, null, told, cancel)
                 );
                 var book = new Workbook(
                     material,
                     day,
-                    Catalogue.Standard,
-                    Bookkeeping.Leaves(material, Catalogue.Standard, day),
+                    material.Catalogue,
+                    Bookkeeping.Leaves(material, material.Catalogue, day),
                     week
                 );
                 await Serve(terminal, book, parsed.GetValue(port), cancel);

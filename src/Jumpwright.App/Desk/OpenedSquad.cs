@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Stores;
 
@@ -14,6 +15,7 @@ public sealed class OpenedSquad : IDisposable
     private OpenedSquad(Store store, StoredSquad squad)
     {
         _store = store;
+        OwnExercises own = OwnExercises.Join(Catalogue.Standard, squad.Squad.ExerciseFiles);
         Material = new SquadMaterial(
             squad.Squad,
             squad.Histories,
@@ -22,10 +24,13 @@ public sealed class OpenedSquad : IDisposable
                     .Recordings.Where(r => r.Refusal is not null)
                     .Select(r => new RefusedRecording(r.File, r.Labels.Athlete, r.Refusal!.Sentence)),
             ],
-            [.. squad.Problems.Select(p => p.Sentence)],
+            [.. squad.Problems.Select(p => p.Sentence), .. own.Remarks],
             [.. squad.StopsPlanning.Select(p => p.Sentence)],
             Raw
-        );
+        )
+        {
+            Catalogue = own.Catalogue,
+        };
     }
 
     public SquadMaterial Material { get; }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Exercises;
 
 namespace Jumpwright.App.Desk;
 
@@ -17,4 +18,8 @@ public sealed record SquadMaterial(
     ImmutableArray<string> Problems,
     ImmutableArray<string> StopsPlanning,
     Func<string, byte[]?> Raw
-);
+)
+{
+    /// <summary>The exercises, with the coach's own.</summary>
+    public Catalogue Catalogue { get; init; } = Catalogue.Standard;
+}

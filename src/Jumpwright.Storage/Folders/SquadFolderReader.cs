@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using Jumpwright.Athletes;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders.Calendars;
@@ -62,8 +63,32 @@ internal static class SquadFolderReader
             }
         }
 
+        string exercises = Path.Combine(path, SquadTables.ExercisesFolder);
+        if (Directory.Exists(exercises))
+        {
+            foreach (string file in Directory.GetFiles(exercises, "*.json").Order(StringComparer.Ordinal).Take(500))
+            {
+                string name = $"{SquadTables.ExercisesFolder}/{Path.GetFileName(file)}";
+                if (FileBytes.TryRead(file, name, problems) is { } bytes)
+                {
+                    files[name] = bytes;
+                }
+            }
+        }
+
         return files;
     }
+
+    /// <summary>The coach's own exercises; the core reads and judges them.</summary>
+    private static ImmutableArray<KeyValuePair<string, string>> ExerciseFiles(
+        IReadOnlyDictionary<string, ReadOnlyMemory<byte>> files
+    ) =>
+        [
+            .. files
+                .Where(f => f.Key.StartsWith(SquadTables.ExercisesFolder + "/", StringComparison.Ordinal))
+                .OrderBy(f => f.Key, StringComparer.Ordinal)
+                .Select(f => KeyValuePair.Create(f.Key, Encoding.UTF8.GetString(f.Value.Span).TrimStart('\uFEFF'))),
+        ];
 
     public static Outcome<SquadFolder> ReadFiles(
         string name,
@@ -88,6 +113,8 @@ internal static class SquadFolderReader
         }
 
         reading.Roster = new Roster(athletes.Select(a => a.Id));
+        ImmutableArray<LimitOverride> overrides = Table(TableSchema.Overrides, files, reading, OverridesReader.Read);
+        squad = squad with { Overrides = overrides, ExerciseFiles = ExerciseFiles(files) };
         ImmutableArray<CompletedItem> completed = Table(TableSchema.Completed, files, reading, CompletedReader.Read);
         ImmutableArray<ScreenResult> screens = Table(TableSchema.Screens, files, reading, ScreensReader.Read);
         ImmutableArray<SymptomReport> symptoms = Table(TableSchema.Symptoms, files, reading, SymptomsReader.Read);

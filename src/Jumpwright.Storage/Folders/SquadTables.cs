@@ -12,13 +12,19 @@ public static class SquadTables
     public const string Symptoms = "symptoms.csv";
     public const string Restrictions = "restrictions.csv";
 
+    public const string Overrides = "overrides.csv";
+
+    /// <summary>The folder in which a coach keeps exercises of their own, one JSON file each.</summary>
+    public const string ExercisesFolder = "exercises";
+
     /// <summary>The folder beside trials.csv in which a squad keeps its recordings.</summary>
     public const string RecordingsFolder = "recordings";
 
     /// <summary>The tables; a reader of recordings skips them.</summary>
-    public static IReadOnlyList<string> Csv { get; } = [Athletes, Trials, Completed, Screens, Symptoms, Restrictions];
+    public static IReadOnlyList<string> Csv { get; } =
+    [Athletes, Trials, Completed, Screens, Symptoms, Restrictions, Overrides];
 
     /// <summary>All files that describe a squad, in the order in which they are read.</summary>
     public static IReadOnlyList<string> All { get; } =
-    [Squad, Fixtures, Athletes, Trials, Completed, Screens, Symptoms, Restrictions];
+    [Squad, Fixtures, Athletes, Trials, Completed, Screens, Symptoms, Restrictions, Overrides];
 }

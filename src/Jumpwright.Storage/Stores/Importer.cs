@@ -95,7 +95,7 @@ internal sealed class Importer(StoreDatabase database, TimeProvider clock, Measu
     )
     {
         var text = new StringBuilder(Version).Append('\n');
-        foreach (string name in SquadTables.All.Where(files.ContainsKey))
+        foreach (string name in files.Keys.Order(StringComparer.Ordinal))
         {
             text.Append(name).Append('\t').Append(MeasurementIds.Sha256(files[name].Span)).Append('\n');
         }
@@ -218,6 +218,7 @@ internal sealed class Importer(StoreDatabase database, TimeProvider clock, Measu
                     or SquadTables.Restrictions
                     or SquadTables.Completed
                     or SquadTables.Fixtures
+                    or SquadTables.Overrides
             )
             {
                 gone.Add(

@@ -246,11 +246,21 @@ public sealed class Store : IStore
             .AsEnumerable()
             .Select(SquadRows.ToRestriction)
             .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
-        ILookup<string, CompletedItem> completedOf = context
-            .Completed.OrderBy(r => r.Position)
-            .AsEnumerable()
-            .Select(SquadRows.ToItem)
-            .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
+        // Overrides, own exercises, counted practices and sets stand in no row of their own: the kept files say them.
+        SquadFolder? kept = KeptFiles.Read(context, squad.Name);
+        if (kept is not null)
+        {
+            squad = squad with
+            {
+                Overrides = kept.Squad.Overrides,
+                ExerciseFiles = kept.Squad.ExerciseFiles,
+                Practices = kept.Squad.Practices,
+            };
+        }
+
+        ILookup<string, CompletedItem> completedOf = (
+            kept?.Completed ?? [.. context.Completed.OrderBy(r => r.Position).AsEnumerable().Select(SquadRows.ToItem)]
+        ).ToLookup(s => s.AthleteId, StringComparer.Ordinal);
         ImmutableArray<History> histories =
         [
             .. context
@@ -264,7 +274,10 @@ public sealed class Store : IStore
                     [.. symptomsOf[a.Id]],
                     [.. restrictionsOf[a.Id]],
                     [.. completedOf[a.Id]]
-                )),
+                )
+                {
+                    Overrides = squad.OverridesOf(a.Id),
+                }),
         ];
         return new StoredSquad(
             squad,

@@ -19,4 +19,17 @@ public sealed record CompletedItem(
     double? EffortRpe,
     double? DropHeightM,
     string? Note
-);
+)
+{
+    /// <summary>Which set this row is, from 1; null when the row is a whole exercise.</summary>
+    public int? Set { get; init; }
+
+    /// <summary>Jump height measured in that set, m; null when it was not.</summary>
+    public double? HeightM { get; init; }
+
+    /// <summary>Contact time measured in that set, s; null when it was not.</summary>
+    public double? ContactTimeS { get; init; }
+
+    /// <summary>Minutes of the whole session, for session-RPE load; null when not said.</summary>
+    public double? SessionMinutes { get; init; }
+}

@@ -12,4 +12,8 @@ public sealed record History(
     ImmutableArray<SymptomReport> Symptoms,
     ImmutableArray<Restriction> Restrictions,
     ImmutableArray<CompletedItem> Completed
-);
+)
+{
+    /// <summary>Limits that are set otherwise for this athlete or the whole squad; Safety decides which of them hold.</summary>
+    public ImmutableArray<LimitOverride> Overrides { get; init; } = [];
+}

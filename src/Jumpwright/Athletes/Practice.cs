@@ -7,4 +7,11 @@ namespace Jumpwright.Athletes;
 /// <param name="Start">Local start; null when not said.</param>
 /// <param name="Minutes">Length, min; null when not said.</param>
 /// <param name="Sport">In words.</param>
-public sealed record Practice(IsoDayOfWeek Day, LocalTime? Start, int? Minutes, string? Sport);
+public sealed record Practice(IsoDayOfWeek Day, LocalTime? Start, int? Minutes, string? Sport)
+{
+    /// <summary>Jumps of one athlete in one practice, as somebody counted them; null when nobody did.</summary>
+    public double? Jumps { get; init; }
+
+    /// <summary>How far such a count differs from practice to practice and athlete to athlete, one standard deviation; null when not said.</summary>
+    public double? JumpsSpread { get; init; }
+}

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Jumpwright.Athletes;
 
@@ -20,4 +21,24 @@ public sealed record Squad(
 {
     /// <summary>Weekly practices of the sport, from squad.yaml.</summary>
     public ImmutableArray<Practice> Practices { get; init; } = [];
+
+    /// <summary>Limits that somebody set otherwise, from overrides.csv.</summary>
+    public ImmutableArray<LimitOverride> Overrides { get; init; } = [];
+
+    /// <summary>A coach's own exercise files: name and JSON text, in ordinal order of their names.</summary>
+    public ImmutableArray<KeyValuePair<string, string>> ExerciseFiles { get; init; } = [];
+
+    /// <summary>
+    /// What is set otherwise for one athlete: lines of <see cref="Policy"/> that are numbers, then overrides for the squad,
+    /// then those for the athlete.
+    /// </summary>
+    public ImmutableArray<LimitOverride> OverridesOf(string athleteId) =>
+        [
+            .. from line in Policy.OrderBy(p => p.Key, StringComparer.Ordinal)
+            where double.TryParse(line.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            let value = double.Parse(line.Value, NumberStyles.Float, CultureInfo.InvariantCulture)
+            select new LimitOverride(line.Key, null, value, LimitOverride.Policy, "written there", null, null),
+            .. Overrides.Where(o => o.AthleteId is null),
+            .. Overrides.Where(o => o.AthleteId == athleteId),
+        ];
 }

@@ -1,6 +1,7 @@
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Progression;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Dosing;
@@ -8,13 +9,18 @@ namespace Jumpwright.Dosing;
 /// <summary>How many reps, and how many sets the planner may choose from.</summary>
 internal sealed record Amount(int SetsMin, int SetsMax, int Reps, string Because)
 {
-    private const int YouthAge = 16;
-
     /// <summary>
     /// The least usual reps for whoever does not own the exercise, is new to jump training, young or coming back; the middle of
     /// the range for the others. Common practice: no trial fixes a number.
     /// </summary>
-    internal static Amount Of(Exercise exercise, Rung rung, Ladder ladder, Athlete athlete, LocalDate day)
+    internal static Amount Of(
+        Exercise exercise,
+        Rung rung,
+        Ladder ladder,
+        Athlete athlete,
+        LocalDate day,
+        LimitBook limits
+    )
     {
         DoseRange usual = exercise.Dose;
         if (ladder.ComingBack is { } back)
@@ -27,7 +33,7 @@ internal sealed record Amount(int SetsMin, int SetsMax, int Reps, string Because
             );
         }
 
-        bool young = athlete.AgeOn(day) is not { } age || age < YouthAge;
+        bool young = athlete.AgeOn(day) is not { } age || age < limits["age-for-depth-jumps"];
         bool fresh = athlete.Level is TrainingLevel.Unknown or TrainingLevel.Beginner;
         bool owned = rung.State == RungState.Owned;
         int setsMax = fresh || young || !owned ? Math.Max(usual.SetsMin, usual.SetsMax - 1) : usual.SetsMax;

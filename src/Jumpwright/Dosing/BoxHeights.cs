@@ -3,6 +3,7 @@ using Jumpwright.Exercises;
 using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
+using Jumpwright.Safety;
 using Jumpwright.Trials;
 
 namespace Jumpwright.Dosing;
@@ -14,7 +15,13 @@ namespace Jumpwright.Dosing;
 /// </summary>
 internal static class BoxHeights
 {
-    internal static (double HeightM, string Because) For(Exercise exercise, Rung rung, Profile profile, Athlete athlete)
+    internal static (double HeightM, string Because) For(
+        Exercise exercise,
+        Rung rung,
+        Profile profile,
+        Athlete athlete,
+        LimitBook limits
+    )
     {
         HeightRange range = exercise.BoxRangeM!.Value;
         string lowest = $"Box of {100 * range.MinM:0} cm, the lowest of its range: ";
@@ -37,8 +44,8 @@ internal static class BoxHeights
 
         double rise = jump.Measure.In(Unit.Metre);
         double doubt = jump.Measure.StandardUncertainty;
-        double ceiling = rise - (2 * doubt) + (DoseRules.HalfSquatFall.Value * stature) - DoseRules.BoxClearance.Value;
-        double proposed = Math.Round(Math.Floor((ceiling - DoseRules.BoxStep.Value + 1e-9) / 0.05) * 0.05, 2);
+        double ceiling = rise - (2 * doubt) + (DoseRules.HalfSquatFall.Value * stature) - limits["box-clearance"];
+        double proposed = Math.Round(Math.Floor((ceiling - limits["box-step"] + 1e-9) / 0.05) * 0.05, 2);
         double height = Math.Clamp(proposed, range.MinM, range.MaxM);
         return height <= range.MinM
             ? (range.MinM, lowest + $"a jump of {100 * rise:0.0} ± {100 * doubt:0.0} cm allows no higher.")

@@ -27,6 +27,7 @@ public static class Doses
             return Refusals.Closed(exercise);
         }
 
+        LimitBook limits = LimitBook.For(history, day);
         DropChoice? drop = null;
         if (exercise.DropRangeM is not null)
         {
@@ -54,8 +55,8 @@ public static class Doses
 
         (double HeightM, string Because)? box = exercise.BoxRangeM is null
             ? null
-            : BoxHeights.For(exercise, rung, profile, history.Athlete);
-        Amount amount = Amount.Of(exercise, rung, ladder, history.Athlete, day);
+            : BoxHeights.For(exercise, rung, profile, history.Athlete, limits);
+        Amount amount = Amount.Of(exercise, rung, ladder, history.Athlete, day, limits);
         return new Dose
         {
             ExerciseId = exercise.Id,
@@ -81,22 +82,22 @@ public static class Doses
             RestBetweenSetsS = exercise.Dose.RestBetweenSetsS,
             MinutesPerSet = exercise.MinutesPerSet,
             HighIntensity = exercise.IsHighIntensityAt(drop?.NominalM),
-            Stop = StopFor(exercise),
+            Stop = StopFor(exercise, limits),
             ReplacesIfSore = Insteads.For(exercise, ladder, rulings, catalogue),
             Because = [.. Reasons(exercise, amount, drop, box?.Because, load)],
         };
     }
 
-    private static StopRule StopFor(Exercise exercise)
+    private static StopRule StopFor(Exercise exercise, LimitBook limits)
     {
         bool lands = exercise.ContactsPerRep > 0;
         bool maximal = exercise.Intent == "maximal" && lands;
         bool rebounds = maximal && exercise.Trains.Contains(Quality.ReactiveStrength);
         return new StopRule(
-            maximal ? DoseRules.HeightLoss.Value : null,
-            rebounds ? DoseRules.ContactGain.Value : null,
-            lands ? (int)DoseRules.LandingFaults.Value : null,
-            DoseRules.PainDuring.Value,
+            maximal ? limits["stop-height-loss"] : null,
+            rebounds ? limits["stop-contact-gain"] : null,
+            lands ? limits.Whole("stop-landing-faults") : null,
+            limits["stop-pain-during"],
             PainSiteNew: true
         );
     }

@@ -23,12 +23,13 @@ internal static class DropHeights
     )
     {
         HeightRange range = exercise.DropRangeM!.Value;
+        LimitBook limits = LimitBook.For(history, day);
         (double cap, string why) = Cap(exercise, range, rulings);
         ImmutableArray<DropTest> tests = exercise.IsDepthJump ? Tests(history, day) : [];
         if (exercise.IsDepthJump && exercise.IsHighIntensityAt(range.MinM))
         {
             double highest = tests.IsEmpty ? 0 : tests.Max(t => t.NominalM);
-            double step = highest + DoseRules.DropStep.Value;
+            double step = highest + limits["drop-step"];
             if (step < cap)
             {
                 (cap, why) = (
@@ -43,14 +44,14 @@ internal static class DropHeights
         if (range.MinM > cap + 1e-9)
         {
             return tests.IsEmpty && range.MinM <= (Cap(exercise, range, rulings).Cap + 1e-9)
-                ? Refusals.NoDropMeasured(exercise, range.MinM)
+                ? Refusals.NoDropMeasured(exercise, range.MinM, limits["drop-step"])
                 : Refusals.NoDrop(exercise, range.MinM, cap, why);
         }
 
         DropTest[] quick =
         [
             .. tests.Where(t =>
-                t.ContactS < DoseRules.ContactCeiling.Value && range.Contains(t.NominalM) && t.NominalM <= cap + 1e-9
+                t.ContactS < limits["drop-contact-ceiling"] && range.Contains(t.NominalM) && t.NominalM <= cap + 1e-9
             ),
         ];
         double? ratio = RealShare(history, day);
@@ -61,7 +62,7 @@ internal static class DropHeights
                 ratio * range.MinM,
                 tests.IsEmpty
                     ? $"From {100 * range.MinM:0} cm, the lowest of its range."
-                    : $"From {100 * range.MinM:0} cm, the lowest of its range: no box in it was measured with a contact below {1000 * DoseRules.ContactCeiling.Value:0} ms."
+                    : $"From {100 * range.MinM:0} cm, the lowest of its range: no box in it was measured with a contact below {1000 * limits["drop-contact-ceiling"]:0} ms."
             );
         }
 

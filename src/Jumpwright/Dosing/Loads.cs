@@ -1,6 +1,7 @@
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Dosing;
@@ -14,19 +15,19 @@ internal static class Loads
         if (range.Of == "body-mass")
         {
             return history.Athlete.BodyMassKg is { } mass && mass > 0
-                ? OfBodyMass(exercise, range, mass)
+                ? OfBodyMass(exercise, range, mass, LimitBook.For(history, day)["light-load"])
                 : Refusals.MassUnknown(exercise);
         }
 
         ScreenResult? test = history
             .Screens.Where(s => s.Test == "hex-bar-load" && s.Date <= day && s.Unit is ("kg" or ""))
-            .Where(s => Period.DaysBetween(s.Date, day) <= DoseRules.FreshDays.Value)
+            .Where(s => Period.DaysBetween(s.Date, day) <= LimitBook.For(history, day)["load-test-stale"])
             .OrderByDescending(s => s.Date)
             .ThenByDescending(s => s.Value)
             .FirstOrDefault();
         if (test is null)
         {
-            return Refusals.NoLoadTest(exercise);
+            return Refusals.NoLoadTest(exercise, LimitBook.For(history, day)["load-test-stale"]);
         }
 
         double load = Down(range.MinShare * test.Value);
@@ -37,10 +38,10 @@ internal static class Loads
             : new LoadChoice(load, basis);
     }
 
-    private static Outcome<LoadChoice> OfBodyMass(Exercise exercise, LoadRange range, double massKg)
+    private static Outcome<LoadChoice> OfBodyMass(Exercise exercise, LoadRange range, double massKg, double lightShare)
     {
         double most = range.MaxShare * massKg;
-        double wished = Math.Clamp(DoseRules.LightLoad.Value, range.MinShare, range.MaxShare) * massKg;
+        double wished = Math.Clamp(lightShare, range.MinShare, range.MaxShare) * massKg;
         double load = Math.Max(DoseRules.LightestBar.Value, Down(wished));
         return load > most
             ? Refusals.BarTooHeavy(exercise, most)

@@ -14,18 +14,16 @@ internal static class Refusals
     internal static Refusal NoDrop(Exercise exercise, double lowestM, double capM, string why) =>
         new($"{exercise.Name} starts from {100 * lowestM:0} cm, and {100 * capM:0} cm is the most allowed: {why}.");
 
-    internal static Refusal NoDropMeasured(Exercise exercise, double lowestM) =>
+    internal static Refusal NoDropMeasured(Exercise exercise, double lowestM, double stepM) =>
         new(
-            $"{exercise.Name} starts from {100 * lowestM:0} cm, and no drop jump was measured yet: measure drop jumps from a low box first, a step of at most {100 * DoseRules.DropStep.Value:0} cm at a time."
+            $"{exercise.Name} starts from {100 * lowestM:0} cm, and no drop jump was measured yet: measure drop jumps from a low box first, a step of at most {100 * stepM:0} cm at a time."
         );
 
     internal static Refusal MassUnknown(Exercise exercise) =>
         new($"{exercise.Name}: no load can be given while body mass is unknown; weigh the athlete.");
 
-    internal static Refusal NoLoadTest(Exercise exercise) =>
-        new(
-            $"{exercise.Name}: no load can be given without a hex-bar test of the last {DoseRules.FreshDays.Value:0} days."
-        );
+    internal static Refusal NoLoadTest(Exercise exercise, double staleDays) =>
+        new($"{exercise.Name}: no load can be given without a hex-bar test of the last {staleDays:0} days.");
 
     internal static Refusal BarTooHeavy(Exercise exercise, double mostKg) =>
         new(

@@ -37,6 +37,15 @@ public sealed record AthleteRequest(
     /// <summary>Contrast pairs that may be formed.</summary>
     public ImmutableArray<ContrastPair> Pairs { get; init; } = [];
 
+    /// <summary>At-most limits on what items of several sessions add up to.</summary>
+    public ImmutableArray<LoadCap> Caps { get; init; } = [];
+
+    /// <summary>How a tissue's demand may grow from week to week of the plan.</summary>
+    public ImmutableArray<LoadGrowth> Growths { get; init; } = [];
+
+    /// <summary>Jumps of practices and matches as they enter the limits, in sentences.</summary>
+    public ImmutableArray<string> OtherJumping { get; init; } = [];
+
     /// <summary>The menu's entry for an exercise in a session, or null when it is not open there.</summary>
     public MenuItem? OnMenu(string sessionId, string exerciseId) =>
         Menu.FirstOrDefault(m => m.SessionId == sessionId && m.ExerciseId == exerciseId);

@@ -14,6 +14,26 @@ public static class Limits
         new ContactsPerSession(),
         new ContactsPerWeek(),
         new HighIntensityContacts(),
+        new LoadCaps(
+            "weekly-load",
+            "Jump training and other jumping together stay within what a week may hold.",
+            "house-rule",
+            "week"
+        ),
+        new LoadCaps(
+            "weekly-growth",
+            "A tissue's demand of the first week grows by no more than the athlete's level allows.",
+            "common-practice",
+            "week"
+        ),
+        new LoadCaps(
+            "tissue-load-after-symptom",
+            "After a symptom the tissue is loaded no more than the plan before it did.",
+            "house-rule",
+            "session"
+        ),
+        new WeeklyGrowth(),
+        new OpensInOrder(),
         new RecoveryHours(),
         new RecoveryFromRecentWork(),
         new HighIntensityRoundFixtures(),

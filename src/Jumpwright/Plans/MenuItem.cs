@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Dosing;
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Plans;
 
@@ -18,6 +20,9 @@ public sealed record MenuItem(
     ImmutableArray<string> Because
 )
 {
+    /// <summary>What must have been done before it opens; empty when it is open today.</summary>
+    public ImmutableArray<Opening> After { get; init; } = [];
+
     public string ExerciseId => Dose.ExerciseId;
 
     /// <summary>Points of so many sets.</summary>
@@ -31,6 +36,10 @@ public sealed record MenuItem(
 
         return points;
     }
+
+    /// <summary>What so many sets ask: contacts, or contacts × tier of a tissue.</summary>
+    public int LoadOf(Exercise exercise, Tissue? tissue, int sets) =>
+        Dose.Contacts(sets) * (tissue is { } t ? exercise.Demand.GetValueOrDefault(t) : 1);
 
     /// <summary>Whole seconds of so many sets, each rounded up; rest between sets included, changing over not.</summary>
     public int SecondsOf(int sets) => sets * (int)Math.Ceiling((Dose.MinutesPerSet * 60) - 1e-6);

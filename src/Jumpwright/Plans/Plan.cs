@@ -15,4 +15,8 @@ public sealed record Plan(
     ImmutableArray<Collision> Collisions,
     ImmutableArray<Override> Overrides,
     ImmutableArray<LimitReading> Limits
-);
+)
+{
+    /// <summary>What was asked of limits and does not hold, and how other jumping was counted, in sentences.</summary>
+    public ImmutableArray<string> Remarks { get; init; } = [];
+}

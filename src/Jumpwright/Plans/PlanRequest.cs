@@ -28,6 +28,9 @@ public sealed record PlanRequest(
     /// <summary>Limits that somebody overrode.</summary>
     public ImmutableArray<Override> Overrides { get; init; } = [];
 
+    /// <summary>What was asked of limits and does not hold, each as a sentence that says why.</summary>
+    public ImmutableArray<string> Remarks { get; init; } = [];
+
     /// <summary>Monday of the week of that day: the week in which contacts and goals are counted.</summary>
     public static LocalDate WeekOf(LocalDate day) => day.PlusDays(1 - (int)day.DayOfWeek);
 

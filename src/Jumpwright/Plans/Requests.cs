@@ -3,6 +3,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans.Asking;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -60,9 +61,35 @@ public static class Requests
             [],
             budget ?? new SolveBudget()
         );
-        return request with
+        LocalDate last = from.PlusWeeks(weeks).PlusDays(-1);
+        LimitBook limits = LimitBook.Standard.With(squad.OverridesOf(""), from, last);
+        ImmutableArray<History> own =
+        [
+            .. histories.Select(h => h.Overrides.IsEmpty ? h with { Overrides = squad.OverridesOf(h.Athlete.Id) } : h),
+        ];
+        LimitBook[] books = [.. own.Select(h => LimitBook.For(h, from, last))];
+        request = request with
         {
-            Athletes = [.. histories.Select(h => new AthleteAsking(h, squad, zone, request).Build())],
+            Limits = SquadLimits.From(limits),
+            Overrides =
+            [
+                .. books
+                    .Append(limits)
+                    .SelectMany(b => b.InForce)
+                    .Distinct()
+                    .OrderBy(o => o.Limit, StringComparer.Ordinal)
+                    .ThenBy(o => o.AthleteId, StringComparer.Ordinal)
+                    .Select(o => Override.Of(o, limits.Find(o.Limit), last)),
+            ],
+            Remarks =
+            [
+                .. squad
+                    .Policy.Where(p => squad.OverridesOf("").All(o => o.Limit != p.Key))
+                    .OrderBy(p => p.Key, StringComparer.Ordinal)
+                    .Select(p => $"squad.yaml: '{p.Key}: {p.Value}' under policy is no number, so it is not used."),
+                .. books.Append(limits).SelectMany(b => b.Remarks).Distinct(StringComparer.Ordinal),
+            ],
         };
+        return request with { Athletes = [.. own.Select(h => new AthleteAsking(h, squad, zone, request).Build())] };
     }
 }

@@ -1,35 +1,60 @@
+using Jumpwright.Safety;
+
 namespace Jumpwright.Plans;
 
-/// <summary>Limits that hold for the whole squad. Each names where its value comes from.</summary>
+/// <summary>
+/// Limits that hold for the whole squad, as the planner's request carries them. Their values, kinds and sources stand in
+/// limits.json; these defaults are the standard ones.
+/// </summary>
 public sealed record SquadLimits
 {
-    /// <summary>Minutes at the start of every session for roll call and general warm-up; no station runs then. House rule.</summary>
-    public double OpeningMinutes { get; init; } = 5;
+    /// <summary>Minutes at the start of every session for roll call and general warm-up; no station runs then.</summary>
+    public double OpeningMinutes { get; init; } = LimitBook.Standard["opening-minutes"];
 
-    /// <summary>Minutes to walk to a station, set it up and do a first submaximal try, before every item. House rule.</summary>
-    public double ChangeOverMinutes { get; init; } = 1;
+    /// <summary>Minutes to walk to a station, set it up and do a first submaximal try, before every item.</summary>
+    public double ChangeOverMinutes { get; init; } = LimitBook.Standard["change-over-minutes"];
 
-    /// <summary>Minutes of every session kept free for waiting at stations: an athlete's own work fills no more than the rest. House rule.</summary>
-    public double WaitingMinutes { get; init; } = 4;
+    /// <summary>Minutes of every session kept free for waiting at stations: an athlete's own work fills no more than the rest.</summary>
+    public double WaitingMinutes { get; init; } = LimitBook.Standard["waiting-minutes"];
 
-    /// <summary>Share of its working minutes in the session that a piece of kit is planned for. House rule.</summary>
-    public double KitShareAtMost { get; init; } = 0.7;
+    /// <summary>Share of its working minutes in the session that a piece of kit is planned for.</summary>
+    public double KitShareAtMost { get; init; } = LimitBook.Standard["kit-share"];
 
-    /// <summary>Share of its working minutes in the session that a piece of kit is planned for by work that must be done fresh. House rule.</summary>
-    public double FreshKitShareAtMost { get; init; } = 0.5;
+    /// <summary>Share of its working minutes in the session that a piece of kit is planned for by work that must be done fresh.</summary>
+    public double FreshKitShareAtMost { get; init; } = LimitBook.Standard["fresh-kit-share"];
 
-    /// <summary>What must be done fresh begins within this share of the session's working time. House rule.</summary>
-    public double FreshWithinShare { get; init; } = 2.0 / 3;
+    /// <summary>What must be done fresh begins within this share of the session's working time.</summary>
+    public double FreshWithinShare { get; init; } = LimitBook.Standard["fresh-within-share"];
 
-    /// <summary>No high-intensity work on the day of a fixture and on so many days before it. Common practice.</summary>
-    public int HighIntensityDaysBeforeFixture { get; init; } = 1;
+    /// <summary>No high-intensity work on the day of a fixture and on so many days before it.</summary>
+    public int HighIntensityDaysBeforeFixture { get; init; } =
+        LimitBook.Standard.Whole("high-intensity-days-before-fixture");
 
-    /// <summary>No exercise of the top demand tier within so many hours before or after a fixture. Common practice.</summary>
-    public int TopTierHoursRoundFixture { get; init; } = 48;
+    /// <summary>No exercise of the top demand tier within so many hours before or after a fixture.</summary>
+    public int TopTierHoursRoundFixture { get; init; } = LimitBook.Standard.Whole("top-tier-hours-round-fixture");
 
-    /// <summary>Least rest between heavy and light of a contrast pair, s: 3 min. Common practice, disputed.</summary>
-    public int PairRestAtLeastS { get; init; } = 180;
+    /// <summary>Least rest between heavy and light of a contrast pair, s.</summary>
+    public int PairRestAtLeastS { get; init; } = LimitBook.Standard.Whole("pair-rest-least");
 
-    /// <summary>Most rest between heavy and light of a contrast pair, s: 7 min. Common practice, disputed.</summary>
-    public int PairRestAtMostS { get; init; } = 420;
+    /// <summary>Most rest between heavy and light of a contrast pair, s.</summary>
+    public int PairRestAtMostS { get; init; } = LimitBook.Standard.Whole("pair-rest-most");
+
+    /// <summary>From a book of limits in which some are set otherwise for the squad.</summary>
+    public static SquadLimits From(LimitBook limits)
+    {
+        ArgumentNullException.ThrowIfNull(limits);
+        return new()
+        {
+            OpeningMinutes = limits["opening-minutes"],
+            ChangeOverMinutes = limits["change-over-minutes"],
+            WaitingMinutes = limits["waiting-minutes"],
+            KitShareAtMost = limits["kit-share"],
+            FreshKitShareAtMost = limits["fresh-kit-share"],
+            FreshWithinShare = limits["fresh-within-share"],
+            HighIntensityDaysBeforeFixture = limits.Whole("high-intensity-days-before-fixture"),
+            TopTierHoursRoundFixture = limits.Whole("top-tier-hours-round-fixture"),
+            PairRestAtLeastS = limits.Whole("pair-rest-least"),
+            PairRestAtMostS = limits.Whole("pair-rest-most"),
+        };
+    }
 }

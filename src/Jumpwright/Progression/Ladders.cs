@@ -10,11 +10,11 @@ namespace Jumpwright.Progression;
 public static class Ladders
 {
     /// <summary>
-    /// The ladder on that day, with the default options. Only what happened up to that day counts. Safety's rulings
+    /// The ladder on that day, with the limits that hold for the athlete then. Only what happened up to that day counts. Safety's rulings
     /// close rungs here too, with their own sentence.
     /// </summary>
     public static Ladder For(Profile profile, History history, Catalogue catalogue, LocalDate asOf) =>
-        For(profile, history, catalogue, asOf, LadderOptions.Default);
+        For(profile, history, catalogue, asOf, LadderOptions.From(LimitBook.For(history, asOf)));
 
     /// <summary>The ladder on that day, with other thresholds, days and probabilities.</summary>
     public static Ladder For(

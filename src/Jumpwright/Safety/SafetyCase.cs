@@ -16,7 +16,8 @@ internal sealed class SafetyCase
         Symptoms = [.. history.Symptoms.Where(s => s.Date <= day).OrderBy(s => s.Date)];
         Completed = [.. history.Completed.Where(c => c.Date <= day).OrderBy(c => c.Date)];
         Rows = [.. history.Restrictions.Select(r => RestrictionReading.Of(r, exerciseIds)).OrderBy(r => r.Row.From)];
-        Episodes = PainEpisodes.Of(Symptoms, day);
+        Limits = LimitBook.For(history, day);
+        Episodes = PainEpisodes.Of(Symptoms, day, Limits.Whole(PainEpisodes.Window));
     }
 
     public Athlete Athlete { get; }
@@ -34,6 +35,9 @@ internal sealed class SafetyCase
 
     /// <summary>Pain and stiffness that still count, by site and side.</summary>
     public ImmutableArray<PainEpisode> Episodes { get; }
+
+    /// <summary>The limits of this athlete on this day.</summary>
+    public LimitBook Limits { get; }
 
     public int DaysSince(LocalDate date) => Period.DaysBetween(date, Day);
 }

@@ -81,7 +81,9 @@ internal static class CoachSheets
 
         foreach (Override o in plan.Overrides)
         {
-            yield return $"Overridden until {LocalDatePattern.Iso.Format(o.Until)} by {o.Who}: {o.Limit} ({o.Reason}).";
+            yield return FormattableString.Invariant(
+                $"Overridden until {LocalDatePattern.Iso.Format(o.Until)} by {o.Who}: {o.Limit}{(o.AthleteId is { } id ? " of " + id : "")} {o.Value:0.###} instead of {o.Standard:0.###} {o.Unit} ({o.Reason})."
+            );
         }
     }
 }

@@ -8,7 +8,7 @@ namespace Jumpwright.Tests.Outside.Commands;
 public class HelpTests
 {
     public static TheoryData<string> Names() =>
-        ["demo", "measure", "import", "plan", "cards", "serve", "catalogue", "validate"];
+        ["demo", "measure", "import", "plan", "cards", "serve", "catalogue", "limits", "validate"];
 
     [Theory]
     [MemberData(nameof(Names))]

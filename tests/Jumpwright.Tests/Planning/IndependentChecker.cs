@@ -1,3 +1,4 @@
+using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
@@ -327,6 +328,7 @@ internal static class IndependentChecker
             }
         }
 
+        wrong.AddRange(Loads(done, who, request));
         foreach (var (one, a) in all)
         {
             foreach (var (other, b) in all)
@@ -347,6 +349,62 @@ internal static class IndependentChecker
                     {
                         wrong.Add($"{who.Athlete.Id}: {b.Id} {hours:0.##} h after {a.Id}, {tissue}");
                     }
+                }
+            }
+        }
+
+        return wrong;
+    }
+
+    /// <summary>What is wrong with the sums over weeks, and with steps that are to open.</summary>
+    public static List<string> Loads(IReadOnlyCollection<Done> done, AthleteRequest who, PlanRequest request)
+    {
+        List<string> wrong = [];
+        long Sum(IEnumerable<string> sessions, Tissue? tissue)
+        {
+            long sum = 0;
+            foreach (Done d in done.Where(d => sessions.Contains(d.Session)))
+            {
+                Dose dose = who.Menu.Single(m => m.SessionId == d.Session && m.Dose.ExerciseId == d.Exercise).Dose;
+                int contacts = d.Sets * dose.Reps * dose.ContactsPerRep * (dose.Limb == "each" ? 2 : 1);
+                sum += tissue == null ? contacts : contacts * ExerciseOf(d.Exercise, request).Demand[tissue.Value];
+            }
+
+            return sum;
+        }
+
+        foreach (LoadCap cap in who.Caps)
+        {
+            if (Sum(cap.SessionIds, cap.Tissue) > cap.AtMost)
+            {
+                wrong.Add($"{who.Athlete.Id}: {cap.LimitId} {cap.Tissue} over {cap.AtMost}");
+            }
+        }
+
+        foreach (LoadGrowth growth in who.Growths)
+        {
+            double most = (Sum(growth.Earlier, growth.Tissue) * (1 + (growth.Percent / 100.0))) + growth.Step;
+            if (Sum(growth.Later, growth.Tissue) > most + 1e-6)
+            {
+                wrong.Add($"{who.Athlete.Id}: {growth.Tissue} grows past {most:0.#} in the week of {growth.Later[0]}");
+            }
+        }
+
+        foreach (Done d in done)
+        {
+            LocalDate day = request.Slots.Single(s => s.Id == d.Session).Date;
+            foreach (
+                Opening opening in who
+                    .Menu.Single(m => m.SessionId == d.Session && m.Dose.ExerciseId == d.Exercise)
+                    .After
+            )
+            {
+                int before = done.Count(o =>
+                    o.Exercise == opening.ExerciseId && request.Slots.Single(s => s.Id == o.Session).Date < day
+                );
+                if (before < opening.Sessions)
+                {
+                    wrong.Add($"{d} after {before} sessions of {opening.ExerciseId}");
                 }
             }
         }

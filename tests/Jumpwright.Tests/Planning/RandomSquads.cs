@@ -64,6 +64,22 @@ internal static class RandomSquads
                             "depth-jump"
                         ),
                     ],
+            Caps =
+            [
+                .. from cap in Enumerable.Range(0, random.Next(3))
+                let tissue = cap == 0 ? (Tissue?)null : (Tissue)random.Next(4)
+                select new LoadCap(
+                    cap == 0 ? "weekly-load" : "tissue-load-after-symptom",
+                    [.. slots.Where(_ => random.Next(2) == 0).Append(slots[0]).Select(s => s.Id).Distinct()],
+                    tissue,
+                    random.Next(20, 200),
+                    "made up"
+                ),
+            ],
+            Growths =
+                slots.Length > 1 && random.Next(2) == 0
+                    ? [new LoadGrowth((Tissue)random.Next(4), [slots[0].Id], [slots[^1].Id], 10, random.Next(0, 40))]
+                    : [],
             RulingsByDay = slots.Select(s => s.Date).Distinct().ToImmutableDictionary(d => d, _ => Rulings(random)),
         };
     }

@@ -4,6 +4,7 @@ using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Plans.Asking;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Tests.Plans;
@@ -69,7 +70,7 @@ public class AskingTests
             bornIn == 0 ? null : new LocalDate(bornIn, 6, 1),
             operated ? new Operation(null, "knee", Side.Left) : null
         );
-        Assert.Equal(expected, ContactCaps.PerSession(Of(athlete), Monday));
+        Assert.Equal(expected, ContactCaps.PerSession(Of(athlete), LimitBook.Standard, Monday));
     }
 
     [Fact]

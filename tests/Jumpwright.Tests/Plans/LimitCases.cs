@@ -28,6 +28,14 @@ internal static class LimitCases
     private static readonly string Second = Two[1].Id;
     private static readonly Source Test = new("house-rule", "made up", SourceKind.House);
 
+    private static LoadCap Cap(string id, Tissue? tissue, int most) => new(id, [First], tissue, most, "Made up.");
+
+    private static AthleteRequest After(AthleteRequest who, string exercise, string first, int times) =>
+        who with
+        {
+            Menu = [.. who.Menu.Select(m => m.ExerciseId == exercise ? m with { After = [new(first, times)] } : m)],
+        };
+
     /// <summary>What is done: session, exercise, sets, and from which minute it is shown (−1: not on the time line).</summary>
     private readonly record struct Line(string Session, string Exercise, int Sets, double At, string Who = "a01");
 
@@ -66,6 +74,66 @@ internal static class LimitCases
                 new(First, "depth-jump", 3, 9)
             ),
             10
+        ),
+        new(
+            "weekly-load",
+            Planned(a => a with { Caps = [Cap("weekly-load", null, 20)] }, new Line(First, "snap-down", 4, 6)),
+            Planned(a => a with { Caps = [Cap("weekly-load", null, 18)] }, new Line(First, "snap-down", 4, 6)),
+            2
+        ),
+        // A tuck jump asks tier 2 of the knee: 10 contacts are 20.
+        new(
+            "weekly-growth",
+            Planned(
+                a => a with { Caps = [Cap("weekly-growth", Tissue.Patellar, 20)] },
+                new Line(First, "tuck-jump", 2, 6)
+            ),
+            Planned(
+                a => a with { Caps = [Cap("weekly-growth", Tissue.Patellar, 19)] },
+                new Line(First, "tuck-jump", 2, 6)
+            ),
+            1
+        ),
+        new(
+            "tissue-load-after-symptom",
+            Planned(
+                a => a with { Caps = [Cap("tissue-load-after-symptom", Tissue.Patellar, 20)] },
+                new Line(First, "tuck-jump", 2, 6)
+            ),
+            Planned(
+                a => a with { Caps = [Cap("tissue-load-after-symptom", Tissue.Patellar, 20)] },
+                new Line(First, "tuck-jump", 3, 6)
+            ),
+            10
+        ),
+        // 20 in the first, 22 allowed in the second by 10 %, and 8 in any case: 30 are kept, 40 are 10 too many.
+        new(
+            "weekly-growth-in-plan",
+            Planned(
+                a => a with { Growths = [new(Tissue.Patellar, [First], [Second], 10, 8)] },
+                new(First, "tuck-jump", 2, 6),
+                new(Second, "tuck-jump", 3, 6)
+            ),
+            Planned(
+                a => a with { Growths = [new(Tissue.Patellar, [First], [Second], 10, 8)] },
+                new(First, "tuck-jump", 2, 6),
+                new(Second, "tuck-jump", 4, 6)
+            ),
+            10
+        ),
+        new(
+            "opens-in-order",
+            Planned(
+                a => After(a, "box-jump", "snap-down", 1),
+                new(First, "snap-down", 2, 6),
+                new(Second, "box-jump", 2, 6)
+            ),
+            Planned(
+                a => After(a, "box-jump", "snap-down", 2),
+                new(First, "snap-down", 2, 6),
+                new(Second, "box-jump", 2, 6)
+            ),
+            1
         ),
         // Tuesday 17:45 to Thursday 17:00 is 47.25 h: enough for 24 h, too little for 48 h.
         new(

@@ -19,7 +19,8 @@ internal sealed record PlanJson(
     [property: JsonPropertyName("unmet")] ImmutableArray<UnmetJson> Unmet,
     [property: JsonPropertyName("collisions")] ImmutableArray<CollisionJson> Collisions,
     [property: JsonPropertyName("overrides")] ImmutableArray<OverrideJson> Overrides,
-    [property: JsonPropertyName("limits")] ImmutableArray<LimitJson> Limits
+    [property: JsonPropertyName("limits")] ImmutableArray<LimitJson> Limits,
+    [property: JsonPropertyName("remarks")] ImmutableArray<string> Remarks
 )
 {
     public static PlanJson Of(Plan plan) =>
@@ -36,7 +37,8 @@ internal sealed record PlanJson(
             [.. plan.Unmet.Select(u => new UnmetJson(u.AthleteId, u.Wanted, u.Because))],
             [.. plan.Collisions.Select(CollisionJson.Of)],
             [.. plan.Overrides.Select(OverrideJson.Of)],
-            [.. plan.Limits.Select(LimitJson.Of)]
+            [.. plan.Limits.Select(LimitJson.Of)],
+            plan.Remarks
         );
 
     /// <summary>One object over several lines.</summary>

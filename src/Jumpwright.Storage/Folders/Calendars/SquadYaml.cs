@@ -194,7 +194,13 @@ internal sealed class SquadYaml(ProblemList problems)
                 continue;
             }
 
-            practices.Add(new Practice(day, Time(item), Minutes(item), Scalar(item, "sport")));
+            practices.Add(
+                new Practice(day, Time(item), Minutes(item), Scalar(item, "sport"))
+                {
+                    Jumps = Count(item, "jumps"),
+                    JumpsSpread = Count(item, "jumps_spread"),
+                }
+            );
         }
 
         return practices.ToImmutableArray();
@@ -318,6 +324,13 @@ internal sealed class SquadYaml(ProblemList problems)
         int.TryParse(Scalar(item, "minutes"), NumberStyles.None, CultureInfo.InvariantCulture, out int m)
         && m is > 0 and <= 24 * 60
             ? m
+            : null;
+
+    /// <summary>A count of jumps; what can't be read was not counted, and then the cautious estimate stands.</summary>
+    private static double? Count(YamlMappingNode item, string key) =>
+        double.TryParse(Scalar(item, key), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double n)
+        && n is >= 0 and <= 2000
+            ? n
             : null;
 
     private static YamlNode? Child(YamlMappingNode map, string key) =>

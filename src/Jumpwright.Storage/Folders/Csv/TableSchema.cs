@@ -60,6 +60,10 @@ internal sealed record TableSchema(
             "effort_rpe",
             "drop_height_m",
             "note",
+            "set",
+            "height_m",
+            "contact_time_s",
+            "session_minutes",
         ],
         ["athlete", "date", "exercise"]
     );
@@ -76,6 +80,13 @@ internal sealed record TableSchema(
         ProblemWeight.StopsPlanning,
         ["athlete", "date", "site", "side", "tissue", "named_by", "kind", "when", "score_0_10", "note"],
         ["athlete", "date", "site", "kind", "when", "score_0_10"]
+    );
+
+    public static readonly TableSchema Overrides = new(
+        SquadTables.Overrides,
+        ProblemWeight.StopsPlanning,
+        ["limit", "athlete", "value", "who", "reason", "from", "until"],
+        ["limit", "value", "who", "reason", "until"]
     );
 
     public static readonly TableSchema Restrictions = new(

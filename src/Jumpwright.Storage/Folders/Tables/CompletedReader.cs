@@ -62,6 +62,10 @@ internal static class CompletedReader
         int? faults = counts.Whole("landing_faults", 0, 1000);
         double? effort = counts.Number("effort_rpe", 0, 20, "");
         double? drop = counts.Number("drop_height_m", 0, 3, "m");
+        int? set = counts.Whole("set", 1, 100);
+        double? height = counts.Number("height_m", 0, 1.5, "m");
+        double? contact = counts.Number("contact_time_s", 0.05, 2, "s");
+        double? minutes = counts.Number("session_minutes", 0, 600, "min");
         if (counts.HasFaults)
         {
             reading.Problems.Add(
@@ -80,7 +84,7 @@ internal static class CompletedReader
                 date.Value,
                 needed.Text("session") ?? "",
                 exercise.ToLowerInvariant(),
-                sets ?? 0,
+                sets ?? (set is null ? 0 : 1),
                 reps ?? 0,
                 contacts ?? 0,
                 faults,
@@ -89,6 +93,12 @@ internal static class CompletedReader
                 effort,
                 drop,
                 needed.Text("note")
-            );
+            )
+            {
+                Set = set,
+                HeightM = height,
+                ContactTimeS = contact,
+                SessionMinutes = minutes,
+            };
     }
 }

@@ -12,18 +12,14 @@ namespace Jumpwright.Plans.Asking;
 /// <summary>What may be planned for one athlete, and what may not and why.</summary>
 internal sealed class AthleteAsking
 {
-    private const int ExercisesAtMost = 6;
-    private const int ExercisesAtLeast = 3;
-
-    /// <summary>Rest from a heavy set to its light partner, s: 4 min, within the 3 to 7 min of common practice.</summary>
-    private const int PairRestS = 240;
-
     private const int PairPoints = 4;
 
     private readonly History _history;
     private readonly PlanRequest _request;
     private readonly Profile _profile;
     private readonly Ladder _ladder;
+    private readonly LimitBook _limits;
+    private readonly Squad _squad;
     private readonly Wanting _wanting;
     private readonly ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> _rulings;
     private readonly ImmutableArray<RecentWork> _recent;
@@ -34,8 +30,10 @@ internal sealed class AthleteAsking
     {
         _history = history;
         _request = request;
+        _squad = squad;
+        _limits = LimitBook.For(history, request.From, request.From.PlusWeeks(request.Weeks).PlusDays(-1));
         _profile = Profiling.Of(history, request.From);
-        _ladder = Ladders.For(_profile, history, request.Catalogue, request.From);
+        _ladder = Ladders.For(_profile, history, request.Catalogue, request.From, LadderOptions.From(_limits));
         _wanting = new Wanting(_profile, _ladder, history, request.From);
         // A restriction that names an exercise nobody knows closes everything: safety must know the catalogue.
         var known = request.Catalogue.Exercises.Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
@@ -50,24 +48,32 @@ internal sealed class AthleteAsking
 
     public AthleteRequest Build()
     {
-        // After illness or time off: half the contacts (common practice), until the ladder says they are back.
-        int usual = ContactCaps.PerSession(_history, _request.From);
-        int perSession = _ladder.ComingBack is null ? usual : usual / 2;
+        // After illness or time off: fewer contacts (common practice: half), until the ladder says they are back.
+        int usual = ContactCaps.PerSession(_history, _limits, _request.From);
+        int perSession = _ladder.ComingBack is null ? usual : (int)(usual * _limits["contacts-coming-back"]);
+        WeeklyLoads weekly = new(_history, _squad, _request, _limits, perSession);
         ImmutableArray<MenuItem> menu = [.. _request.Slots.SelectMany(s => MenuOf(s))];
         int fewest = menu.GroupBy(m => m.SessionId).Select(g => g.Count()).DefaultIfEmpty(0).Min();
         return new(
             _history.Athlete,
             perSession,
-            ContactCaps.PerWeek(perSession),
-            ExercisesAtMost,
+            ContactCaps.PerWeek(perSession, _limits),
+            _limits.Whole("exercises-per-session-most"),
             menu,
             _recent,
             _rulings,
             [.. UnmetOf(menu)]
         )
         {
-            ExercisesPerSessionAtLeast = Math.Min(ExercisesAtLeast, fewest),
-            HighIntensityContactsPerSessionAtMost = ContactCaps.HighIntensityPerSession(_history, _request.From),
+            ExercisesPerSessionAtLeast = Math.Min(_limits.Whole("exercises-per-session-least"), fewest),
+            HighIntensityContactsPerSessionAtMost = ContactCaps.HighIntensityPerSession(
+                _history,
+                _limits,
+                _request.From
+            ),
+            Caps = menu.IsEmpty ? [] : weekly.Caps(),
+            Growths = menu.IsEmpty ? [] : [.. weekly.Growths()],
+            OtherJumping = [.. weekly.Other.Select(o => o.Says).Distinct(StringComparer.Ordinal)],
             Goals = menu.IsEmpty ? [] : [.. Goals()],
             Pairs = [.. _request.Slots.SelectMany(s => PairsOf(s, menu))],
         };
@@ -96,7 +102,13 @@ internal sealed class AthleteAsking
     private MenuItem? ItemOf(Exercise exercise, SessionSlot slot, ImmutableArray<Ruling> rulings)
     {
         Rung? rung = _ladder.Find(exercise.Id);
-        if (rung is null || rung.State == RungState.Closed)
+        ImmutableArray<Opening>? later = Foreseeing.Of(exercise, _ladder, _limits);
+        if (later is not null && _request.Slots.Count(s => s.Date < slot.Date) < later.Value.Max(o => o.Sessions))
+        {
+            later = null;
+        }
+
+        if (later is null && (rung is null || rung.State == RungState.Closed))
         {
             Close(
                 exercise,
@@ -121,7 +133,15 @@ internal sealed class AthleteAsking
 
         if (
             !Doses
-                .For(exercise, _ladder, _profile, _history, rulings, _request.Catalogue, slot.Date)
+                .For(
+                    exercise,
+                    later is null ? _ladder : Foreseeing.With(_ladder, exercise),
+                    _profile,
+                    _history,
+                    rulings,
+                    _request.Catalogue,
+                    slot.Date
+                )
                 .TryGet(out Dose? dose, out Refusal? refusal)
         )
         {
@@ -140,8 +160,17 @@ internal sealed class AthleteAsking
             slot.Id,
             dose,
             _wanting.ItemPoints(exercise, dose.SetsMax),
-            [.. _wanting.Because(exercise), .. dose.Because]
-        );
+            [
+                .. (later ?? []).Select(o =>
+                    $"Opens once {o.ExerciseId} was done cleanly in {o.Sessions} sessions of this plan; until then it is not done."
+                ),
+                .. _wanting.Because(exercise),
+                .. dose.Because,
+            ]
+        )
+        {
+            After = later ?? [],
+        };
     }
 
     private static IEnumerable<string> Forbidding(Exercise exercise, double? dropM, ImmutableArray<Ruling> rulings) =>
@@ -204,7 +233,7 @@ internal sealed class AthleteAsking
             Exercise? light =
                 here.Find(e => e.Id == heavy.PairsWith)
                 ?? here.Find(e => e.PairsWith == heavy.Id && e.ContactsPerRep > 0);
-            yield return new(slot.Id, heavy.Id, light?.Id ?? heavy.PairsWith!, PairRestS, PairPoints);
+            yield return new(slot.Id, heavy.Id, light?.Id ?? heavy.PairsWith!, _limits.Whole("pair-rest"), PairPoints);
         }
     }
 

@@ -1,39 +1,41 @@
 using Jumpwright.Athletes;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Plans.Asking;
 
 /// <summary>
-/// Contacts by level: the lower edges of the handbook's bands for a session (80–100, 100–120, 120–140; Potach and Chu,
-/// from memory; consensus, not trial results). Under 16, age unknown, after an operation or under a restriction: 60
-/// (house rule). A week holds two and a half sessions' worth (house rule).
+/// Contacts by level, out of limits.json: the lower edges of the handbook's bands for a session (Potach and Chu, from
+/// memory; consensus, not trial results), fewer where care is needed; a week holds so many sessions' worth.
 /// </summary>
 internal static class ContactCaps
 {
-    public const int Careful = 60;
-
-    public static int PerSession(History history, LocalDate day)
+    public static int PerSession(History history, LimitBook limits, LocalDate day)
     {
-        int byLevel = history.Athlete.Level switch
-        {
-            TrainingLevel.Advanced => 120,
-            TrainingLevel.Intermediate => 100,
-            _ => 80,
-        };
-        return NeedsCare(history, day) ? Math.Min(Careful, byLevel) : byLevel;
+        int byLevel = limits.Whole("contacts-per-session-" + LevelWord(history));
+        return NeedsCare(history, day) ? Math.Min(limits.Whole("contacts-per-session-careful"), byLevel) : byLevel;
     }
 
-    public static int PerWeek(int perSession) => perSession * 5 / 2;
+    public static int PerWeek(int perSession, LimitBook limits) =>
+        (int)(perSession * limits["sessions-worth-per-week"]);
 
-    public static int HighIntensityPerSession(History history, LocalDate day) =>
-        NeedsCare(history, day)
-            ? 20
-            : history.Athlete.Level switch
-            {
-                TrainingLevel.Advanced => 40,
-                TrainingLevel.Intermediate => 30,
-                _ => 20,
-            };
+    public static int AllJumpingPerWeek(int perSession, LimitBook limits) =>
+        (int)(perSession * limits["all-jumping-per-week"]);
+
+    public static int HighIntensityPerSession(History history, LimitBook limits, LocalDate day) =>
+        limits.Whole("high-intensity-contacts-" + (NeedsCare(history, day) ? "beginner" : LevelWord(history)));
+
+    /// <summary>Percent by which a tissue's demand may grow from week to week.</summary>
+    public static int WeeklyGrowth(History history, LimitBook limits, LocalDate day) =>
+        limits.Whole("weekly-growth-" + (NeedsCare(history, day) ? "beginner" : LevelWord(history)));
+
+    private static string LevelWord(History history) =>
+        history.Athlete.Level switch
+        {
+            TrainingLevel.Advanced => "advanced",
+            TrainingLevel.Intermediate => "intermediate",
+            _ => "beginner",
+        };
 
     private static bool NeedsCare(History history, LocalDate day) =>
         history.Athlete.AgeOn(day) is not { } age

@@ -7,15 +7,6 @@ namespace Jumpwright.Safety.Rules;
 /// <summary>After illness.</summary>
 internal sealed class AfterIllness : SafetyRule
 {
-    /// <summary>Days after the last report of illness.</summary>
-    public static readonly Coefficient Days = new(
-        "days-after-illness",
-        7,
-        new Unit("d"),
-        null,
-        SafetySources.CommonPractice
-    );
-
     public override string Id => "after-illness";
 
     public override string Says => "For seven days after a report of illness there is no high-intensity work.";
@@ -24,14 +15,15 @@ internal sealed class AfterIllness : SafetyRule
 
     public override IEnumerable<Ruling> Rule(SafetyCase @case)
     {
+        int days = @case.Limits.Whole("days-after-illness");
         SymptomReport? last = @case.Symptoms.LastOrDefault(s =>
             SymptomKinds.Read(s.Kind) == SymptomKinds.Illness && s.Score is not 0
         );
-        if (last is not null && @case.DaysSince(last.Date) <= Days.Value)
+        if (last is not null && @case.DaysSince(last.Date) <= days)
         {
             yield return Close(
                 new NoHighIntensity(),
-                $"Illness on {Day.Of(last.Date)}: no high-intensity work up to {Day.Of(last.Date.PlusDays((int)Days.Value))}."
+                $"Illness on {Day.Of(last.Date)}: no high-intensity work up to {Day.Of(last.Date.PlusDays(days))}."
             );
         }
     }

@@ -20,7 +20,7 @@ internal sealed class ArmPain : SafetyRule
             SymptomReport worst = PainJudgement.Worst(episode.Counting);
             if (
                 episode.TissuesUnder(PainRuleKind.Arm).Any()
-                && !(PainJudgement.Score(worst) <= PainLimits.JointLow.Value)
+                && !(PainJudgement.Score(worst) <= @case.Limits["joint-pain-low-work"])
             )
             {
                 yield return Close(

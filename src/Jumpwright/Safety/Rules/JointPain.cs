@@ -28,7 +28,8 @@ internal sealed class JointPain : SafetyRule
                     PainTimes.Read(r.When) == PainTime.Morning
                 );
                 string seen = "Pain that may be of a joint or muscle (" + PainJudgement.Name(morning ?? worst) + ")";
-                bool nothing = morning is not null || !(PainJudgement.Score(worst) <= PainLimits.JointLow.Value);
+                bool nothing =
+                    morning is not null || !(PainJudgement.Score(worst) <= @case.Limits["joint-pain-low-work"]);
                 string change = "A later report of 0 changes it, or a licensed person who names another tissue.";
                 yield return Close(
                     new TierAtMost(tissue, nothing ? 0 : 1),
@@ -44,8 +45,8 @@ internal sealed class JointPain : SafetyRule
 
                 yield return Close(new NoHighIntensity(), $"{seen}: no high-intensity work. {change}");
                 yield return Close(
-                    new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
-                    $"{seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {change}"
+                    new ContactsPerSessionAtMost(@case.Limits.Whole("contacts-under-caution")),
+                    $"{seen}: at most {@case.Limits["contacts-under-caution"]:0} contacts a session. {change}"
                 );
             }
         }

@@ -34,12 +34,12 @@ internal sealed class LoggedPain : SafetyRule
             $"Logged pain of {score:0.#} of 10 with {worst.ExerciseId} on {Day.Of(worst.Date)}"
         );
         string change = "A later logged session with 2 or less changes it.";
-        if (!(score <= PainLimits.TendonTop.Value))
+        if (!(score <= @case.Limits["tendon-pain-top"]))
         {
             string whom = "the athlete where it hurts, and a clinician if it stays";
             yield return Close(new NothingPlanned(whom), $"{seen}: nothing is planned. Ask {whom}. {change}");
         }
-        else if (score > PainLimits.TendonFree.Value)
+        else if (score > @case.Limits["tendon-pain-free-work"])
         {
             foreach (Tissue tissue in Enum.GetValues<Tissue>())
             {
@@ -51,14 +51,14 @@ internal sealed class LoggedPain : SafetyRule
 
             yield return Close(new NoHighIntensity(), $"{seen}, place not said: no high-intensity work. {change}");
             yield return Close(
-                new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
-                $"{seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {change}"
+                new ContactsPerSessionAtMost(@case.Limits.Whole("contacts-under-caution")),
+                $"{seen}: at most {@case.Limits["contacts-under-caution"]:0} contacts a session. {change}"
             );
         }
     }
 
     private static bool IsAnswered(LocalDate logged, SafetyCase @case) =>
-        @case.DaysSince(logged) > PainEpisodes.WindowDays
+        @case.DaysSince(logged) > @case.Limits.Whole(PainEpisodes.Window)
         && @case.Symptoms.Any(s =>
             s.Date >= logged
             && SymptomKinds.Read(s.Kind) is SymptomKinds.Pain or SymptomKinds.Stiffness

@@ -11,22 +11,6 @@ namespace Jumpwright.Safety.Rules;
 /// </summary>
 internal sealed class NoRecentSymptomReport : SafetyRule
 {
-    private static readonly Coefficient Stale = new(
-        "symptom-report-stale",
-        42,
-        new Unit("d"),
-        null,
-        SafetySources.House
-    );
-
-    private static readonly Coefficient StaleAfterInjury = new(
-        "symptom-report-stale-after-injury",
-        14,
-        new Unit("d"),
-        null,
-        SafetySources.House
-    );
-
     public override string Id => "symptom-report-missing";
 
     public override string Says =>
@@ -48,7 +32,7 @@ internal sealed class NoRecentSymptomReport : SafetyRule
             @case.Athlete.Operation is not null
             || !@case.Episodes.IsEmpty
             || @case.Rows.Any(r => r.InForceOn(@case.Day));
-        int days = (int)(injured ? StaleAfterInjury : Stale).Value;
+        int days = @case.Limits.Whole(injured ? "symptom-report-stale-after-injury" : "symptom-report-stale");
         if (last is { } date && @case.DaysSince(date) <= days)
         {
             yield break;

@@ -32,7 +32,7 @@ internal sealed class TendonPain : SafetyRule
                     continue;
                 }
 
-                PainJudgement judged = Judge(episode);
+                PainJudgement judged = Judge(episode, @case.Limits);
                 if (judged.Grade == PainGrade.Fine)
                 {
                     continue;
@@ -61,17 +61,17 @@ internal sealed class TendonPain : SafetyRule
 
                 yield return Close(new NoHighIntensity(), $"{judged.Seen}: no high-intensity work. {change}");
                 yield return Close(
-                    new ContactsPerSessionAtMost((int)PainLimits.CautionContacts.Value),
-                    $"{judged.Seen}: at most {PainLimits.CautionContacts.Value:0} contacts a session. {change}"
+                    new ContactsPerSessionAtMost(@case.Limits.Whole("contacts-under-caution")),
+                    $"{judged.Seen}: at most {@case.Limits["contacts-under-caution"]:0} contacts a session. {change}"
                 );
             }
         }
     }
 
-    private static PainJudgement Judge(PainEpisode episode)
+    private static PainJudgement Judge(PainEpisode episode, LimitBook limits)
     {
         SymptomReport worst = PainJudgement.Worst(episode.Counting);
-        PainGrade grade = Grade(PainJudgement.Score(worst));
+        PainGrade grade = Grade(PainJudgement.Score(worst), limits);
         string seen = Capital(PainJudgement.Name(worst));
         if (RisingMorning(episode) is { } risen)
         {
@@ -120,9 +120,9 @@ internal sealed class TendonPain : SafetyRule
                 .Max(PainJudgement.Score)
         );
 
-    private static PainGrade Grade(double? score) =>
-        score is not { } s || s > PainLimits.TendonTop.Value ? PainGrade.Nothing
-        : s > PainLimits.TendonFree.Value ? PainGrade.Caution
+    private static PainGrade Grade(double? score, LimitBook limits) =>
+        score is not { } s || s > limits["tendon-pain-top"] ? PainGrade.Nothing
+        : s > limits["tendon-pain-free-work"] ? PainGrade.Caution
         : PainGrade.Fine;
 
     private static PainGrade Stricter(PainGrade grade) =>

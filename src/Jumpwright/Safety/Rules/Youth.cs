@@ -8,19 +8,6 @@ namespace Jumpwright.Safety.Rules;
 /// </summary>
 internal sealed class Youth : SafetyRule
 {
-    /// <summary>Years.</summary>
-    public static readonly Coefficient Age = new(
-        "age-for-depth-jumps",
-        16,
-        new Unit("y"),
-        null,
-        SafetySources.Handbook,
-        "Caution, not evidence of harm: staged youth models let trained, competent youths drop-jump."
-    );
-
-    /// <summary>Highest drop, m: below the 0.30 m from which a drop counts as high-intensity.</summary>
-    public static readonly Coefficient Drop = new("youth-drop", 0.29, Unit.Metre, null, SafetySources.CommonPractice);
-
     public override string Id => "youth";
 
     public override string Says =>
@@ -30,8 +17,9 @@ internal sealed class Youth : SafetyRule
 
     public override IEnumerable<Ruling> Rule(SafetyCase @case)
     {
+        double dropM = @case.Limits["youth-drop"];
         int? age = @case.Athlete.AgeOn(@case.Day);
-        if (age >= Age.Value)
+        if (age >= @case.Limits["age-for-depth-jumps"])
         {
             yield break;
         }
@@ -41,9 +29,12 @@ internal sealed class Youth : SafetyRule
             : "Age unknown: no usable birth date is written down";
         string change = age is >= 0
             ? $"Caution, not evidence of harm: youth models let trained, competent youths drop-jump. It ends on "
-                + $"{Day.Of(@case.Athlete.BirthDate!.Value.PlusYears((int)Age.Value))}."
+                + $"{Day.Of(@case.Athlete.BirthDate!.Value.PlusYears(@case.Limits.Whole("age-for-depth-jumps")))}."
             : "A birth date of 16 or more years ago changes it.";
         yield return Close(new NoDepthJumps(), $"{seen}: no depth jumps. {change}");
-        yield return Close(new DropAtMost(Drop.Value), $"{seen}: no drop of 0.30 m or more. {change}");
+        yield return Close(
+            new DropAtMost(dropM),
+            $"{seen}: no drop of {(dropM >= 0.29 ? "0.30 m or more" : FormattableString.Invariant($"more than {dropM:0.00} m"))}. {change}"
+        );
     }
 }

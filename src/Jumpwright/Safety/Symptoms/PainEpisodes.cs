@@ -5,16 +5,16 @@ using NodaTime;
 namespace Jumpwright.Safety.Symptoms;
 
 /// <summary>
-/// Which reports of pain and stiffness still count. All of the last <see cref="WindowDays"/> days do, and beside them what was last
+/// Which reports of pain and stiffness still count. All of the last days do (limit <c>pain-window</c>), and beside them what was last
 /// said before: silence is no sign of healing. A later report of 0 at the same place answers the earlier ones: all of them if it is
 /// about the next morning or says no time; only those during or after work if it is about that.
 /// </summary>
 internal static class PainEpisodes
 {
-    /// <summary>House rule.</summary>
-    public const int WindowDays = 14;
+    /// <summary>The limit that says how long.</summary>
+    public const string Window = "pain-window";
 
-    public static ImmutableArray<PainEpisode> Of(ImmutableArray<SymptomReport> reports, LocalDate day)
+    public static ImmutableArray<PainEpisode> Of(ImmutableArray<SymptomReport> reports, LocalDate day, int windowDays)
     {
         SymptomReport[] pains =
         [
@@ -30,11 +30,11 @@ internal static class PainEpisodes
         )
         {
             SymptomReport[] open = [.. group.Where(r => !pains.Any(zero => Answers(zero, r)))];
-            SymptomReport[] inWindow = [.. open.Where(r => InWindow(r, day))];
-            SymptomReport[] before = [.. open.Where(r => !InWindow(r, day))];
+            SymptomReport[] inWindow = [.. open.Where(r => InWindow(r, day, windowDays))];
+            SymptomReport[] before = [.. open.Where(r => !InWindow(r, day, windowDays))];
             SymptomReport[] lastBefore = [.. before.Where(r => r.Date == before[^1].Date)];
             ImmutableArray<SymptomReport> counting = [.. lastBefore, .. inWindow];
-            ImmutableArray<SymptomReport> recent = [.. group.Where(r => InWindow(r, day))];
+            ImmutableArray<SymptomReport> recent = [.. group.Where(r => InWindow(r, day, windowDays))];
             if (counting.Length + recent.Length > 0)
             {
                 found.Add(new(group.Key, counting, recent, PainReadings.Of(group.Key, counting.Union(recent))));
@@ -44,8 +44,8 @@ internal static class PainEpisodes
         return found.ToImmutable();
     }
 
-    private static bool InWindow(SymptomReport report, LocalDate day) =>
-        Period.DaysBetween(report.Date, day) <= WindowDays;
+    private static bool InWindow(SymptomReport report, LocalDate day, int windowDays) =>
+        Period.DaysBetween(report.Date, day) <= windowDays;
 
     private static bool Answers(SymptomReport zero, SymptomReport pain) =>
         zero.Score is 0

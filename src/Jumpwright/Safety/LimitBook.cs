@@ -1,0 +1,219 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Jumpwright.Safety;
+
+/// <summary>
+/// Every limit as data, and what somebody set otherwise. House limits can be tightened, never loosened; published, consensus
+/// and common-practice ones can be loosened by name, with a reason and an end within 28 days; preferences freely.
+/// </summary>
+public sealed class LimitBook
+{
+    /// <summary>Days that an override may last.</summary>
+    public const int DaysAtMost = 28;
+
+    private const string Resource = "Jumpwright.Safety.Data.limits.json";
+
+    private static readonly Lazy<LimitBook> Shipped = new(() => Read(Embedded.Text(Resource)).Require());
+
+    private static readonly ImmutableDictionary<string, LimitKind> Kinds = ImmutableDictionary.CreateRange(
+        StringComparer.Ordinal,
+        [
+            KeyValuePair.Create("house", LimitKind.House),
+            KeyValuePair.Create("published", LimitKind.Published),
+            KeyValuePair.Create("consensus", LimitKind.Consensus),
+            KeyValuePair.Create("common-practice", LimitKind.CommonPractice),
+            KeyValuePair.Create("preference", LimitKind.Preference),
+        ]
+    );
+
+    private readonly ImmutableSortedDictionary<string, LimitValue> _standard;
+    private readonly ImmutableSortedDictionary<string, double> _set;
+
+    private LimitBook(
+        ImmutableSortedDictionary<string, LimitValue> standard,
+        ImmutableSortedDictionary<string, double> set,
+        ImmutableArray<LimitOverride> inForce,
+        ImmutableArray<string> remarks
+    )
+    {
+        _standard = standard;
+        _set = set;
+        InForce = inForce;
+        Remarks = remarks;
+    }
+
+    /// <summary>The limits that ship with the product, with nothing set otherwise.</summary>
+    public static LimitBook Standard => Shipped.Value;
+
+    /// <summary>All limits as shipped, in ordinal order of their ids.</summary>
+    public IEnumerable<LimitValue> All => _standard.Values;
+
+    /// <summary>What is set otherwise and holds, in the order it was applied.</summary>
+    public ImmutableArray<LimitOverride> InForce { get; }
+
+    /// <summary>What was asked and does not hold, each as a sentence that says why.</summary>
+    public ImmutableArray<string> Remarks { get; }
+
+    /// <summary>The value of a limit, in its own unit.</summary>
+    /// <exception cref="KeyNotFoundException">There is no such limit: add it to limits.json.</exception>
+    public double this[string id] => _set.TryGetValue(id, out double value) ? value : Find(id).Value;
+
+    /// <summary>The limit as shipped.</summary>
+    /// <exception cref="KeyNotFoundException">There is no such limit: add it to limits.json.</exception>
+    public LimitValue Find(string id) =>
+        _standard.TryGetValue(id, out LimitValue? limit)
+            ? limit
+            : throw new KeyNotFoundException($"No limit '{id}': add a line to limits.json.");
+
+    /// <summary>A whole-numbered limit.</summary>
+    public int Whole(string id) => (int)Math.Round(this[id]);
+
+    /// <summary>The limits of one athlete on one day.</summary>
+    public static LimitBook For(History history, LocalDate day)
+    {
+        ArgumentNullException.ThrowIfNull(history);
+        return history.Overrides.IsEmpty ? Standard : Standard.With(history.Overrides, day, day);
+    }
+
+    /// <summary>The limits of one athlete over the days of a plan: what loosens must hold on all of them, what tightens on one.</summary>
+    public static LimitBook For(History history, LocalDate from, LocalDate until)
+    {
+        ArgumentNullException.ThrowIfNull(history);
+        return history.Overrides.IsEmpty ? Standard : Standard.With(history.Overrides, from, until);
+    }
+
+    /// <summary>This book with what may be set otherwise for those days; later overrides stand over earlier ones.</summary>
+    public LimitBook With(ImmutableArray<LimitOverride> overrides, LocalDate from, LocalDate until)
+    {
+        var set = _set.ToBuilder();
+        var inForce = InForce.ToBuilder();
+        var remarks = Remarks.ToBuilder();
+        foreach (LimitOverride asked in overrides)
+        {
+            if (Refuse(asked, from, until) is { } why)
+            {
+                if (why.Length > 0)
+                {
+                    remarks.Add(why);
+                }
+
+                continue;
+            }
+
+            set[asked.Limit] = asked.Value;
+            inForce.Add(asked);
+        }
+
+        return new(_standard, set.ToImmutable(), inForce.ToImmutable(), remarks.ToImmutable());
+    }
+
+    /// <summary>Null when it holds; empty when it is not of these days; else the sentence why it does not hold.</summary>
+    private string? Refuse(LimitOverride asked, LocalDate from, LocalDate until)
+    {
+        string name = $"The override of {asked.Limit}{(asked.AthleteId is { } id ? " for " + id : "")}";
+        if (!_standard.TryGetValue(asked.Limit, out LimitValue? limit))
+        {
+            return asked.IsPolicy
+                ? $"squad.yaml: no limit or setting is called '{asked.Limit}'; it is not used. `jumpwright limits` lists them."
+                : $"{name} names no limit there is; it is not used. `jumpwright limits` lists them.";
+        }
+
+        if (!double.IsFinite(asked.Value) || asked.Value < 0)
+        {
+            return $"{name} has no usable value; {limit.Value} {limit.Unit} stays.";
+        }
+
+        LocalDate begins = asked.From ?? from;
+        if (asked.Until is { } end && (end < from || begins > until || end < begins))
+        {
+            return end < from || begins > until ? "" : $"{name} ends before it begins; it is not used.";
+        }
+
+        if (limit.Kind == LimitKind.Preference || limit.IsTightenedBy(asked.Value) || !limit.IsLoosenedBy(asked.Value))
+        {
+            return null;
+        }
+
+        if (limit.Kind == LimitKind.House)
+        {
+            return $"{name} would loosen it from {limit.Value} to {asked.Value} {limit.Unit}: it is a rule about health and can only be tightened.";
+        }
+
+        if (asked.IsPolicy)
+        {
+            return $"squad.yaml: '{asked.Limit}' can be tightened there, not loosened; write it in overrides.csv with who, reason and until.";
+        }
+
+        if (string.IsNullOrWhiteSpace(asked.Who) || string.IsNullOrWhiteSpace(asked.Reason))
+        {
+            return $"{name} has no name or no reason; {limit.Value} {limit.Unit} stays.";
+        }
+
+        if (asked.Until is not { } last || Period.DaysBetween(begins, last) > DaysAtMost)
+        {
+            return $"{name} must end within {DaysAtMost} days of {LocalDatePattern.Iso.Format(begins)}; {limit.Value} {limit.Unit} stays.";
+        }
+
+        return begins > from || last < until
+            ? $"{name} does not cover all days from {LocalDatePattern.Iso.Format(from)} to {LocalDatePattern.Iso.Format(until)}; there {limit.Value} {limit.Unit} stays."
+            : null;
+    }
+
+    /// <summary>Reads the data file: a JSON array, one object a limit.</summary>
+    public static Outcome<LimitBook> Read(string json)
+    {
+        List<LimitLine?>? lines;
+        try
+        {
+            lines = JsonSerializer.Deserialize<List<LimitLine?>>(json, Embedded.Json);
+        }
+        catch (JsonException e)
+        {
+            return new Refusal($"The limits are not readable at line {e.LineNumber + 1}: {e.Message}");
+        }
+
+        var limits = ImmutableSortedDictionary.CreateBuilder<string, LimitValue>(StringComparer.Ordinal);
+        foreach (LimitLine? line in lines ?? [])
+        {
+            if (
+                line is not { Id: { } id, Unit: { } unit, Says: { Length: > 0 } says }
+                || !Kebab.Is(id)
+                || !double.IsFinite(line.Value)
+                || !Kinds.TryGetValue(line.Kind ?? "", out LimitKind kind)
+                || line.Sense is not ("at-most" or "at-least")
+                || !Bibliography.Standard.TryFind(line.Source ?? "", out Source? source)
+                || limits.ContainsKey(id)
+            )
+            {
+                return new Refusal(
+                    $"The limit '{line?.Id}' needs an id of its own, a value, a unit, a kind, a sense, a source of the bibliography and what it says."
+                );
+            }
+
+            LimitSense sense = line.Sense == "at-most" ? LimitSense.AtMost : LimitSense.AtLeast;
+            limits.Add(id, new LimitValue(id, line.Value, unit, kind, sense, source, says));
+        }
+
+        return new LimitBook(
+            limits.ToImmutable(),
+            ImmutableSortedDictionary.Create<string, double>(StringComparer.Ordinal),
+            [],
+            []
+        );
+    }
+
+    private sealed record LimitLine(
+        string? Id,
+        double Value,
+        string? Unit,
+        string? Kind,
+        string? Sense,
+        string? Source,
+        string? Says
+    );
+}

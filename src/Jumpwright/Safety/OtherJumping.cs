@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using NodaTime;
+
+namespace Jumpwright.Safety;
+
+/// <summary>
+/// Jumps of practices and matches: counted where somebody counted, else estimated from position, sport and minutes, with
+/// the spread added; unknown is the cautious estimate. The rates are a house rule, no study stands behind them.
+/// </summary>
+/// <param name="Jumps">Of one week, spread included, rounded up.</param>
+/// <param name="Says">How it was got, in one sentence.</param>
+public sealed record OtherJumping(int Jumps, string Says)
+{
+    private const string Resource = "Jumpwright.Safety.Data.other-jumping.json";
+
+    private static readonly Lazy<ImmutableArray<Rate>> Rates = new(() =>
+        [.. JsonSerializer.Deserialize<List<Rate>>(Embedded.Text(Resource), Embedded.Json)!]
+    );
+
+    /// <summary>What an athlete jumps in the seven days from that Monday beside jump training.</summary>
+    public static OtherJumping In(LocalDate monday, Athlete athlete, Squad squad, LimitBook limits)
+    {
+        ArgumentNullException.ThrowIfNull(athlete);
+        ArgumentNullException.ThrowIfNull(squad);
+        ArgumentNullException.ThrowIfNull(limits);
+        Fixture[] matches = [.. squad.Fixtures.Where(f => f.Date >= monday && f.Date < monday.PlusDays(7))];
+        if (squad.Practices.IsEmpty && matches.Length == 0)
+        {
+            return new(0, "No practice and no match is written down.");
+        }
+
+        double mean = 0;
+        double square = 0;
+        int counted = 0;
+        bool unknown = false;
+        foreach (Practice practice in squad.Practices)
+        {
+            if (practice.Jumps is { } jumps)
+            {
+                mean += jumps;
+                square += Square(practice.JumpsSpread ?? Math.Sqrt(jumps));
+                counted++;
+                continue;
+            }
+
+            Add(practice.Minutes, practice.Sport);
+        }
+
+        foreach (Fixture _ in matches)
+        {
+            Add(null, squad.Practices.Select(p => p.Sport).FirstOrDefault(s => s is not null));
+        }
+
+        int all = (int)Math.Ceiling(mean + (limits["other-jumping-spread"] * Math.Sqrt(square)) - 1e-9);
+        string how =
+            counted == squad.Practices.Length && matches.Length == 0 ? "counted"
+            : unknown ? "partly unknown, so the cautious estimate"
+            : "estimated from position, sport and minutes";
+        return new(
+            all,
+            FormattableString.Invariant(
+                $"{squad.Practices.Length} practices and {matches.Length} matches in the week of {monday:uuuu-MM-dd}: {mean:0} ± {Math.Sqrt(square):0} jumps ({how}); {all} enter the limits."
+            )
+        );
+
+        void Add(int? minutes, string? sport)
+        {
+            double hours = (minutes ?? limits["unknown-practice-minutes"]) / 60;
+            if (RateOf(athlete.Sport, sport) is { } rate)
+            {
+                mean += rate.PerHour * hours;
+                // One athlete's rate is the same high or low all week: spreads of practices add, they do not average out.
+                square = Square(Math.Sqrt(square) + (rate.Spread * hours));
+            }
+            else
+            {
+                unknown = true;
+                mean += limits["unknown-practice-jumps-per-hour"] * hours;
+            }
+        }
+    }
+
+    private static Rate? RateOf(string? position, string? sport) => Find(position) ?? Find(sport);
+
+    private static Rate? Find(string? words) =>
+        words is null
+            ? null
+            : Rates.Value.FirstOrDefault(r => words.Contains(r.Word, StringComparison.OrdinalIgnoreCase));
+
+    private static double Square(double x) => x * x;
+
+    private sealed record Rate(string Word, double PerHour, double Spread, string Source);
+}
