@@ -7,11 +7,8 @@ public partial class CheckValueCoverageTests
 {
     private static readonly Dictionary<string, string> NotBuilt = new(StringComparer.Ordinal)
     {
-        ["T27a T27b T28a T28b T28c T28d T29a T29b N8a N8b N9a N9b N9c"] = "force–velocity profiles and their optimum",
-        ["T30a T30b N10"] = "load–velocity lines and an estimated maximum",
         ["T31a T31b T31c T31d T31e T32a T32b T32c"] = "tiers are data of the catalogue, not a formula of ours",
         ["T38a T38b"] = "the two-component model of training",
-        ["T40c T40d N19a N19b N19c N19d"] = "segment tables",
     };
 
     [Fact]

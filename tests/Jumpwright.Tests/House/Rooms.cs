@@ -8,6 +8,7 @@ public static class Rooms
         "Quantities",
         "Statistics",
         "Mechanics",
+        "Calculators",
         "Recordings",
         "Trials",
         "Athletes",
@@ -15,6 +16,7 @@ public static class Rooms
         "Exercises",
         "Progression",
         "Dosing",
+        "Prescribing",
         "Plans",
         "Sessions",
     ];

@@ -1,0 +1,8 @@
+namespace Jumpwright.Calculators.Boxes;
+
+/// <summary>Starts that take away the dip: pushing without absorbing.</summary>
+public enum HighStart
+{
+    Seat,
+    FootOnBox,
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using Jumpwright.Mechanics;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Calculators.Boxes;
+
+/// <summary>Seat and foot-on-box starts: no fall into the dip, so nothing to absorb before the push.</summary>
+public static class HighStarts
+{
+    private const string Method = "links from stature";
+    private const double SeatAnkleDeg = 15;
+    private const double Near = 10;
+
+    /// <summary>Doubt of a hip angle from lengths that stand in for measured ones (house rule), degrees.</summary>
+    private const double AngleDoubtDeg = 6;
+
+    /// <summary>What it stands on.</summary>
+    public static Basis Basis { get; } =
+        new(
+            "high-start",
+            "Start from a seat or a foot on a box",
+            "Seat: the hip joint stands 0.04 of stature above the seat, the shank leans 15° forward; cos(hip) = (hip − ankle − shank cos 15°) / thigh. "
+                + "Foot on a box of height B: shank upright, trunk upright; cos(hip) = (hip height − B − ankle − shank) / thigh.",
+            ["winter-segments", "common-practice", "house-rule"],
+            "Lengths are fractions of stature from memory; a measured hip height is better. Nothing is absorbed before the push, but the landing after it is a landing like any other."
+        );
+
+    /// <summary>The height for hips at 90°, and the posture at the height asked about.</summary>
+    public static Outcome<HighStartPosture> Of(HighStartInput input)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        Refusal? bad = Input.First(
+            Input.Outside("Stature", input.StatureM, 1.0, 2.4, "m"),
+            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
+            input.HeightM is { } h ? Input.Outside("The height", h, 0.05, 1.0, "m") : null,
+            input.HipHeightM is { } hip
+                ? Input.Outside("Hip height", hip, 0.45 * input.StatureM, 0.60 * input.StatureM, "m")
+                : null
+        );
+        if (bad is not null)
+        {
+            return bad;
+        }
+
+        LegLinks links = LegLinks.Of(input.StatureM, input.HipHeightM, BodySegments.DempsterWinter);
+        bool seat = input.Start == HighStart.Seat;
+        double ankle = seat ? SeatAnkleDeg * Math.PI / 180 : 0;
+        double above = seat ? BoxNumbers.HipAboveSeat.Value * input.StatureM : 0;
+        double knee = links.FootM + (links.ShankM * Math.Cos(ankle));
+        double best = seat ? knee - above : links.HipM - knee;
+        string what = seat ? "seat" : "box under the front foot";
+        var chief = new Measure("start_height_for_90_m", best, Unit.Metre, 0.02 * input.StatureM, Method);
+        if (input.HeightM is not { } height)
+        {
+            return new HighStartPosture(
+                Basis,
+                [chief],
+                $"Hips at 90° from a {what} of {Cm(best)} ± {Cm(chief.StandardUncertainty)} cm.",
+                null
+            );
+        }
+
+        double cosine = seat ? (height + above - knee) / links.ThighM : (links.HipM - height - knee) / links.ThighM;
+        if (cosine is < -0.5 or > 1)
+        {
+            return new Refusal(
+                $"A {what} of {Cm(height)} cm does not fit a stature of {Cm(input.StatureM)} cm: hips at 90° come from {Cm(best)} cm."
+            );
+        }
+
+        double hipDeg = Math.Acos(cosine) * 180 / Math.PI;
+        double kneeDeg = hipDeg + (seat ? SeatAnkleDeg : 0);
+        double rise = seat ? links.HipM - height - above : 0;
+        bool near = Math.Abs(hipDeg - 90) <= Near;
+        ImmutableArray<Measure> values =
+        [
+            chief,
+            new("start_hip_deg", hipDeg, new Unit("deg"), AngleDoubtDeg, Method),
+            new("start_knee_deg", kneeDeg, new Unit("deg"), AngleDoubtDeg, Method),
+        ];
+        if (seat)
+        {
+            double weight = input.BodyMassKg * Gravity.MetresPerSecondSquared;
+            values =
+            [
+                .. values,
+                new("hip_rise_to_standing_m", rise, Unit.Metre, 0.02 * input.StatureM, Method),
+                new("lift_energy_J", weight * rise, new Unit("J"), weight * 0.02 * input.StatureM, Method),
+            ];
+        }
+
+        return new HighStartPosture(
+            Basis,
+            values,
+            $"On a {what} of {Cm(height)} cm the hips start at {hipDeg:0} ± {AngleDoubtDeg:0}° and the knees at {kneeDeg:0}°"
+                + (near ? ": near 90°, as wished." : $"; 90° would be {Cm(best)} cm.")
+                + (
+                    seat
+                        ? $" The hips rise {Cm(rise)} cm to standing, and nothing is absorbed before the push."
+                        : " The front leg pushes from there; nothing is absorbed before the push."
+                ),
+            near
+        );
+    }
+
+    private static string Cm(double metres) => (100 * metres).ToString("0");
+}

@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using Jumpwright.Calculators.Bounding;
+using Jumpwright.Quantities;
+using Jumpwright.Statistics;
+
+namespace Jumpwright.Calculators.Curves;
+
+/// <summary>Load against jump height, velocity and power: a range of loads, never one load for all.</summary>
+public static class LoadCurves
+{
+    /// <summary>What it stands on.</summary>
+    public static Basis Basis { get; } =
+        new(
+            "load-curve",
+            "Load for a jump",
+            "Height or velocity over load: least-squares line; the range of loads is where the line crosses the wished values. Power over load per body mass: R exp(−k (L − p)²), Bayesian; "
+                + "the range is where at most 3 % of the best is expected to be lost. Never above 110 % of the heaviest load measured, nor above the limit in force.",
+            ["swinton-2012", "suchomel-2019", "turner-2015", "house-rule"],
+            "One best load for all is disputed: best power was unloaded with a straight bar and at 20 % of squat maximum with a hex bar in one sample, at 40 % of body mass in another (another base), a range in a third. Metres per second, not named bands: those belong to slow lifts."
+        );
+
+    /// <summary>The range; refused below two loads, for a curve that does not fall, and for a range outside the bound.</summary>
+    public static Outcome<LoadCurve> Of(LoadCurveInput input)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ImmutableArray<LoadedJump> jumps = input.Jumps.IsDefault ? [] : input.Jumps;
+        (string what, double most, string unit) = input.Measure switch
+        {
+            LoadMeasure.Height => ("A height", 1.0, "m"),
+            LoadMeasure.Velocity => ("A velocity", 5.0, "m/s"),
+            _ => ("A power", 12000.0, "W"),
+        };
+        Refusal? bad = Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg");
+        foreach (LoadedJump jump in jumps)
+        {
+            bad ??= Input.First(
+                Input.Outside("A load", jump.LoadKg, 0, 300, "kg"),
+                Input.Outside(what, jump.Value, 0.02, most, unit)
+            );
+        }
+
+        if (bad is not null)
+        {
+            return bad;
+        }
+
+        double[] loads = [.. jumps.Select(j => j.LoadKg).Distinct().Order()];
+        if (loads.Length < 2)
+        {
+            return new Refusal(
+                $"{loads.Length} different load{(loads.Length == 1 ? "" : "s")}: a curve needs two at least, better four, from the lightest up."
+            );
+        }
+
+        double bound = loads[^1] * Bounds.Share.Value / 100;
+        double roof = Math.Min(bound, input.LimitKg ?? bound);
+        return input.Measure == LoadMeasure.Power ? OfPower(input, loads, roof) : OfLine(input, loads, roof, unit);
+    }
+
+    private static Outcome<LoadCurve> OfLine(LoadCurveInput input, double[] loads, double roof, string unit)
+    {
+        if (input.FromValue is not { } low || input.ToValue is not { } high || !(low > 0) || !(high >= low))
+        {
+            return new Refusal(
+                $"Say the range that is wished, from and to, in {unit}: for example what the session is to train."
+            );
+        }
+
+        double mean = input.Jumps.Average(j => j.Value);
+        StraightLine line = StraightLine
+            .Fit([.. input.Jumps.Select(j => j.LoadKg)], [.. input.Jumps.Select(j => j.Value)], 0.05 * mean, 2)
+            .Require();
+        if (line.Slope >= 0)
+        {
+            return new Refusal(
+                "It does not fall with load in these jumps: a value is wrong or the loads are too close. Measure again with loads farther apart."
+            );
+        }
+
+        double from = Math.Max(0, line.Solve(high));
+        double to = Math.Min(roof, line.Solve(low));
+        if (to < from)
+        {
+            return new Refusal(
+                $"Between {low:0.##} and {high:0.##} {unit} would need {Math.Max(0, line.Solve(high)):0} to {line.Solve(low):0} kg, outside of what was measured and allowed (0 to {roof:0.#} kg)."
+            );
+        }
+
+        const string method = "line through the trials";
+        double fromDoubt = line.SolveUncertainty(high, 0);
+        double toDoubt = line.SolveUncertainty(low, 0);
+        return new LoadCurve(
+            Basis,
+            [
+                new("load_from_kg", from, Unit.Kilogram, fromDoubt, method),
+                new("load_to_kg", to, Unit.Kilogram, toDoubt, method),
+            ],
+            $"{low:0.##} to {high:0.##} {unit} comes with {from:0.#} ± {fromDoubt:0.#} to {to:0.#} ± {toDoubt:0.#} kg (heaviest measured {loads[^1]:0.#} kg).",
+            from,
+            to,
+            Samples(0, roof, x => (line.At(x), line.UncertaintyAt(x)))
+        )
+        {
+            NextTest = Next(loads, roof, Math.Max(fromDoubt, toDoubt) > 5),
+        };
+    }
+
+    private static Outcome<LoadCurve> OfPower(LoadCurveInput input, double[] loads, double roof)
+    {
+        double mass = input.BodyMassKg;
+        PeakedCurve curve = PeakedCurve.Of(
+            [.. input.Jumps.Select(j => new CurvePoint(j.LoadKg / mass, j.Value))],
+            CurveNumbers.Power
+        );
+        double low = loads[0] / mass;
+        double high = roof / mass;
+        if (high < low)
+        {
+            return new Refusal(
+                $"The limit of {roof:0.#} kg is below the lightest load measured ({loads[0]:0.#} kg): measure inside the limit first."
+            );
+        }
+
+        double[] good =
+        [
+            .. Enumerable
+                .Range(0, 41)
+                .Select(i => low + ((high - low) * i / 40))
+                .Where(x => curve.ExpectedLoss(x, low, high) <= CurveNumbers.Loss.Value),
+        ];
+        (double best, double bestSd) = curve.BestPlace(low, high);
+        double from = (good.Length > 0 ? good[0] : best) * mass;
+        double to = (good.Length > 0 ? good[^1] : best) * mass;
+        const string method = "one-peak curve, Bayesian grid";
+        return new LoadCurve(
+            Basis,
+            [
+                new("load_from_kg", from, Unit.Kilogram, 0, method),
+                new("load_to_kg", to, Unit.Kilogram, 0, method),
+                new("best_load_kg", best * mass, Unit.Kilogram, bestSd * mass, method),
+            ],
+            $"Power is within 3 % of its best, as far as can be told, from {from:0.#} to {to:0.#} kg; the best is likely {best * mass:0} ± {bestSd * mass:0} kg, {100 * best:0} % of body mass (heaviest measured {loads[^1]:0.#} kg).",
+            from,
+            to,
+            Samples(loads[0], roof, x => curve.At(x / mass))
+        )
+        {
+            NextTest = Next(loads, roof, bestSd > 0.1),
+        };
+    }
+
+    private static string? Next(double[] loads, double roof, bool open) =>
+        open && roof > loads[^1] + 0.5
+            ? $"Three jumps with {roof:0.#} kg, the most that the bound allows, would sharpen it most."
+        : open ? "Three more jumps at the lightest and at the heaviest load would sharpen it."
+        : null;
+
+    private static ImmutableArray<CurveSample> Samples(
+        double from,
+        double to,
+        Func<double, (double Mean, double Sd)> at
+    ) =>
+        [
+            .. Enumerable
+                .Range(0, 31)
+                .Select(i => from + ((to - from) * i / 30))
+                .Select(x =>
+                {
+                    (double mean, double sd) = at(x);
+                    return new CurveSample(x, mean, mean - (1.96 * sd), mean + (1.96 * sd));
+                }),
+        ];
+}

@@ -1,0 +1,31 @@
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Calculators;
+
+/// <summary>Refuses input outside of what can be meant, with a sentence that says what was given and what is expected.</summary>
+internal static class Input
+{
+    /// <summary>Null when the value is inside; else the refusal.</summary>
+    internal static Refusal? Outside(string what, double value, double from, double to, string unit) =>
+        double.IsFinite(value) && value >= from && value <= to
+            ? null
+            : new Refusal(
+                $"{what} is given as {Number(value)} {unit}: between {Number(from)} and {Number(to)} {unit} is expected. Measure it again, or check the unit."
+            );
+
+    /// <summary>The first that refuses, or null.</summary>
+    internal static Refusal? First(params ReadOnlySpan<Refusal?> refusals)
+    {
+        foreach (Refusal? refusal in refusals)
+        {
+            if (refusal is not null)
+            {
+                return refusal;
+            }
+        }
+
+        return null;
+    }
+
+    private static string Number(double value) => value.ToString("0.###");
+}

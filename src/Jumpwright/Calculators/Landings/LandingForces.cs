@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using Jumpwright.Mechanics;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Calculators.Landings;
+
+/// <summary>Landing forces by a spring and damper fitted to the athlete. It does not extrapolate.</summary>
+public static class LandingForces
+{
+    /// <summary>How far above the highest measured drop it speaks.</summary>
+    public static Coefficient Reach { get; } =
+        new("landing-model-reach", 0.10, Unit.Metre, null, Bibliography.Get("house-rule"));
+
+    /// <summary>Relative miss of a peak to start from, worth four landings.</summary>
+    private static readonly Coefficient StartingMiss = new(
+        "landing-model-starting-miss",
+        0.15,
+        Unit.One,
+        null,
+        Bibliography.Get("house-rule")
+    );
+
+    private const double StartingDegreesOfFreedom = 4;
+
+    /// <summary>The loading rate is the noisier measure: it counts a quarter.</summary>
+    private const double LoadingWeight = 0.25;
+
+    /// <summary>What it stands on.</summary>
+    public static Basis Basis { get; } =
+        new(
+            "landing-force",
+            "Landing force",
+            "m z'' = m g − k z − c z' from first contact at v = √(2 g H); force k z + c z'. k and c are fitted to the athlete's own peaks (and 10 ms loading, a quarter of the weight), "
+                + "by least squares of logarithms. ± is the scatter of their own landings about the fit (with 15 % worth four landings) and the distance from the heights measured.",
+            ["wallace-2010", "duarte-watanabe-bmc", "house-rule"],
+            "A landing is no linear spring: it has two peaks, and technique can change the force by a quarter. Ground force is not tissue load; the model describes this athlete's own landings and says nothing of another's."
+        );
+
+    /// <summary>
+    /// The expected peak and loading; refused with fewer than three landings from two heights, above a step over the highest
+    /// measured, and above the athlete's cap.
+    /// </summary>
+    public static Outcome<LandingForce> Of(LandingInput input)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ImmutableArray<MeasuredLanding> landings = input.Measured.IsDefault ? [] : input.Measured;
+        double weight = input.BodyMassKg * Gravity.MetresPerSecondSquared;
+        Refusal? bad = Input.First(
+            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside("The drop", input.DropM, 0.03, 1.2, "m")
+        );
+        foreach (MeasuredLanding landing in landings)
+        {
+            bad ??= Input.First(
+                Input.Outside("A measured drop", landing.DropM, 0.03, 1.2, "m"),
+                Input.Outside("A measured peak", landing.PeakForceN / weight, 1, 20, "body weights")
+            );
+        }
+
+        if (bad is not null)
+        {
+            return bad;
+        }
+
+        if (input.CapM is { } cap && input.DropM > cap + 1e-9)
+        {
+            return new Refusal(
+                $"{Cm(input.DropM)} cm is above what the limits allow this athlete ({Cm(cap)} cm): nothing is computed for it."
+            );
+        }
+
+        double[] heights = [.. landings.Select(l => l.DropM)];
+        if (landings.Length < 3 || heights.Max() - heights.Min() < 0.05)
+        {
+            return new Refusal(
+                $"{landings.Length} measured landings{(landings.Length == 0 ? "" : $" from {Cm(heights.Min())} to {Cm(heights.Max())} cm")}: the model needs at least three from heights 5 cm or more apart. Measure landings from 20 and 30 cm."
+            );
+        }
+
+        double most = heights.Max() + Reach.Value;
+        if (input.DropM > most + 1e-9)
+        {
+            return new Refusal(
+                $"{Cm(input.DropM)} cm is more than {Cm(Reach.Value)} cm above the highest landing measured ({Cm(heights.Max())} cm): the model says nothing there. Ask about at most {Cm(most)} cm, and go up a step at a time."
+            );
+        }
+
+        SpringDamper model = SpringFit.Of(landings, weight, LoadingWeight);
+        double squares = landings.Sum(l =>
+            Square(Math.Log(l.PeakForceN / weight / model.PeakBw(Flight.TouchDownSpeedMS(l.DropM))))
+        );
+        double miss = Math.Sqrt(
+            (squares + (StartingDegreesOfFreedom * Square(StartingMiss.Value)))
+                / (Math.Max(landings.Length - 2, 0) + StartingDegreesOfFreedom)
+        );
+        double[] logs = [.. heights.Select(h => Math.Log(h))];
+        double mean = logs.Average();
+        double leverage =
+            (1.0 / landings.Length) + (Square(Math.Log(input.DropM) - mean) / logs.Sum(x => Square(x - mean)));
+        double relative = miss * Math.Sqrt(1 + leverage);
+        double speed = Flight.TouchDownSpeedMS(input.DropM);
+        double peak = model.PeakBw(speed);
+        double loading = model.LoadingBwS(speed);
+        double loadingRelative = landings.Any(l => l.LoadingRateNS is not null)
+            ? Math.Max(2 * relative, LoadingMiss(landings, model, weight))
+            : 1;
+        const string method = "spring-damper fitted to own landings";
+        return new LandingForce(
+            Basis,
+            [
+                new("peak_landing_force_N", weight * peak, Unit.Newton, weight * peak * relative, method),
+                new("peak_landing_force_BW", peak, new Unit("BW"), peak * relative, method),
+                new(
+                    "peak_loading_rate_N_s",
+                    weight * loading,
+                    Unit.NewtonPerSecond,
+                    weight * loading * loadingRelative,
+                    method
+                ),
+                new(
+                    "leg_spring_N_m",
+                    model.StiffnessNM(input.BodyMassKg),
+                    Unit.NewtonPerMetre,
+                    2 * miss * model.StiffnessNM(input.BodyMassKg) / Math.Sqrt(landings.Length),
+                    method
+                ),
+            ],
+            $"From {Cm(input.DropM)} cm this athlete's landing likely peaks at {peak:0.0} ± {peak * relative:0.0} body weights ({weight * peak:0} N), as their {landings.Length} measured landings from {Cm(heights.Min())} to {Cm(heights.Max())} cm go.",
+            model,
+            miss
+        )
+        {
+            Warnings =
+            [
+                .. input.DropM > heights.Max()
+                    ? (string[])
+                        [$"{Cm(input.DropM)} cm is above the highest landing measured ({Cm(heights.Max())} cm)."]
+                    : [],
+                .. landings.All(l => l.LoadingRateNS is null)
+                    ? (string[])
+                        [
+                            "Loading was not measured: the loading rate given is the model's guess, and may be off by all of itself.",
+                        ]
+                    : [],
+            ],
+            NextTest =
+                landings.Length < 6
+                    ? "Three landings from the highest drop the limits allow, at most 10 cm above the highest measured, would sharpen it most."
+                    : null,
+        };
+    }
+
+    private static double LoadingMiss(ImmutableArray<MeasuredLanding> landings, SpringDamper model, double weight)
+    {
+        double[] misses =
+        [
+            .. landings
+                .Where(l => l.LoadingRateNS is > 0)
+                .Select(l =>
+                    Square(
+                        Math.Log(l.LoadingRateNS!.Value / weight / model.LoadingBwS(Flight.TouchDownSpeedMS(l.DropM)))
+                    )
+                ),
+        ];
+        return Math.Sqrt(misses.Average());
+    }
+
+    private static string Cm(double metres) => (100 * metres).ToString("0");
+
+    private static double Square(double x) => x * x;
+}

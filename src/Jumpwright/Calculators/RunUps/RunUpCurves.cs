@@ -1,0 +1,190 @@
+using System.Collections.Immutable;
+using Jumpwright.Calculators.Bounding;
+using Jumpwright.Calculators.Curves;
+using Jumpwright.Quantities;
+using Jumpwright.Statistics;
+
+namespace Jumpwright.Calculators.RunUps;
+
+/// <summary>The athlete's own curve of height against run-up speed, off two feet and off one.</summary>
+public static class RunUpCurves
+{
+    private const string Method = "one-peak curve, Bayesian grid";
+
+    /// <summary>What it stands on.</summary>
+    public static Basis Basis { get; } =
+        new(
+            "run-up",
+            "Run-up",
+            "Height = R exp(−k (v − p)²) over run-up speed, Bayesian, one curve for each take-off. Gain = mean height − standing height; run-up as height ½ v²/g; best range: at most 3 % expected to be lost, "
+                + "between the slowest measured and 110 % of the fastest. Which take-off: difference of the two best heights against its doubt.",
+            ["approach-jump-2010", "wagner-2009", "vint-hinrichs-1996", "tai-running-jumps", "house-rule"],
+            "'Run faster, jump higher' held in one sample (r 0.71) and not in another: each athlete has a best speed. Reach holds arm and trunk and is no rise of the centre of mass. One and two feet need baselines of their own. Off one foot the landing is often on one leg: count limb contacts."
+        );
+
+    /// <summary>Gain, curve, best range, and which take-off serves better; refused below three trials of a take-off.</summary>
+    public static Outcome<RunUp> Of(RunUpInput input)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ImmutableArray<ApproachTrial> trials = input.Trials.IsDefault ? [] : input.Trials;
+        Refusal? bad = Input.First(
+            Input.Outside("The standing jump", input.StandingHeightM, 0.02, 1.2, "m"),
+            Input.Outside("Its doubt", input.StandingUncertaintyM, 0, 0.3, "m"),
+            input.LimitMS is { } l ? Input.Outside("The limit", l, 0, 11, "m/s") : null
+        );
+        foreach (ApproachTrial trial in trials)
+        {
+            bad ??= Input.First(
+                Input.Outside("A run-up speed", trial.SpeedMS, 0.3, 10, "m/s"),
+                Input.Outside("A height", trial.HeightM, 0.02, 1.3, "m"),
+                trial.ContactS is { } c ? Input.Outside("A contact", c, 0.08, 1, "s") : null
+            );
+        }
+
+        if (bad is not null)
+        {
+            return bad;
+        }
+
+        RunUpCurve? two = Curve(input, TakeOffFoot.TwoFeet);
+        RunUpCurve? one = Curve(input, TakeOffFoot.OneFoot);
+        if (two is null && one is null)
+        {
+            return new Refusal(
+                $"{trials.Length} approach jumps: three off the same foot or feet are the least, at two speeds or more. Time the last metres with gates or a camera."
+            );
+        }
+
+        double? chance =
+            two is not null && one is not null
+                ? Likelihood.Above(
+                    one.BestHeightM - two.BestHeightM,
+                    Math.Sqrt(
+                        (one.BestHeightUncertaintyM * one.BestHeightUncertaintyM)
+                            + (two.BestHeightUncertaintyM * two.BestHeightUncertaintyM)
+                    ),
+                    0
+                )
+                : null;
+        ImmutableArray<Measure> values = [.. Values("two_feet", two), .. Values("one_foot", one)];
+        string which = chance switch
+        {
+            null => "",
+            >= 0.9 => $" One foot serves them better ({chance:0.00}).",
+            <= 0.1 => $" Two feet serve them better ({1 - chance:0.00}).",
+            _ => $" Which take-off serves better isn't settled ({chance:0.00} for one foot).",
+        };
+        return new RunUp(
+            Basis,
+            values,
+            (Say("Off two feet", two) + Say("Off one foot", one) + which).Trim(),
+            two,
+            one,
+            chance
+        )
+        {
+            NextTest = Next(input, two, one, chance),
+        };
+    }
+
+    private static RunUpCurve? Curve(RunUpInput input, TakeOffFoot foot)
+    {
+        ApproachTrial[] trials = [.. input.Trials.Where(t => t.TakeOff == foot)];
+        if (trials.Length < 3)
+        {
+            return null;
+        }
+
+        PeakedCurve curve = PeakedCurve.Of(
+            [.. trials.Select(t => new CurvePoint(t.SpeedMS, t.HeightM))],
+            CurveNumbers.RunUp
+        );
+        double low = trials.Min(t => t.SpeedMS);
+        double fastest = trials.Max(t => t.SpeedMS);
+        double high = Math.Max(low, Math.Min(fastest * Bounds.Share.Value / 100, input.LimitMS ?? double.MaxValue));
+        (double place, double placeSd) = curve.BestPlace(low, high);
+        (double best, double bestSd) = curve.BestValue(low, high);
+        double[] good =
+        [
+            .. Enumerable
+                .Range(0, 41)
+                .Select(i => low + ((high - low) * i / 40))
+                .Where(v => curve.ExpectedLoss(v, low, high) <= CurveNumbers.Loss.Value),
+        ];
+        double mean = trials.Average(t => t.HeightM);
+        double gain = mean - input.StandingHeightM;
+        double energy = trials.Average(t => t.SpeedMS * t.SpeedMS) / (2 * Gravity.MetresPerSecondSquared);
+        double doubt = Math.Sqrt(
+            (curve.NoiseSd * curve.NoiseSd / trials.Length) + (input.StandingUncertaintyM * input.StandingUncertaintyM)
+        );
+        double[] contacts = [.. trials.Select(t => t.ContactS).OfType<double>()];
+        double[] steps = [.. trials.Select(t => t.LastStepM / t.StepBeforeM).OfType<double>()];
+        return new RunUpCurve(
+            foot,
+            mean,
+            gain,
+            doubt,
+            100 * gain / energy,
+            place,
+            placeSd,
+            good.Length > 0 ? good[0] : place,
+            good.Length > 0 ? good[^1] : place,
+            best,
+            bestSd,
+            Math.Max(0, best - mean),
+            contacts.Length > 0 ? contacts.Average() : null,
+            steps.Length > 0 ? steps.Average() : null,
+            [
+                .. Enumerable
+                    .Range(0, 31)
+                    .Select(i => low + ((high - low) * i / 30))
+                    .Select(v =>
+                    {
+                        (double h, double sd) = curve.At(v);
+                        return new CurveSample(v, h, Math.Max(0, h - (1.96 * sd)), h + (1.96 * sd));
+                    }),
+            ]
+        );
+    }
+
+    private static IEnumerable<Measure> Values(string foot, RunUpCurve? curve)
+    {
+        if (curve is null)
+        {
+            yield break;
+        }
+
+        yield return new(foot + "_gain_m", curve.GainM, Unit.Metre, curve.GainUncertaintyM, "mean less standing");
+        yield return new(
+            foot + "_best_speed_m_s",
+            curve.BestSpeedMS,
+            Unit.MetrePerSecond,
+            curve.BestSpeedUncertaintyMS,
+            Method
+        );
+        yield return new(foot + "_best_height_m", curve.BestHeightM, Unit.Metre, curve.BestHeightUncertaintyM, Method);
+        yield return new(foot + "_left_m", curve.LeftM, Unit.Metre, curve.BestHeightUncertaintyM, Method);
+    }
+
+    private static string Say(string foot, RunUpCurve? curve) =>
+        curve is null
+            ? ""
+            : $"{foot} the run-up brings {Cm(curve.GainM)} ± {Cm(curve.GainUncertaintyM)} cm over the standing jump ({curve.ConvertedPct:0} % of the run-up's energy); best between {curve.GoodFromMS:0.0} and {curve.GoodToMS:0.0} m/s, where {Cm(curve.BestHeightM)} ± {Cm(curve.BestHeightUncertaintyM)} cm is to be expected: {Cm(curve.LeftM)} cm left on the table. ";
+
+    private static string? Next(RunUpInput input, RunUpCurve? two, RunUpCurve? one, double? chance)
+    {
+        if (two is null || one is null)
+        {
+            return $"Three approach jumps off {(two is null ? "two feet" : "one foot")}, slow, middling and brisk, as far as the ladder allows them.";
+        }
+
+        RunUpCurve wider = two.BestSpeedUncertaintyMS > one.BestSpeedUncertaintyMS ? two : one;
+        double fastest = input.Trials.Where(t => t.TakeOff == wider.TakeOff).Max(t => t.SpeedMS);
+        double next = Math.Min(1.1 * fastest, input.LimitMS ?? double.MaxValue);
+        return wider.BestSpeedUncertaintyMS > 0.4 || chance is > 0.1 and < 0.9
+            ? $"Three approach jumps off {(wider.TakeOff == TakeOffFoot.TwoFeet ? "two feet" : "one foot")} at about {next:0.0} m/s, and three at the slowest speed so far."
+            : null;
+    }
+
+    private static string Cm(double metres) => (100 * metres).ToString("0.0");
+}
