@@ -104,6 +104,14 @@ internal static class ManifestReader
             cells.Fault($"task '{RowReader.Shown(task)}' must be one of {string.Join(", ", JumpTasks.All)}");
         }
 
+        string? plates = cells.Text("plates");
+        if (plates is not null && PlateChoice.Parse(plates) is null)
+        {
+            cells.Fault(
+                $"plates '{RowReader.Shown(plates)}' must be a plate's number, such as 3, or left+right, such as 1+2"
+            );
+        }
+
         var labels = new RecordingLabels(
             cells.Text("athlete"),
             cells.Date("date"),
@@ -111,7 +119,8 @@ internal static class ManifestReader
             cells.Number("body_mass_kg", 15, 300, "kg"),
             cells.Number("external_load_kg", 0, 600, "kg"),
             cells.Number("drop_height_m", 0, 3, "m"),
-            Limb(cells)
+            Limb(cells),
+            Plates: PlateChoice.Parse(plates)
         );
         return cells.HasFaults
             ? Faulty(row, file, cells.Faults) with

@@ -9,6 +9,9 @@ namespace Jumpwright.Storage.Stores;
 /// <summary>Names a measurement by what it depends on, so that nothing is measured twice and nothing stale is taken.</summary>
 internal static class MeasurementIds
 {
+    /// <summary>Stands before the labels of the few recordings whose plates were chosen, so that the others' ids stay as they were.</summary>
+    private const string PlatesMark = "plates=";
+
     public static string Sha256(ReadOnlySpan<byte> bytes)
     {
         Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
@@ -24,17 +27,18 @@ internal static class MeasurementIds
     public static string Line(RecordingLabels? labels) =>
         labels is null
             ? ""
-            : string.Join(
-                '\t',
-                labels.Athlete,
-                labels.Date is { } d ? LocalDatePattern.Iso.Format(d) : "",
-                labels.Task?.Id(),
-                Text(labels.BodyMassKg),
-                Text(labels.ExternalLoadKg),
-                Text(labels.DropHeightM),
-                labels.Limb?.ToString(),
-                labels.Note
-            );
+            : (labels.Plates is { } plates ? PlatesMark + plates + "\t" : "")
+                + string.Join(
+                    '\t',
+                    labels.Athlete,
+                    labels.Date is { } d ? LocalDatePattern.Iso.Format(d) : "",
+                    labels.Task?.Id(),
+                    Text(labels.BodyMassKg),
+                    Text(labels.ExternalLoadKg),
+                    Text(labels.DropHeightM),
+                    labels.Limb?.ToString(),
+                    labels.Note
+                );
 
     /// <summary>The labels that <see cref="Line"/> wrote.</summary>
     public static RecordingLabels? Labels(string line)
@@ -42,6 +46,14 @@ internal static class MeasurementIds
         if (line.Length == 0)
         {
             return null;
+        }
+
+        PlateChoice? plates = null;
+        if (line.StartsWith(PlatesMark, StringComparison.Ordinal))
+        {
+            int end = line.IndexOf('\t', StringComparison.Ordinal);
+            plates = PlateChoice.Parse(line[PlatesMark.Length..end]);
+            line = line[(end + 1)..];
         }
 
         string[] cells = line.Split('\t', 8);
@@ -53,7 +65,8 @@ internal static class MeasurementIds
             Number(4),
             Number(5),
             Cell(6) is { } limb ? Enum.Parse<Limb>(limb) : null,
-            Cell(7)
+            Cell(7),
+            plates
         );
 
         string? Cell(int place) => place < cells.Length && cells[place].Length > 0 ? cells[place] : null;

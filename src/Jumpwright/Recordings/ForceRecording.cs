@@ -22,6 +22,9 @@ public sealed record ForceRecording(
 {
     public bool HasTwoPlates => !LeftN.IsEmpty && !RightN.IsEmpty;
 
+    /// <summary>Nobody said which plate is the left foot's; an asymmetry then has no known sign.</summary>
+    public bool SidesAssumed { get; init; }
+
     /// <summary>Time of a sample on the recording's own clock, s.</summary>
     public double TimeS(double sample) => StartS + (sample / RateHz);
 }

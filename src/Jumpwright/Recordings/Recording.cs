@@ -9,7 +9,7 @@ namespace Jumpwright.Recordings;
 public abstract record Recording(RecordingLabels Labels, ImmutableArray<string> Warnings)
 {
     /// <summary>
-    /// Reads the bytes of a force, interval or frame recording (contracts §1).
+    /// Reads the bytes of a force, interval or frame recording (contracts §1), or of a C3D file with force plates.
     /// </summary>
     /// <param name="bytes">The whole file.</param>
     /// <param name="manifest">Labels of the manifest; they win over those in the file.</param>

@@ -11,6 +11,7 @@ namespace Jumpwright.Recordings;
 /// <param name="DropHeightM">Nominal height stepped from, m; never taken for the actual one.</param>
 /// <param name="Limb">Which legs.</param>
 /// <param name="Note">Free text.</param>
+/// <param name="Plates">Which plates of a file with several; only a C3D file has a choice.</param>
 public sealed record RecordingLabels(
     string? Athlete = null,
     LocalDate? Date = null,
@@ -19,7 +20,8 @@ public sealed record RecordingLabels(
     double? ExternalLoadKg = null,
     double? DropHeightM = null,
     Limb? Limb = null,
-    string? Note = null
+    string? Note = null,
+    PlateChoice? Plates = null
 )
 {
     public static readonly RecordingLabels None = new();
@@ -34,6 +36,7 @@ public sealed record RecordingLabels(
             winner.ExternalLoadKg ?? ExternalLoadKg,
             winner.DropHeightM ?? DropHeightM,
             winner.Limb ?? Limb,
-            winner.Note ?? Note
+            winner.Note ?? Note,
+            winner.Plates ?? Plates
         );
 }

@@ -1,4 +1,5 @@
 using Jumpwright.Quantities;
+using Jumpwright.Recordings.C3d;
 
 namespace Jumpwright.Recordings;
 
@@ -7,6 +8,11 @@ internal static class RecordingReader
 {
     public static Outcome<Recording> Read(ReadOnlySpan<byte> bytes, RecordingLabels manifest)
     {
+        if (C3dReader.Claims(bytes))
+        {
+            return C3dReader.Read(bytes, manifest);
+        }
+
         var warnings = new List<string>();
         if (bytes.StartsWith("\uFEFF"u8))
         {

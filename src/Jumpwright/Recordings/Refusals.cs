@@ -9,7 +9,7 @@ internal static class Refusals
 
     public static Refusal NotText(int line) =>
         new(
-            $"Line {line}: the file is not text (it holds a zero or other control byte): export the recording as CSV in UTF-8."
+            $"Line {line}: the file is not text (it holds a zero or other control byte) and not C3D: export the recording as CSV in UTF-8, or as C3D."
         );
 
     public static Refusal Utf16() => new("The file is UTF-16 text: save it as CSV in UTF-8.");

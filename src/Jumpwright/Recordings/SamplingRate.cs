@@ -61,9 +61,11 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
         }
 
         double rate = 1 / step;
-        // Time stamps are rounded, so a rate within a whisker of a limit is at the limit.
-        return rate is >= LeastHz * 0.999 and <= MostHz * 1.001 ? new SamplingRate(start, rate) : Refusals.Rate(rate);
+        return IsUsable(rate) ? new SamplingRate(start, rate) : Refusals.Rate(rate);
     }
+
+    /// <summary>Time stamps are rounded, so a rate within a whisker of a limit is at the limit.</summary>
+    public static bool IsUsable(double rateHz) => rateHz is >= LeastHz * 0.999 and <= MostHz * 1.001;
 
     /// <summary>Digits before the point, less one, at most <see cref="Magnitudes"/> − 1.</summary>
     public static int Magnitude(double written)

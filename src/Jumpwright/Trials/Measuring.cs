@@ -26,11 +26,23 @@ public static class Measuring
 
         return recording switch
         {
+            ForceRecording { SidesAssumed: true } force => OfForce(force, asked)
+                .Then<ImmutableArray<Trial>>(trials => trials.Select(WithSidesInDoubt).ToImmutableArray()),
             ForceRecording force => OfForce(force, asked),
             IntervalRecording intervals => IntervalTrials.Of(intervals, asked),
             _ => Refusals.NotYet(asked.Id()),
         };
     }
+
+    /// <summary>Where nobody said which plate is the left foot's, the sign of an asymmetry is not to be decided from.</summary>
+    private static Trial WithSidesInDoubt(Trial trial) =>
+        trial.Find(MeasureNames.AsymmetryPropulsiveImpulse) is null
+        || trial.Doubtful.Contains(MeasureNames.AsymmetryPropulsiveImpulse)
+            ? trial
+            : trial with
+            {
+                Doubtful = trial.Doubtful.Add(MeasureNames.AsymmetryPropulsiveImpulse),
+            };
 
     private static Outcome<ImmutableArray<Trial>> OfForce(ForceRecording force, JumpTask task)
     {
