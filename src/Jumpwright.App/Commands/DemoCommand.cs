@@ -150,7 +150,10 @@ internal sealed class DemoCommand : ITaughtCommand
         await to.FlushAsync(cancel);
         if (port is { } p)
         {
-            await ServeCommand.Serve(terminal, new Workbook(material, Day, catalogue, leaves, week), p, cancel);
+            OpenedSquad kept = await SquadArgument.OpenKept(terminal, squadFolder, storeFile, cancel);
+            using var desk = new FrontDesk(kept, Day, 1);
+            desk.Show(week);
+            await ServeCommand.Serve(terminal, desk, p, cancel);
         }
 
         return ExitCodes.Done;

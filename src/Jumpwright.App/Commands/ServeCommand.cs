@@ -2,7 +2,6 @@ using System.CommandLine;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
 using Jumpwright.Exercises;
-using Jumpwright.Quantities;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using NodaTime;
@@ -53,23 +52,15 @@ internal sealed class ServeCommand : ITaughtCommand
         command.SetAction(
             async (parsed, cancel) =>
             {
-                using OpenedSquad opened = await SquadArgument.Open(terminal, parsed.GetRequiredValue(squad), cancel);
-                SquadMaterial material = opened.Material;
-                LocalDate day = parsed.GetValue(from);
-                int span = parsed.GetValue(weeks);
-                Outcome<PlannedWeek> week = await WorkProgress.InWords(
+                OpenedSquad opened = await SquadArgument.OpenKept(
                     terminal,
-                    "Planning",
-                    told => Bookkeeping.Plan(material, material.Catalogue, day, span, null, told, cancel)
+                    parsed.GetRequiredValue(squad),
+                    null,
+                    cancel
                 );
-                var book = new Workbook(
-                    material,
-                    day,
-                    material.Catalogue,
-                    Bookkeeping.Leaves(material, material.Catalogue, day),
-                    week
-                );
-                await Serve(terminal, book, parsed.GetValue(port), cancel);
+                using var desk = new FrontDesk(opened, parsed.GetValue(from), parsed.GetValue(weeks));
+                desk.StartPlanning();
+                await Serve(terminal, desk, parsed.GetValue(port), cancel);
                 return ExitCodes.Done;
             }
         );
@@ -95,10 +86,10 @@ internal sealed class ServeCommand : ITaughtCommand
         return port;
     }
 
-    /// <summary>Serves the book until cancelled.</summary>
-    public static async Task Serve(Terminal terminal, Workbook book, int port, CancellationToken cancel)
+    /// <summary>Serves the desk until cancelled.</summary>
+    public static async Task Serve(Terminal terminal, FrontDesk desk, int port, CancellationToken cancel)
     {
-        await using WebApplication site = Site.Build(book, port);
+        await using WebApplication site = Site.Build(desk, port);
         try
         {
             await site.StartAsync(cancel);

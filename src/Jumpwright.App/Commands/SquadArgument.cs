@@ -53,18 +53,29 @@ internal static class SquadArgument
     /// <summary>Opens the squad, telling how far it is.</summary>
     /// <exception cref="UsageException">There is nothing at that path.</exception>
     /// <exception cref="RefusedException">It is there, but is no squad.</exception>
-    public static async Task<OpenedSquad> Open(Terminal terminal, string path, CancellationToken cancel)
+    public static Task<OpenedSquad> Open(Terminal terminal, string path, CancellationToken cancel) =>
+        Open(terminal, path, progress => OpenedSquad.At(path, progress, cancel));
+
+    /// <summary>The same for the pages, which keep what is written in them: in a store, by default inside the squad folder.</summary>
+    public static Task<OpenedSquad> OpenKept(
+        Terminal terminal,
+        string path,
+        string? storeFile,
+        CancellationToken cancel
+    ) => Open(terminal, path, progress => OpenedSquad.Kept(path, storeFile, progress, cancel));
+
+    private static async Task<OpenedSquad> Open(
+        Terminal terminal,
+        string path,
+        Func<IProgress<ImportProgress>?, Outcome<OpenedSquad>> open
+    )
     {
         if (!File.Exists(path) && !Directory.Exists(path))
         {
             throw new UsageException($"There is neither a squad folder nor a store at '{path}'.");
         }
 
-        Outcome<OpenedSquad> opened = await WorkProgress.OfImport(
-            terminal,
-            "Reading and measuring",
-            progress => OpenedSquad.At(path, progress, cancel)
-        );
+        Outcome<OpenedSquad> opened = await WorkProgress.OfImport(terminal, "Reading and measuring", open);
         return opened.TryGet(out OpenedSquad? squad, out Refusal? refusal)
             ? squad
             : throw new RefusedException(refusal);

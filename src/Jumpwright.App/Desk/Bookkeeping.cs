@@ -15,22 +15,38 @@ namespace Jumpwright.App.Desk;
 internal static class Bookkeeping
 {
     /// <summary>Each athlete's profile, rulings and ladder on that day.</summary>
-    public static ImmutableArray<AthleteLeaf> Leaves(SquadMaterial material, Catalogue catalogue, LocalDate day)
+    public static ImmutableArray<AthleteLeaf> Leaves(SquadMaterial material, Catalogue catalogue, LocalDate day) =>
+        Leaves(material, catalogue, day, []);
+
+    /// <summary>The same, taking over the leaves of those whose history is the one they were made from.</summary>
+    public static ImmutableArray<AthleteLeaf> Leaves(
+        SquadMaterial material,
+        Catalogue catalogue,
+        LocalDate day,
+        ImmutableArray<AthleteLeaf> before
+    )
     {
         HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
+        Dictionary<string, AthleteLeaf> made = before.ToDictionary(l => l.Athlete.Id, StringComparer.Ordinal);
         return
         [
             .. material.Histories.Select(history =>
-            {
-                Profile profile = Profiling.Of(history, day);
-                return new AthleteLeaf(
-                    history,
-                    profile,
-                    Ladders.For(profile, history, catalogue, day),
-                    SafetyRules.For(history, day, ids)
-                );
-            }),
+                made.TryGetValue(history.Athlete.Id, out AthleteLeaf? leaf) && ReferenceEquals(leaf.History, history)
+                    ? leaf
+                    : LeafOf(history, catalogue, day, ids)
+            ),
         ];
+    }
+
+    private static AthleteLeaf LeafOf(History history, Catalogue catalogue, LocalDate day, HashSet<string> ids)
+    {
+        Profile profile = Profiling.Of(history, day);
+        return new AthleteLeaf(
+            history,
+            profile,
+            Ladders.For(profile, history, catalogue, day),
+            SafetyRules.For(history, day, ids)
+        );
     }
 
     /// <summary>Plans the weeks and judges the plan; a plan that breaks a limit is never given out.</summary>

@@ -11,13 +11,15 @@ namespace Jumpwright.App.Desk;
 /// <param name="Problems">Faults of the squad's own tables, as sentences.</param>
 /// <param name="StopsPlanning">Faults for which nobody may be planned; usually none.</param>
 /// <param name="Raw">A recording's bytes by its SHA-256, or null when they are not at hand.</param>
+/// <param name="Corrected">Trials some of whose events a person set.</param>
 public sealed record SquadMaterial(
     Squad Squad,
     ImmutableArray<History> Histories,
     ImmutableArray<RefusedRecording> Refused,
     ImmutableArray<string> Problems,
     ImmutableArray<string> StopsPlanning,
-    Func<string, byte[]?> Raw
+    Func<string, byte[]?> Raw,
+    ImmutableArray<CorrectedTrial> Corrected
 )
 {
     /// <summary>The exercises, with the coach's own.</summary>

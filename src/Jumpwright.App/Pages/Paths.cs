@@ -5,6 +5,8 @@ internal static class Paths
 {
     public static string Athlete(string id) => "/athletes/" + Uri.EscapeDataString(id);
 
+    public static string Trial(string sha256, int number) => $"/trials/{sha256}/{number}";
+
     public static string Card(string sessionId, string athleteId) =>
         $"/cards/{Uri.EscapeDataString(sessionId)}/{Uri.EscapeDataString(athleteId)}";
 

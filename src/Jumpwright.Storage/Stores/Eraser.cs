@@ -22,7 +22,8 @@ internal static class Eraser
             + context.Completed.Where(r => r.AthleteId == athlete).ExecuteDelete()
             + context.Screens.Where(r => r.AthleteId == athlete).ExecuteDelete()
             + context.Symptoms.Where(r => r.AthleteId == athlete).ExecuteDelete()
-            + context.Restrictions.Where(r => r.AthleteId == athlete).ExecuteDelete();
+            + context.Restrictions.Where(r => r.AthleteId == athlete).ExecuteDelete()
+            + context.Journal.Where(r => r.AthleteId == athlete).ExecuteDelete();
         context.Problems.Where(p => p.AthleteId == athlete).ExecuteDelete();
         int recordings = context
             .Recordings.Where(r => ids.Contains(r.MeasurementId!) || r.AthleteId == athlete)

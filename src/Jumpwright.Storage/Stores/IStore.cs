@@ -60,6 +60,15 @@ public interface IStore : IDisposable
     /// <summary>Kept plans, the newest first.</summary>
     ImmutableArray<StoredPlan> Plans();
 
+    /// <summary>
+    /// Writes entries to the end of the journal, all or none. An id that is there already is not written again: the same entry
+    /// twice is one entry.
+    /// </summary>
+    JournalReceipt Append(IReadOnlyList<JournalEntry> entries);
+
+    /// <summary>The journal, in the order in which its entries came in.</summary>
+    ImmutableArray<JournalEntry> Journal();
+
     /// <summary>Looks whether the store still holds what it took; no sentence means that it does.</summary>
     ImmutableArray<string> Check();
 

@@ -183,6 +183,13 @@ public sealed class Store : IStore
             context.Plans.OrderByDescending(p => p.Number).AsEnumerable().Select(ToPlan).ToImmutableArray()
         );
 
+    public JournalReceipt Append(IReadOnlyList<JournalEntry> entries) =>
+        _database.Write(context =>
+            Stores.Journal.Append(context, entries, Instant.FromDateTimeOffset(_clock.GetUtcNow()))
+        );
+
+    public ImmutableArray<JournalEntry> Journal() => _database.Read(Stores.Journal.All);
+
     public ImmutableArray<string> Check() => _database.Read(Integrity.Check);
 
     public Outcome<int> Export(string folder) => _database.Read(context => Exporter.Export(context, folder));

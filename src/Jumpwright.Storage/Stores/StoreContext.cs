@@ -43,6 +43,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     public DbSet<ContactRow> Contacts => Set<ContactRow>();
     public DbSet<RemarkRow> Remarks => Set<RemarkRow>();
     public DbSet<PlanRow> Plans => Set<PlanRow>();
+    public DbSet<JournalRow> Journal => Set<JournalRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -159,6 +160,16 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
                 })
         );
         Table<PlanRow>(modelBuilder, "plan", b => b.HasKey(r => r.Number));
+        Table<JournalRow>(
+            modelBuilder,
+            "journal",
+            b =>
+            {
+                b.HasKey(r => r.Id);
+                b.HasIndex(r => r.Number);
+                b.HasIndex(r => r.AthleteId);
+            }
+        );
     }
 
     /// <summary>Tables and columns in lower case with underscores; keys are ours, never the database's.</summary>

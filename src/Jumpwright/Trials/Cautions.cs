@@ -75,4 +75,7 @@ internal static class Cautions
 
     public static string PlateTouched(double newtons) =>
         $"Before the drop the empty plate carries up to {newtons:0} N more or less than in flight: somebody touches or leans on it; keep it free and record again.";
+
+    public static string SetByHand(IEnumerable<string> events) =>
+        $"Set by hand: {string.Join(", ", events)}. The measures follow from there.";
 }

@@ -17,7 +17,7 @@ internal static class DropJumpTrials
     /// <summary>Slower than this is stepping onto the plate, m/s.</summary>
     private const double SlowestFallMS = 0.7;
 
-    public static Outcome<ImmutableArray<Trial>> Of(Plate plate)
+    public static Outcome<ImmutableArray<Trial>> Of(Plate plate, ImmutableArray<EventCorrection> corrections)
     {
         var trials = ImmutableArray.CreateBuilder<Trial>();
         foreach ((int first, int last) in plate.Stays)
@@ -40,7 +40,16 @@ internal static class DropJumpTrials
                 continue;
             }
 
-            Trial trial = Measure(plate, motion, contact, plate.Contacts[first + 1], trials.Count + 1);
+            int number = trials.Count + 1;
+            var hand = HandSet.For(number, corrections, plate);
+            Trial trial = Measure(
+                plate,
+                motion,
+                hand.Of(contact, TrialEvent.FirstTouchDown, TrialEvent.TakeOff),
+                hand.Of(plate.Contacts[first + 1], TrialEvent.TouchDown, null),
+                number,
+                hand
+            );
             int bounces = last - first - 1;
             trials.Add(
                 bounces > 0 ? trial with { Warnings = trial.Warnings.Add(Cautions.BouncesIgnored(bounces)) } : trial
@@ -50,9 +59,17 @@ internal static class DropJumpTrials
         return trials.Count > 0 ? trials.ToImmutable() : Refusals.NoDropContact();
     }
 
-    private static Trial Measure(Plate plate, FittedMotion? motion, Contact contact, Contact landing, int number)
+    private static Trial Measure(
+        Plate plate,
+        FittedMotion? motion,
+        Contact contact,
+        Contact landing,
+        int number,
+        HandSet hand
+    )
     {
         var list = new MeasureList();
+        hand.Warn(list);
         Instant touchDown = contact.TouchDown!.Value;
         Instant takeOff = contact.TakeOff!.Value;
         Instant landed = landing.TouchDown ?? new Instant(landing.Samples.From, 0.002);
@@ -94,8 +111,9 @@ internal static class DropJumpTrials
             height.Method
         );
 
-        if (motion is not null && Rebound.Of(plate, motion, contact) is { } rebound)
+        if (motion is not null && Rebound.Of(plate, motion, contact) is { } found)
         {
+            Rebound rebound = found with { Bottom = hand.Or(TrialEvent.Bottom, found.Bottom)!.Value };
             events = events with { BottomS = plate.TimeS(rebound.Bottom.Sample) };
             double uBottom = rebound.Bottom.UncertaintyS;
             list.Add(

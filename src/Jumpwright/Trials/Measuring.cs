@@ -24,11 +24,12 @@ public static class Measuring
             return Refusals.NoTask();
         }
 
+        MeasuringOptions set = options ?? MeasuringOptions.Default;
         return recording switch
         {
-            ForceRecording { SidesAssumed: true } force => OfForce(force, asked)
+            ForceRecording { SidesAssumed: true } force => OfForce(force, asked, set)
                 .Then<ImmutableArray<Trial>>(trials => trials.Select(WithSidesInDoubt).ToImmutableArray()),
-            ForceRecording force => OfForce(force, asked),
+            ForceRecording force => OfForce(force, asked, set),
             IntervalRecording intervals => IntervalTrials.Of(intervals, asked),
             _ => Refusals.NotYet(asked.Id()),
         };
@@ -44,7 +45,7 @@ public static class Measuring
                 Doubtful = trial.Doubtful.Add(MeasureNames.AsymmetryPropulsiveImpulse),
             };
 
-    private static Outcome<ImmutableArray<Trial>> OfForce(ForceRecording force, JumpTask task)
+    private static Outcome<ImmutableArray<Trial>> OfForce(ForceRecording force, JumpTask task, MeasuringOptions options)
     {
         var plate = Plate.Of(force);
         if (PlateDefects.Find(plate) is { } refusal)
@@ -52,16 +53,46 @@ public static class Measuring
             return refusal;
         }
 
-        return task switch
+        ImmutableArray<EventCorrection> corrections = options.Corrections;
+        if (corrections.IsEmpty)
+        {
+            return Found(plate, task, []);
+        }
+
+        bool takes =
+            task
+            is JumpTask.CountermovementJump
+                or JumpTask.SquatJump
+                or JumpTask.LoadedJump
+                or JumpTask.BoxJump
+                or JumpTask.DropJump;
+        if (!takes)
+        {
+            return Refusals.HandTask(task.Id());
+        }
+
+        return Found(plate, task, [])
+            .Then(found =>
+                HandSet.Objection(corrections, found, plate) is { } objection
+                    ? objection
+                    : Found(plate, task, corrections)
+            );
+    }
+
+    private static Outcome<ImmutableArray<Trial>> Found(
+        Plate plate,
+        JumpTask task,
+        ImmutableArray<EventCorrection> corrections
+    ) =>
+        task switch
         {
             JumpTask.CountermovementJump or JumpTask.SquatJump or JumpTask.LoadedJump or JumpTask.BoxJump =>
-                StandingJumpTrials.Of(plate, task),
-            JumpTask.DropJump => DropJumpTrials.Of(plate),
+                StandingJumpTrials.Of(plate, task, corrections),
+            JumpTask.DropJump => DropJumpTrials.Of(plate, corrections),
             JumpTask.RepeatedHops => RepeatedHopTrials.Of(plate),
             JumpTask.DropLanding => LandingTrials.Of(plate),
             JumpTask.SnapDown => SnapDownTrials.Of(plate),
             JumpTask.ApproachJump => ApproachTrials.Of(plate),
             _ => Refusals.NotYet(task.Id()),
         };
-    }
 }

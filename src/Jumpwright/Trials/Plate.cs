@@ -121,6 +121,9 @@ internal sealed class Plate
 
     public double TimeS(double sample) => Recording.TimeS(sample);
 
+    /// <summary>The sample, fractional, at a time on the recording's own clock.</summary>
+    public double SampleAt(double timeS) => (timeS - Recording.StartS) * RateHz;
+
     /// <summary>Seconds between two samples.</summary>
     public double Seconds(double from, double to) => (to - from) / RateHz;
 

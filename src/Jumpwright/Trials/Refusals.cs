@@ -99,4 +99,21 @@ internal static class Refusals
         new(
             "The athlete neither lands on the plate nor stands still on it, so there is no complete flight and no weight: land on the plate, or stand on it in the same recording."
         );
+
+    public static Refusal HandTask(string task) =>
+        new($"Events of the task {task} can't be set by hand yet: only those of standing jumps and of drop jumps can.");
+
+    public static Refusal HandOutside(string which, double atS) =>
+        new(
+            $"The {which} was set at {atS:0.000} s, outside the recording or far from its jump: set it on the jump's own curve."
+        );
+
+    public static Refusal HandNotThere(string which) =>
+        new($"No {which} was found in this trial, so there is none to correct.");
+
+    public static Refusal HandNoTrial(int number) =>
+        new($"There is no trial {number} in the recording, so none of its events can be set.");
+
+    public static Refusal HandOutOfOrder(string before, string after) =>
+        new($"The {after} would come before the {before}: set them in the order in which they happened.");
 }

@@ -18,7 +18,11 @@ internal static class StandingJumpTrials
 
     private const double SlowestOffPlateMS = 0.9;
 
-    public static Outcome<ImmutableArray<Trial>> Of(Plate plate, JumpTask task)
+    public static Outcome<ImmutableArray<Trial>> Of(
+        Plate plate,
+        JumpTask task,
+        ImmutableArray<EventCorrection> corrections
+    )
     {
         var trials = ImmutableArray.CreateBuilder<Trial>();
         bool anyFlight = false;
@@ -58,7 +62,20 @@ internal static class StandingJumpTrials
 
                 previousFlight = flight;
                 landed = k + 1;
-                trials.Add(Measure(plate, motion, still, contact, landing, task, trials.Count + 1));
+                int number = trials.Count + 1;
+                var hand = HandSet.For(number, corrections, plate);
+                trials.Add(
+                    Measure(
+                        plate,
+                        motion,
+                        still,
+                        hand.Of(contact, null, TrialEvent.TakeOff),
+                        landing is null ? null : hand.Of(landing, TrialEvent.TouchDown, null),
+                        task,
+                        number,
+                        hand
+                    )
+                );
             }
 
             if (bounces > 0 && trials.Count > 0)
@@ -125,10 +142,12 @@ internal static class StandingJumpTrials
         Contact contact,
         Contact? landing,
         JumpTask task,
-        int number
+        int number,
+        HandSet hand
     )
     {
         var list = new MeasureList();
+        hand.Warn(list);
         Instant takeOff = contact.TakeOff!.Value;
         Instant? touchDown = landing?.TouchDown;
         var events = new TrialEvents(TakeOffS: plate.TimeS(takeOff.Sample));
@@ -137,7 +156,13 @@ internal static class StandingJumpTrials
         {
             Weights.Add(list, plate, motion, task);
             PushMeasures.TakeOff(list, motion, takeOff);
-            push = Push.Of(plate, motion, contact, still);
+            Push found = Push.Of(plate, motion, contact, still);
+            push = found with
+            {
+                Onset = hand.Or(TrialEvent.Onset, found.Onset),
+                PeakDown = hand.Or(TrialEvent.PeakDownwardVelocity, found.PeakDown),
+                Bottom = hand.Or(TrialEvent.Bottom, found.Bottom)!.Value,
+            };
         }
         else
         {

@@ -23,7 +23,14 @@ public static class Tracing
     /// <param name="recording">The recording the trial was measured from.</param>
     /// <param name="trial">One of its trials.</param>
     /// <returns>The curves, or a refusal where the trial is not of this recording.</returns>
-    public static Outcome<MotionTrace> Of(ForceRecording recording, Trial trial)
+    /// <param name="beforeS">How much to show before the trial's first event, s.</param>
+    /// <param name="afterS">How much to show after its last, s.</param>
+    public static Outcome<MotionTrace> Of(
+        ForceRecording recording,
+        Trial trial,
+        double beforeS = BeforeS,
+        double afterS = AfterS
+    )
     {
         ArgumentNullException.ThrowIfNull(recording);
         ArgumentNullException.ThrowIfNull(trial);
@@ -37,8 +44,8 @@ public static class Tracing
         }
 
         double endsS = e.StableS ?? e.TouchDownS ?? e.TakeOffS ?? begins;
-        int from = Math.Max(Index(recording, begins - BeforeS), 0);
-        int to = Math.Min(Index(recording, endsS + AfterS) + 1, plate.ForceN.Length);
+        int from = Math.Max(Index(recording, begins - beforeS), 0);
+        int to = Math.Min(Index(recording, endsS + afterS) + 1, plate.ForceN.Length);
         int middle = Math.Clamp(Index(recording, e.TakeOffS ?? begins) - 1, from, to - 1);
 
         double[] velocity = [];

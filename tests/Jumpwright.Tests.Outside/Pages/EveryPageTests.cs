@@ -19,6 +19,7 @@ public class EveryPageTests(ServedDemo demo)
         ["athlete-operated"] = "/athletes/a10",
         ["athlete-sore"] = "/athletes/a11",
         ["athlete-unknown"] = "/athletes/a13",
+        ["trial"] = "/trials/{trial}",
         ["card"] = "/cards/{session}/a01",
         ["card-nothing-planned"] = "/cards/{session}/a14",
     };
@@ -61,9 +62,16 @@ public class EveryPageTests(ServedDemo demo)
         };
         page.RequestFailed += (_, request) => errors.Add("failed: " + request.Url);
 
-        string path = Paths[name].Replace("{session}", demo.FirstSession, StringComparison.Ordinal);
+        string path = Paths[name]
+            .Replace("{session}", demo.FirstSession, StringComparison.Ordinal)
+            .Replace("{trial}", demo.SomeTrial, StringComparison.Ordinal);
         IResponse? answer = await page.GotoAsync(path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
         Assert.Equal(200, answer!.Status);
+        if (name == "trial")
+        {
+            await page.WaitForSelectorAsync(".trace[data-from]");
+        }
+
         await page.ScreenshotAsync(
             new PageScreenshotOptions
             {

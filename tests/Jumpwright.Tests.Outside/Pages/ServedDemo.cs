@@ -1,6 +1,7 @@
 using Jumpwright.App.Commands;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
+using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Microsoft.AspNetCore.Builder;
@@ -13,7 +14,6 @@ public sealed class ServedDemo : IAsyncLifetime
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("jumpwright-pages-").FullName;
     private WebApplication? _site;
-    private OpenedSquad? _squad;
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
@@ -23,31 +23,25 @@ public sealed class ServedDemo : IAsyncLifetime
     /// <summary>The first session of the week.</summary>
     public string FirstSession { get; private set; } = "";
 
+    /// <summary>What the pages work on.</summary>
+    internal FrontDesk Desk { get; private set; } = null!;
+
+    /// <summary>Content and number of a trial on two plates, as in its address.</summary>
+    public string SomeTrial =>
+        Desk
+            .Book.Find("a01")!
+            .History.Trials.Where(t => t.Device == Device.TwoForcePlates)
+            .Select(t => $"{t.Sha256}/{t.Trial.Number}")
+            .First();
+
     public async ValueTask InitializeAsync()
     {
         DemoCommand.WriteSquad(_folder);
-        _squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
-        Catalogue catalogue = Catalogue.Standard;
-        PlannedWeek week = Bookkeeping
-            .Plan(
-                _squad.Material,
-                catalogue,
-                DemoCommand.Day,
-                1,
-                new SolveBudget { DeterministicTime = 1 },
-                null,
-                CancellationToken.None
-            )
-            .Require();
-        FirstSession = week.Cards[0].SessionId;
-        var book = new Workbook(
-            _squad.Material,
-            DemoCommand.Day,
-            catalogue,
-            Bookkeeping.Leaves(_squad.Material, catalogue, DemoCommand.Day),
-            week
-        );
-        _site = Site.Build(book, 0);
+        OpenedSquad squad = OpenedSquad.Kept(_folder, null, null, CancellationToken.None).Require();
+        Desk = new FrontDesk(squad, DemoCommand.Day, 1, new SolveBudget { DeterministicTime = 1 });
+        Desk.Plan(null, CancellationToken.None);
+        FirstSession = Desk.Book.PlanOrNull!.Cards[0].SessionId;
+        _site = Site.Build(Desk, 0);
         await _site.StartAsync();
         Address = _site.Urls.First();
     }
@@ -95,7 +89,7 @@ public sealed class ServedDemo : IAsyncLifetime
             await _site.DisposeAsync();
         }
 
-        _squad?.Dispose();
+        Desk?.Dispose();
         Directory.Delete(_folder, recursive: true);
     }
 }

@@ -226,6 +226,58 @@ namespace Jumpwright.Storage.Stores.Migrations
                     b.ToTable("fixture", (string)null);
                 });
 
+            modelBuilder.Entity("Jumpwright.Storage.Stores.Rows.JournalRow", b =>
+                {
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("AthleteId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("athlete_id");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("json");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("MadeAt")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("made_at");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<string>("ReceivedAt")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("received_at");
+
+                    b.Property<string>("SessionId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("session_id");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("who");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AthleteId");
+
+                    b.HasIndex("Number");
+
+                    b.ToTable("journal", (string)null);
+                });
+
             modelBuilder.Entity("Jumpwright.Storage.Stores.Rows.KitRow", b =>
                 {
                     b.Property<string>("Id")

@@ -506,6 +506,46 @@ public abstract class StoreContract : IDisposable
         Assert.Equal(Instant.FromUtc(2027, 1, 4, 9, 0), changed.SavedAt);
     }
 
+    [Fact]
+    public void Journal_TheSameEntryTwice_IsOneEntry_AndAnotherUnderItsIdIsToldAndNotTaken()
+    {
+        Import();
+        JournalEntry set = Entry("one", "a01", "{\"set\": 1}");
+
+        Assert.Equal(["one"], Store.Append([set]).Added);
+        Assert.Equal(["one"], Store.Append([set, set]).Known.Distinct());
+        JournalReceipt other = Store.Append([set with { Json = "{}" }, Entry("two", "a02", "{}")]);
+
+        Assert.Equal(["one"], other.Different);
+        Assert.Equal(["two"], other.Added);
+        Assert.Equal([set, Entry("two", "a02", "{}")], Store.Journal());
+    }
+
+    [Fact]
+    public void Journal_StaysThroughAnImport_AndGoesWithItsAthlete()
+    {
+        Import();
+        Store.Append([Entry("one", "a01", "{}"), Entry("two", "a02", "{}")]);
+
+        _squad.Write("athletes.csv", _squad.Read("athletes.csv") + "\n");
+        Import();
+        Assert.Equal(2, Store.Journal().Length);
+
+        Store.Erase("a02").Require();
+        Assert.Equal("a01", Assert.Single(Store.Journal()).AthleteId);
+    }
+
+    private static JournalEntry Entry(string id, string athlete, string json) =>
+        new(
+            id,
+            "set",
+            athlete,
+            "2027-01-04",
+            Instant.FromUtc(2027, 1, 4, 9, 0).PlusNanoseconds(123_000_000),
+            "tablet",
+            json
+        );
+
     /// <summary>The id on its own, not as part of a hash.</summary>
     private static bool Names(string id, string text) =>
         Regex.IsMatch(text, $"(?<![0-9a-z]){id}(?![0-9a-z])", RegexOptions.None, TimeSpan.FromSeconds(5));

@@ -1,0 +1,33 @@
+namespace Jumpwright.App.Desk.Journals;
+
+/// <summary>What is written down in the pages. A kind that an older program does not know is kept and passed over.</summary>
+internal static class EntryKinds
+{
+    /// <summary>A set was done, or was logged by mistake.</summary>
+    public const string Set = "set";
+
+    /// <summary>Pain, 0 to 10.</summary>
+    public const string Pain = "pain";
+
+    /// <summary>A stop rule spoke and work on an exercise ended.</summary>
+    public const string Stop = "stop";
+
+    /// <summary>Roll call: here or not.</summary>
+    public const string Here = "here";
+
+    /// <summary>Events of a trial set by hand, or given back to measuring.</summary>
+    public const string Correction = "correction";
+
+    /// <summary>A parent's consent for a minor, or its end.</summary>
+    public const string Consent = "consent";
+
+    /// <summary>Files that were taken in through the pages.</summary>
+    public const string Intake = "intake";
+
+    /// <summary>An intake that was taken back.</summary>
+    public const string IntakeUndone = "intake-undone";
+
+    /// <summary>Kinds that the floor view may hand in.</summary>
+    public static IReadOnlySet<string> OfTheFloor { get; } =
+        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here };
+}

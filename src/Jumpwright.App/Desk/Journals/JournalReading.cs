@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Storage.Stores;
+using Jumpwright.Trials;
+using NodaTime;
+
+namespace Jumpwright.App.Desk.Journals;
+
+/// <summary>What the journal adds to what the folder says: sets done, pain, and trials whose events somebody set.</summary>
+internal static class JournalReading
+{
+    /// <summary>The entry's words, or null where they are of another shape.</summary>
+    public static T? Read<T>(JournalEntry entry)
+        where T : class
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<T>(entry.Json);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Later in time first; of two at one time the greater id, so that every machine decides alike.</summary>
+    public static IEnumerable<JournalEntry> LatestFirst(IEnumerable<JournalEntry> entries) =>
+        entries.OrderByDescending(e => e.MadeAt).ThenByDescending(e => e.Id, StringComparer.Ordinal);
+
+    /// <summary>An athlete's history with the journal's entries about them.</summary>
+    public static History Of(History history, IReadOnlyCollection<JournalEntry> theirs, DateTimeZone zone)
+    {
+        if (theirs.Count == 0)
+        {
+            return history;
+        }
+
+        ImmutableArray<CompletedItem> done = SetsDone.Merge(history.Completed, theirs, zone);
+        ImmutableArray<SymptomReport> felt =
+        [
+            .. history.Symptoms,
+            .. theirs
+                .Where(e => e.Kind == EntryKinds.Pain)
+                .Select(e => (Entry: e, Pain: Read<PainEntry>(e)))
+                .Where(p => p.Pain is { Site: not null })
+                .Select(p => new SymptomReport(
+                    history.Athlete.Id,
+                    SetsDone.DayOf(p.Entry, zone),
+                    p.Pain!.Site!,
+                    p.Pain.Side switch
+                    {
+                        "left" => Side.Left,
+                        "right" => Side.Right,
+                        "both" => Side.Both,
+                        _ => Side.Unknown,
+                    },
+                    null,
+                    null,
+                    "pain",
+                    p.Pain.When,
+                    p.Pain.Score,
+                    null
+                )),
+        ];
+        return history with { Completed = done, Symptoms = felt };
+    }
+
+    /// <summary>Puts the trials that follow a person's hand in the place of the automatic ones.</summary>
+    public static (ImmutableArray<MeasuredTrial> Trials, ImmutableArray<CorrectedTrial> Corrected) Correct(
+        ImmutableArray<MeasuredTrial> trials,
+        IEnumerable<JournalEntry> theirs,
+        Func<string, byte[]?> raw
+    )
+    {
+        var last = new Dictionary<(string, int), (JournalEntry Entry, CorrectionEntry Set)>();
+        foreach (JournalEntry entry in theirs.Where(e => e.Kind == EntryKinds.Correction))
+        {
+            if (Read<CorrectionEntry>(entry) is { } set && !set.Events.IsDefault)
+            {
+                last[(set.Sha256, set.Trial)] = (entry, set);
+            }
+        }
+
+        if (last.Count == 0)
+        {
+            return (trials, []);
+        }
+
+        var corrected = ImmutableArray.CreateBuilder<CorrectedTrial>();
+        var now = trials.ToBuilder();
+        for (int i = 0; i < now.Count; i++)
+        {
+            MeasuredTrial trial = now[i];
+            if (!last.TryGetValue((trial.Sha256, trial.Trial.Number), out var word) || word.Set.Events.IsEmpty)
+            {
+                continue;
+            }
+
+            Outcome<Trial> again = Again(trial, word.Set.ForMeasuring(), raw);
+            bool followed = again.TryGet(out Trial? set, out Refusal? refusal);
+            corrected.Add(
+                new CorrectedTrial(
+                    trial.Trial,
+                    trial.Sha256,
+                    word.Set,
+                    word.Entry.Who,
+                    word.Entry.MadeAt,
+                    refusal?.Sentence
+                )
+            );
+            if (followed)
+            {
+                now[i] = trial with { Trial = set! };
+            }
+        }
+
+        return (now.ToImmutable(), corrected.ToImmutable());
+    }
+
+    /// <summary>Measures a trial again from its kept bytes with some of its events set.</summary>
+    public static Outcome<Trial> Again(
+        MeasuredTrial trial,
+        ImmutableArray<EventCorrection> corrections,
+        Func<string, byte[]?> raw
+    )
+    {
+        if (raw(trial.Sha256) is not { } bytes)
+        {
+            return new Refusal("The recording's bytes are not at hand, so the trial can't be measured again.");
+        }
+
+        return Recording
+            .From(bytes, trial.Labels)
+            .Then(recording =>
+                Measuring
+                    .Of(recording, trial.Trial.Task, new MeasuringOptions { Corrections = corrections })
+                    .Then<Trial>(all =>
+                        all.FirstOrDefault(t => t.Number == trial.Trial.Number) is { } same
+                            ? same with
+                            {
+                                Warnings = [.. recording.Warnings.Union(same.Warnings, StringComparer.Ordinal)],
+                            }
+                            : new Refusal("The recording no longer holds this trial: import the squad again.")
+                    )
+            );
+    }
+}

@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Storage.Stores;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Jumpwright.App.Desk.Journals;
+
+/// <summary>
+/// Sets logged on the floor as work done. A row of completed.csv for the same athlete, session and exercise was written by
+/// somebody who looked back on it, so its amounts count instead; pain is never lowered by either.
+/// </summary>
+internal static class SetsDone
+{
+    public static ImmutableArray<CompletedItem> Merge(
+        ImmutableArray<CompletedItem> written,
+        IReadOnlyCollection<JournalEntry> theirs,
+        DateTimeZone zone
+    )
+    {
+        (JournalEntry Entry, PainEntry Pain)[] pains =
+        [
+            .. theirs
+                .Where(e => e.Kind == EntryKinds.Pain)
+                .Select(e => (e, JournalReading.Read<PainEntry>(e)!))
+                .Where(p => p.Item2 is not null),
+        ];
+        var all = written.ToBuilder();
+        foreach (var group in Effective(theirs).GroupBy(s => (s.Entry.SessionId, s.Set.Exercise)))
+        {
+            (JournalEntry first, SetEntry set) = group.First();
+            LocalDate day = DayOf(first, zone);
+            double? during = Worst(pains, group.Key.SessionId, "during", group.Key.Exercise);
+            double? morning = Worst(pains, group.Key.SessionId, "next-morning", group.Key.Exercise);
+            int at = all.ToList()
+                .FindIndex(c =>
+                    c.Date == day
+                    && c.ExerciseId == set.Exercise
+                    && (c.SessionId == group.Key.SessionId || c.SessionId.Length == 0)
+                );
+            if (at >= 0)
+            {
+                all[at] = all[at] with
+                {
+                    PainDuring = Higher(all[at].PainDuring, during),
+                    PainNextMorning = Higher(all[at].PainNextMorning, morning),
+                };
+                continue;
+            }
+
+            all.Add(
+                new CompletedItem(
+                    first.AthleteId!,
+                    day,
+                    group.Key.SessionId ?? "",
+                    set.Exercise,
+                    group.Count(),
+                    group.Max(s => s.Set.Reps),
+                    group.Sum(s => s.Set.Contacts),
+                    group.Any(s => s.Set.Faults is not null) ? group.Sum(s => s.Set.Faults ?? 0) : null,
+                    during,
+                    morning,
+                    null,
+                    set.DropHeightM,
+                    null
+                )
+            );
+        }
+
+        return all.ToImmutable();
+    }
+
+    /// <summary>Each set once, by the rule: the later word counts; a set taken back does not.</summary>
+    public static IEnumerable<(JournalEntry Entry, SetEntry Set)> Effective(IEnumerable<JournalEntry> entries) =>
+        Words(entries)
+            .GroupBy(s => (s.Entry.AthleteId, s.Entry.SessionId, s.Set.Exercise, s.Set.Number))
+            .Select(g => g.First())
+            .Where(s => !s.Set.Undone)
+            .OrderBy(s => s.Entry.MadeAt)
+            .ThenBy(s => s.Entry.Id, StringComparer.Ordinal);
+
+    /// <summary>Sets about which two words differ, the one that counts first.</summary>
+    public static IEnumerable<(JournalEntry Entry, SetEntry Set)[]> Differing(IEnumerable<JournalEntry> entries) =>
+        Words(entries)
+            .GroupBy(s => (s.Entry.AthleteId, s.Entry.SessionId, s.Set.Exercise, s.Set.Number))
+            .Where(g =>
+                g.Select(s => s.Set).Distinct().Count() > 1 && g.Select(s => s.Entry.Who).Distinct().Count() > 1
+            )
+            .Select(g => g.ToArray());
+
+    /// <summary>The day a session is named for, or the day of the device's clock.</summary>
+    public static LocalDate DayOf(JournalEntry entry, DateTimeZone zone) =>
+        entry.SessionId is { Length: >= 10 } id && LocalDatePattern.Iso.Parse(id[..10]) is { Success: true } day
+            ? day.Value
+            : entry.MadeAt.InZone(zone).Date;
+
+    private static IEnumerable<(JournalEntry Entry, SetEntry Set)> Words(IEnumerable<JournalEntry> entries) =>
+        JournalReading
+            .LatestFirst(entries.Where(e => e.Kind == EntryKinds.Set && e.AthleteId is not null))
+            .Select(e => (e, JournalReading.Read<SetEntry>(e)!))
+            .Where(s => s.Item2 is not null);
+
+    private static double? Worst(
+        (JournalEntry Entry, PainEntry Pain)[] pains,
+        string? session,
+        string when,
+        string exercise
+    ) =>
+        pains
+            .Where(p => p.Entry.SessionId == session && p.Pain.When == when)
+            .Where(p => p.Pain.Exercise is null || p.Pain.Exercise == exercise)
+            .Select(p => (double?)p.Pain.Score)
+            .Max();
+
+    private static double? Higher(double? a, double? b) =>
+        a is null ? b
+        : b is null ? a
+        : Math.Max(a.Value, b.Value);
+}

@@ -1,0 +1,50 @@
+using Jumpwright.App.Desk;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace Jumpwright.App.Pages.Routes;
+
+/// <summary>Answers that several routes give.</summary>
+internal static class Answers
+{
+    /// <summary>No entry that somebody types is longer, so a larger body is no such thing.</summary>
+    public const int MostBytes = 64 * 1024;
+
+    public static IResult NotFound(Workbook book) =>
+        new RazorComponentResult<NotFoundPage>(new { Book = book }) { StatusCode = StatusCodes.Status404NotFound };
+
+    /// <summary>A sentence why something was not done.</summary>
+    public static IResult Refused(string sentence, int status = StatusCodes.Status409Conflict) =>
+        Results.Json(new { refused = sentence }, statusCode: status);
+
+    /// <summary>The body as an object, or null where it is too long or of another shape.</summary>
+    public static async Task<T?> Body<T>(HttpRequest request, int most = MostBytes)
+        where T : class
+    {
+        if (request.ContentLength > most || !request.HasJsonContentType())
+        {
+            return null;
+        }
+
+        try
+        {
+            using var bytes = new MemoryStream();
+            byte[] part = new byte[8192];
+            int read;
+            while ((read = await request.Body.ReadAsync(part, request.HttpContext.RequestAborted)) > 0)
+            {
+                if (bytes.Length + read > most)
+                {
+                    return null;
+                }
+
+                bytes.Write(part, 0, read);
+            }
+
+            return System.Text.Json.JsonSerializer.Deserialize<T>(bytes.GetBuffer().AsSpan(0, (int)bytes.Length));
+        }
+        catch (System.Text.Json.JsonException)
+        {
+            return null;
+        }
+    }
+}

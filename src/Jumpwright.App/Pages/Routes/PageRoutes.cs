@@ -1,0 +1,64 @@
+using Jumpwright.App.Desk;
+using Jumpwright.Paper;
+using Jumpwright.Sessions;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace Jumpwright.App.Pages.Routes;
+
+/// <summary>The plain pages: squad, athlete, week, refused recordings, exercises, cards.</summary>
+internal static class PageRoutes
+{
+    public static void Map(WebApplication app, FrontDesk desk)
+    {
+        app.MapGet("/", () => new RazorComponentResult<SquadPage>(new { desk.Book }));
+        app.MapGet("/week", () => new RazorComponentResult<WeekPage>(new { desk.Book }));
+        app.MapGet("/refused", () => new RazorComponentResult<RefusedPage>(new { desk.Book }));
+        app.MapGet("/exercises", () => new RazorComponentResult<ExercisesPage>(new { desk.Book }));
+        app.MapGet(
+            "/athletes/{id}",
+            (string id) =>
+                desk.Book.Find(id) is { } leaf
+                    ? new RazorComponentResult<AthletePage>(
+                        new
+                        {
+                            desk.Book,
+                            Leaf = leaf,
+                            Pictures = desk.Pictures.Of(id, desk.Book.Day),
+                        }
+                    )
+                    : Answers.NotFound(desk.Book)
+        );
+        app.MapGet(
+            "/cards/{session}/{athlete}.pdf",
+            (string session, string athlete) =>
+                Card(desk.Book, session, athlete) is { } card
+                    ? Results.File(CardPdf.Render(card, desk.Pictures.Of(athlete, card.Date)), "application/pdf")
+                    : Answers.NotFound(desk.Book)
+        );
+        app.MapGet(
+            "/cards/{session}/{athlete}",
+            (string session, string athlete) =>
+                Card(desk.Book, session, athlete) is { } card
+                    ? new RazorComponentResult<CardPage>(
+                        new
+                        {
+                            desk.Book,
+                            Card = card,
+                            Pictures = desk.Pictures.Of(athlete, card.Date),
+                        }
+                    )
+                    : Answers.NotFound(desk.Book)
+        );
+        app.MapGet(
+            "/sheets/{session}.pdf",
+            (string session) =>
+                desk.Book.PlanOrNull?.Sheets.FirstOrDefault(s => s.SessionId == session) is { } sheet
+                    ? Results.File(CoachSheetPdf.Render(sheet), "application/pdf")
+                    : Answers.NotFound(desk.Book)
+        );
+        app.MapFallback(() => Answers.NotFound(desk.Book));
+    }
+
+    private static SessionCard? Card(Workbook book, string session, string athlete) =>
+        book.PlanOrNull?.Cards.FirstOrDefault(c => c.SessionId == session && c.AthleteId == athlete);
+}
