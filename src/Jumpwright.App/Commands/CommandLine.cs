@@ -95,6 +95,7 @@ internal static class CommandLine
                 (ExitCodes.Usage, "not understood, or a path does not exist"),
                 (ExitCodes.SomeRefused, "some of what was given was refused"),
                 (ExitCodes.NoPlan, "no plan: requirements collide, or none was found in time"),
+                (ExitCodes.WouldChange, "measuring again would change something, and nothing was written"),
                 Cancelled,
             ]
         );
@@ -115,6 +116,7 @@ internal static class CommandLine
         new DemoCommand(),
         new MeasureCommand(),
         new ImportCommand(),
+        new RemeasureCommand(),
         new PlanCommand(),
         new CardsCommand(),
         new ServeCommand(),

@@ -18,6 +18,9 @@ internal static class ExitCodes
     /// <summary>There is no plan: the requirements collide, or time ran out before one was found.</summary>
     public const int NoPlan = 4;
 
+    /// <summary>Measuring again would change what is stored, and nothing was written.</summary>
+    public const int WouldChange = 5;
+
     /// <summary>Ctrl-C.</summary>
     public const int Cancelled = 130;
 }

@@ -58,7 +58,7 @@ internal static class MeasureFiles
     {
         if (listed.FullPath is null)
         {
-            return Unopened(listed, listed.Fault ?? new Refusal($"{listed.File} can't be read."));
+            return Unopened(listed, listed.Fault ?? IntakeRefusals.Unreadable(listed.File));
         }
 
         byte[] bytes;
@@ -66,14 +66,14 @@ internal static class MeasureFiles
         {
             if (new FileInfo(listed.FullPath).Length > LargestFileBytes)
             {
-                return Unopened(listed, "is too large for a recording of a jump; cut out the jump and export it again");
+                return Unopened(listed, IntakeRefusals.TooLarge(listed.File));
             }
 
             bytes = File.ReadAllBytes(listed.FullPath);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return Unopened(listed, "can't be opened; close it in other programs and check its permissions");
+            return Unopened(listed, IntakeRefusals.Closed(listed.File));
         }
 
         string sha256 = Convert.ToHexStringLower(SHA256.HashData(bytes));
@@ -83,10 +83,7 @@ internal static class MeasureFiles
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            var fault = new Refusal(
-                $"{listed.File} could not be measured because of a fault in this program ({e.GetType().Name}); "
-                    + "keep the file and report it."
-            );
+            Refusal fault = IntakeRefusals.OwnFault(listed.File, e.GetType().Name);
             return new MeasuredFile(listed, sha256, Refused(listed, fault));
         }
     }
@@ -103,9 +100,6 @@ internal static class MeasureFiles
             turns.Release();
         }
     }
-
-    private static MeasuredFile Unopened(ListedRecording listed, string what) =>
-        Unopened(listed, new Refusal($"{listed.File} {what}."));
 
     private static MeasuredFile Unopened(ListedRecording listed, Refusal refusal) =>
         new(listed, null, Refused(listed, refusal));

@@ -41,16 +41,19 @@ public interface IStore : IDisposable
     Outcome<ReadOnlyMemory<byte>> RawBytes(string sha256);
 
     /// <summary>
-    /// Measures every recording again from its kept bytes and shows what would change. Nothing is written: a new version takes
-    /// effect with the next import.
+    /// Measures every recording again from its kept bytes and shows what would change. Unless it is to be applied, nothing is
+    /// written. Applied, each recording changes in one transaction, so that a kill leaves every one of them whole and another
+    /// run completes it; what an older version measured is kept beside it.
     /// </summary>
     /// <param name="measure">How to measure; null takes the core.</param>
     /// <param name="progress">Told after each recording, on the calling thread.</param>
+    /// <param name="apply">Whether it takes effect.</param>
     /// <param name="cancel">Stops between recordings.</param>
     /// <returns>The comparison, or one sentence if kept bytes are damaged or nothing was imported yet.</returns>
     Outcome<RemeasureReport> Remeasure(
         Measurer? measure = null,
         IProgress<ImportProgress>? progress = null,
+        bool apply = false,
         CancellationToken cancel = default
     );
 

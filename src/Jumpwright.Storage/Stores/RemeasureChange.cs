@@ -8,6 +8,7 @@ namespace Jumpwright.Storage.Stores;
 /// <param name="Trial">The trial; null when it concerns the whole recording.</param>
 /// <param name="Before">The measure as it is stored; null when there is none.</param>
 /// <param name="After">The measure as it would be; null when there would be none.</param>
+/// <param name="Kind">What kind of change.</param>
 /// <param name="Sentence">What changes, in words.</param>
 public sealed record RemeasureChange(
     string File,
@@ -15,6 +16,7 @@ public sealed record RemeasureChange(
     int? Trial,
     Measure? Before,
     Measure? After,
+    RemeasureKind Kind,
     string Sentence
 )
 {

@@ -109,6 +109,7 @@ public sealed class Store : IStore
     public Outcome<RemeasureReport> Remeasure(
         Measurer? measure = null,
         IProgress<ImportProgress>? progress = null,
+        bool apply = false,
         CancellationToken cancel = default
     )
     {
@@ -129,6 +130,7 @@ public sealed class Store : IStore
         }
 
         var changes = new List<RemeasureChange>();
+        var tally = new RemeasureTally();
         int unchanged = 0;
         for (int i = 0; i < all.Length; i++)
         {
@@ -140,7 +142,12 @@ public sealed class Store : IStore
             }
 
             MeasuredRecording now = again(bytes, MeasurementIds.Labels(stored.Manifest));
-            ImmutableArray<RemeasureChange> found = Remeasurer.Compare(recording.File, stored, now);
+            ImmutableArray<RemeasureChange> found = Remeasurer.Compare(recording.File, stored, now, tally);
+            if (apply && (!found.IsEmpty || stored.Version != ProductVersion.Current))
+            {
+                _database.Write(context => Remeasurer.Replace(context, recording.File, stored, now));
+            }
+
             unchanged += found.IsEmpty ? 1 : 0;
             changes.AddRange(found);
             progress?.Report(new ImportProgress(i + 1, all.Length, recording.File));
@@ -151,6 +158,8 @@ public sealed class Store : IStore
             ProductVersion.Current,
             all.Length,
             unchanged,
+            tally.Measures(),
+            apply,
             [.. changes]
         );
     }

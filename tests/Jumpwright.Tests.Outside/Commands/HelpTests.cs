@@ -8,7 +8,7 @@ namespace Jumpwright.Tests.Outside.Commands;
 public class HelpTests
 {
     public static TheoryData<string> Names() =>
-        ["demo", "measure", "import", "plan", "cards", "serve", "catalogue", "limits", "validate"];
+        ["demo", "measure", "import", "remeasure", "plan", "cards", "serve", "catalogue", "limits", "validate"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -51,6 +51,7 @@ public class HelpTests
             ExitCodes.Usage,
             ExitCodes.SomeRefused,
             ExitCodes.NoPlan,
+            ExitCodes.WouldChange,
             ExitCodes.Cancelled,
         ];
         Assert.All(
