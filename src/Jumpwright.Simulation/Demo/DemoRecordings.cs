@@ -93,7 +93,7 @@ public static class DemoRecordings
                     TakeOffVelocityMS = speed,
                     SwayN = sway,
                     LandingPostureDropM = posture,
-                    StandAfterS = 2.5,
+                    StandAfterS = 3.5,
                 },
                 random
             ),

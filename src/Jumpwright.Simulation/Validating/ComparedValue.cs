@@ -32,7 +32,8 @@ public readonly record struct ComparedValue(
         !Doubtful
         && Name switch
         {
-            MeasureNames.JumpHeight or MeasureNames.JumpHeightFlightTime => Math.Abs(Error) > HeightLimitM,
+            MeasureNames.JumpHeight or MeasureNames.JumpHeightFlightTime or MeasureNames.DropHeight => Math.Abs(Error)
+                > HeightLimitM,
             MeasureNames.ContactTime => Math.Abs(Error) > ContactLimitS,
             _ => false,
         };

@@ -13,18 +13,37 @@ public static class Population
 
     /// <summary>An ordinary recording on good plates: 1000 Hz, two plates, sway of a few newtons, noise to 2 N.</summary>
     public static SimulatedCase Clean(JumpTask task, ulong seed, int number) =>
-        Make(task, seed, number, "clean", (random, _) => CleanPlates(random), sway: random => random.Uniform(1, 4));
+        Make(task, seed, number, "clean", (random, _, _) => CleanPlates(random), sway: random => random.Uniform(1, 4));
+
+    /// <summary>The same, but the slow force of standing is no motion: it is added to the force, and the person stands still.</summary>
+    public static SimulatedCase Disturbed(JumpTask task, ulong seed, int number) =>
+        Make(
+            task,
+            seed,
+            number,
+            "disturbed",
+            (random, _, _) => CleanPlates(random) with { DisturbanceN = random.Uniform(1, 4) },
+            sway: _ => 0
+        );
 
     /// <summary>Anything that a hall may bring: other rates, one plate, noise, hum, drift, offset, ringing, steps, one foot first.</summary>
     public static SimulatedCase Varied(JumpTask task, ulong seed, int number) =>
-        Make(task, seed, number, "varied", VariedPlates, sway: random => random.Uniform(0.5, 6));
+        Make(
+            task,
+            seed,
+            number,
+            "varied",
+            VariedPlates,
+            // Half of them sway as a motion of the body; in the others the slow force is the device's.
+            sway: random => random.Chance(0.5) ? random.Uniform(0.5, 6) : 0
+        );
 
     private static SimulatedCase Make(
         JumpTask task,
         ulong seed,
         int number,
         string group,
-        Func<SeededRandom, SimulatedMotion, PlateSettings> plates,
+        Func<SeededRandom, SimulatedMotion, double, PlateSettings> plates,
         Func<SeededRandom, double> sway
     )
     {
@@ -33,12 +52,19 @@ public static class Population
         {
             SeededRandom random = SeededRandom.For(
                 seed + (again * 7919),
-                ((ulong)task * 1_000_003) + (ulong)number + (group == "clean" ? 0UL : 500_000UL)
+                ((ulong)task * 1_000_003)
+                    + (ulong)number
+                    + (
+                        group == "clean" ? 0UL
+                        : group == "disturbed" ? 250_000UL
+                        : 500_000UL
+                    )
             );
             try
             {
-                SimulatedMotion motion = Motion(task, random, sway(random), group != "clean");
-                PlateSettings settings = plates(random, motion);
+                double swayN = sway(random);
+                SimulatedMotion motion = Motion(task, random, swayN, group == "varied");
+                PlateSettings settings = plates(random, motion, swayN);
                 SimulatedRecording recording = Plates.Record(motion, settings, random);
                 double? box = task == JumpTask.DropJump ? Math.Round(random.Uniform(0.2, 0.6), 2) : null;
                 byte[] bytes = ForceCsv.Bytes(
@@ -66,7 +92,7 @@ public static class Population
     {
         double mass = random.Uniform(45, 115);
         double before = random.Uniform(1.3, 3);
-        double after = random.Uniform(1.5, 2.8);
+        double after = varied ? random.Uniform(1.5, 3.5) : random.Uniform(2.5, 4);
         double rise = random.Uniform(0.07, 0.14);
         double posture = random.Uniform(-0.005, 0.04);
         double landing = random.Uniform(0.12, 0.32);
@@ -181,7 +207,7 @@ public static class Population
             CutFromS = random.Uniform(0, 0.2),
         };
 
-    private static PlateSettings VariedPlates(SeededRandom random, SimulatedMotion motion)
+    private static PlateSettings VariedPlates(SeededRandom random, SimulatedMotion motion, double swayN)
     {
         double landing = motion.LandingS ?? motion.Motion.ToS;
         return new()
@@ -189,7 +215,10 @@ public static class Population
             RateHz = random.OneOf<double>(Rates),
             TwoPlates = random.Chance(0.6),
             NoiseN = 0.5 * Math.Pow(16, random.Unit()),
-            DisturbanceN = random.Chance(0.3) ? random.Uniform(0.5, 4) : 0,
+            DisturbanceN =
+                swayN == 0 ? random.Uniform(0.5, 5)
+                : random.Chance(0.15) ? random.Uniform(0.5, 4)
+                : 0,
             HumN = random.Chance(0.3) ? random.Uniform(0.5, 5) : 0,
             HumHz = random.OneOf<double>(50, 60),
             DriftN = random.Chance(0.3) ? random.Uniform(-6, 6) : 0,

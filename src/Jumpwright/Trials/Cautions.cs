@@ -29,6 +29,15 @@ internal static class Cautions
     public static string LandedHigher(double metres) =>
         $"By impulse the landing was about {metres * 100:0} cm higher than the take-off, which does not happen on a level plate; the heights disagree and neither is sure.";
 
+    public static string HeightUnsure(double metres) =>
+        $"A height by impulse is known only to ±{metres * 100:0.0} cm: to make it surer, stand still for three seconds before and after.";
+
+    public const string StabilisationUnsure =
+        "The force swings out to the very edge of 5 % of the weight, so the time to stabilisation could be one swing shorter or longer.";
+
+    public static string ContactUnsure(double seconds) =>
+        $"The contact time is known only to ±{seconds * 1000:0} ms: look at the trace, or record at a higher rate.";
+
     public static string BouncesIgnored(int count) =>
         count == 1
             ? "A bounce after the landing was not taken for a jump."

@@ -84,6 +84,7 @@ internal static class DropJumpTrials
         );
 
         list.Add(MeasureNames.ContactTime, contactS, Unit.Second, contactU, "force-threshold");
+        Sureness.OfContact(list);
         PushMeasures.FlightTime(list, plate, takeOff, landed);
         if (touchDown.Unsettled || takeOff.Unsettled)
         {

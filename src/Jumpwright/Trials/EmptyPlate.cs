@@ -24,8 +24,19 @@ internal readonly record struct EmptyPlate(
     /// <summary>No usable plate drifts faster, N/s.</summary>
     private const double MostDriftNS = 3;
 
+    /// <summary>Hum and ringing make neighbours alike, so that a mean is less sure than of as many independent samples (house estimate).</summary>
+    private const double ZeroAlike = 1.5;
+
     private const double RingingS = 0.08;
     private const double EdgeS = 0.02;
+
+    /// <summary>So far from empty, N and part of the load, somebody touched the plate: no reading of its zero.</summary>
+    private const double TouchN = 60;
+
+    private const double TouchPart = 0.08;
+
+    /// <summary>Stepping on and off loads a plate slowly: where nobody flies, up to this long before and after is left out, s.</summary>
+    private const double StepS = 0.3;
 
     public static EmptyPlate Of(
         ReadOnlySpan<double> forceN,
@@ -44,12 +55,16 @@ internal readonly record struct EmptyPlate(
         double products = 0;
         double middle = forceN.Length / 2.0;
         double shift = rough.ZeroN;
+        double most =
+            rough.LoadN > 0 ? Math.Max(Math.Max(TouchN, 10 * rough.NoiseN), TouchPart * rough.LoadN) : double.MaxValue;
         int from = 0;
         for (int k = 0; k <= contacts.Count; k++)
         {
             int to = k < contacts.Count ? contacts[k].Samples.From : forceN.Length;
-            int start = from + (k == 0 ? 0 : edge);
-            int end = to - (k == contacts.Count ? 0 : edge);
+            bool flies = k > 0 && k < contacts.Count && to - from < Plate.LongestFlightS * rateHz;
+            int margin = flies ? edge : Math.Max(edge, Math.Min((int)(StepS * rateHz), (to - from) / 3));
+            int start = from + (k == 0 ? 0 : margin);
+            int end = to - (k == contacts.Count ? 0 : margin);
             // A plate rings after take-off: leave that out where enough remains.
             if (k > 0 && end - start > 3 * ringing)
             {
@@ -59,6 +74,11 @@ internal readonly record struct EmptyPlate(
             for (int i = start; i < end; i++)
             {
                 double f = forceN[i] - shift;
+                if (Math.Abs(f) > most)
+                {
+                    continue;
+                }
+
                 sum += f;
                 squares += f * f;
                 double t = (i - middle) / rateHz;
@@ -82,11 +102,13 @@ internal readonly record struct EmptyPlate(
         double spread = Math.Max(timeSquares - (n * meanTime * meanTime), 1e-9);
         double drift = (products - (n * meanTime * mean)) / spread;
         // Hum and ringing make neighbours alike: count one independent sample in four.
-        double driftU = Math.Min(
-            (2 * (deviation + 0.05) / Math.Sqrt(spread)) + (0.1 / Math.Sqrt(spread / n)),
-            MostDriftNS
-        );
-        double zeroU = (2 * deviation / Math.Sqrt(n)) + 0.02;
+        double driftU = (ZeroAlike * (deviation + 0.05) / Math.Sqrt(spread)) + (0.05 / Math.Sqrt(spread / n));
+        if (driftU > MostDriftNS)
+        {
+            (drift, driftU) = (0, MostDriftNS);
+        }
+
+        double zeroU = (ZeroAlike * deviation / Math.Sqrt(n)) + 0.02;
         return new EmptyPlate(shift + mean, zeroU, deviation, middle + (meanTime * rateHz), drift, driftU, (int)n);
     }
 }

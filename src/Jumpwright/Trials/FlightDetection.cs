@@ -103,7 +103,9 @@ internal static class FlightDetection
         // A short contact right before a long one is the first touch of a landing; any other is the plate ringing.
         for (int k = runs.Count - 1; k >= 0; k--)
         {
-            if (runs[k].Length >= shortest)
+            // A recording may begin with the last of a contact or end with the first of a landing.
+            bool cut = (runs[k].From == 0 || runs[k].To == forceN.Length) && runs[k].Length >= 3;
+            if (runs[k].Length >= shortest || cut)
             {
                 continue;
             }

@@ -8,6 +8,12 @@ internal static class Landing
     private const double BandPart = 0.05;
     private const double StandingS = 1;
 
+    /// <summary>What the force may be off by beside all that is known of it, N.</summary>
+    private const double EdgeN = 0.3;
+
+    /// <summary>A time to stabilisation that hangs on which of two swings was the last is not decided from, s.</summary>
+    private const double UnsureS = 0.25;
+
     /// <summary>Loading rate is a slope over this long, s: long enough for 200 Hz, short enough for an impact (house rule).</summary>
     private const double RateOverS = 0.01;
 
@@ -44,32 +50,54 @@ internal static class Landing
             standing++;
         }
 
-        int last = standing - 1;
-        while (last > from && Math.Abs(Mean(plate, last, width) - motion.WeightN) <= band)
-        {
-            last--;
-        }
-
-        if (plate.Seconds(last, standing - 1) < StandingS || last <= from)
+        // What the force may be off by near the band's edge decides which crossing is the last, and when.
+        double noise = plate.Levels.NoiseN / Math.Sqrt((2 * width) + 1);
+        double doubtN = PushMeasures.Quadrature(motion.WeightUncertaintyN, noise, motion.DisturbanceN) + EdgeN;
+        if (LastOutside(plate, motion.WeightN, band, width, standing, from) is not { } at)
         {
             return null;
         }
 
-        // The last instant outside lies between this sample and the next.
-        double outside = Math.Abs(Mean(plate, last, width) - motion.WeightN) - band;
-        double inside = band - Math.Abs(Mean(plate, last + 1, width) - motion.WeightN);
-        double at = last + (outside + inside > 0 ? outside / (outside + inside) : 0.5);
-        double slope = Math.Max(outside + inside, 0.05) * plate.RateHz;
-        double noise = 2 * plate.Levels.NoiseN / Math.Sqrt((2 * width) + 1);
-        double u = Math.Min(PushMeasures.Quadrature(motion.WeightUncertaintyN, noise, 0.5) / slope, 0.1);
+        if (plate.Seconds(at, standing - 1) < StandingS)
+        {
+            return null;
+        }
+
+        double wider = LastOutside(plate, motion.WeightN, band + doubtN, width, standing, from) ?? from;
+        double narrower = LastOutside(plate, motion.WeightN, band - doubtN, width, standing, from) ?? at;
+        double u = Math.Max(Math.Abs(plate.Seconds(wider, at)), Math.Abs(plate.Seconds(at, narrower)));
         into.Add(
             MeasureNames.TimeToStabilisation,
             plate.Seconds(touchDown.Sample, at),
             Unit.Second,
-            u + (0.5 / plate.RateHz),
+            PushMeasures.Quadrature(u, touchDown.UncertaintyS, 0.3 / plate.RateHz),
             "last instant outside 5 % of weight"
         );
+        if (u > UnsureS)
+        {
+            into.Doubt(Cautions.StabilisationUnsure, MeasureNames.TimeToStabilisation);
+        }
+
         return at;
+    }
+
+    /// <summary>The last instant before a sample at which the force lies outside a band, between two samples; null where it never does.</summary>
+    private static double? LastOutside(Plate plate, double weightN, double band, int width, int before, int from)
+    {
+        int last = before - 1;
+        while (last > from && Math.Abs(Mean(plate, last, width) - weightN) <= band)
+        {
+            last--;
+        }
+
+        if (last <= from || last + 1 >= plate.ForceN.Length)
+        {
+            return null;
+        }
+
+        double outside = Math.Abs(Mean(plate, last, width) - weightN) - band;
+        double inside = band - Math.Abs(Mean(plate, last + 1, width) - weightN);
+        return last + (outside + inside > 0 ? Math.Clamp(outside / (outside + inside), 0, 1) : 0.5);
     }
 
     /// <summary>Half the width of a running mean that keeps noise well inside the band, samples.</summary>

@@ -16,6 +16,11 @@ internal static class LostSamples
     private const double GapS = 0.05;
     private const double FrozenS = 0.025;
 
+    /// <summary>Where samples were lost the force leaps when it goes on, N and steps of the file; a level part goes on by one step.</summary>
+    private const double LeapN = 8;
+
+    private const double LeapSteps = 3;
+
     /// <summary>One value for longer is somebody standing in a recording without noise, s.</summary>
     private const double StandingS = 0.4;
 
@@ -134,7 +139,8 @@ internal static class LostSamples
             }
 
             double part = force[i - 1] / load;
-            if (run >= longest && run < standing && part > 0.15 && Math.Abs(part - 1) > 0.15)
+            bool leaps = i < force.Length && Math.Abs(force[i] - force[i - 1]) > Math.Max(LeapN, LeapSteps * quantum);
+            if (run >= longest && run < standing && part > 0.15 && Math.Abs(part - 1) > 0.15 && leaps)
             {
                 return Refusals.Frozen(plate.TimeS(i - 1 - run));
             }

@@ -90,7 +90,7 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
             // A trough of unweighting is neither so low nor flat for so long as an empty plate.
             double level = zero / Math.Max(load + zero, 1);
-            empty = load > 80 && (level < 0.1 || (level < 0.5 && longest * block >= 0.14 * rateHz));
+            empty = load > 80 && (level < 0.1 || (level < 0.5 && longest * block >= 0.25 * rateHz));
         }
 
         ArrayPool<double>.Shared.Return(rented);

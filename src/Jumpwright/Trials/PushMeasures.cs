@@ -17,6 +17,7 @@ internal static class PushMeasures
         double u = TakeOffVelocityUncertainty(motion, takeOff);
         into.Add(MeasureNames.JumpHeight, Flight.HeightFromVelocityM(v), Unit.Metre, Math.Abs(v) / G * u, ByImpulse);
         into.Add(MeasureNames.TakeOffVelocity, v, Unit.MetrePerSecond, u, ByImpulse);
+        Sureness.OfHeight(into, MeasureNames.JumpHeight);
         if (takeOff.Unsettled)
         {
             into.Doubt(
@@ -155,7 +156,7 @@ internal static class PushMeasures
         double uPeak = Quadrature(
             f[at] * uv,
             1.5 * v[at] * plate.Levels.NoiseN / Math.Sqrt(points),
-            v[at] * plate.Empty.ZeroUncertaintyN
+            v[at] * PushMeasures.Quadrature(plate.Empty.ZeroUncertaintyN, motion.DisturbanceN)
         );
         into.Add(MeasureNames.PeakPropulsivePower, top, Unit.Watt, uPeak, "force times velocity");
 

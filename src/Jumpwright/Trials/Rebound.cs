@@ -60,7 +60,7 @@ internal sealed record Rebound(Instant TouchDown, Instant Bottom, Instant TakeOf
         double fallU =
             seconds
             * PushMeasures.Quadrature(
-                motion.VelocityUncertaintyAt(TouchDown.Sample) / 2,
+                motion.VelocityUncertaintyAt(TouchDown.Sample),
                 motion.VelocityAt(TouchDown.Sample) * TouchDown.UncertaintyS / Math.Max(seconds, 0.01)
             );
         double forceU = PushMeasures.Quadrature(1.5 * plate.Levels.NoiseN, 0.002 * PeakForceN);

@@ -28,7 +28,9 @@ internal static class Refusals
         new($"The empty plate reads {newtons:0} N: zero the plate, with nobody on it, and record again.");
 
     public static Refusal NobodyOnPlate() =>
-        new("Nobody stands on the plate at any time: check the file and the unit of the force (newtons).");
+        new(
+            "Nobody stands on the plate at any time: if the recording ended too early, record again with three seconds of standing; if not, check the file and the unit of the force (newtons)."
+        );
 
     public static Refusal Unit(double newtons) =>
         new(

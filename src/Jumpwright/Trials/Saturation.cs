@@ -3,8 +3,8 @@ using Jumpwright.Quantities;
 namespace Jumpwright.Trials;
 
 /// <summary>
-/// A plate at its limit writes its greatest value again and again, and comes to it at full slope; the rounded top of a real
-/// curve comes to its greatest value by the smallest steps there are.
+/// A plate at its limit writes its greatest value again and again without a break, and comes to it at full slope; the rounded
+/// top of a real curve comes to its greatest value by the smallest steps there are.
 /// </summary>
 internal static class Saturation
 {
@@ -13,35 +13,72 @@ internal static class Saturation
 
     private const int LeastSamples = 4;
 
-    /// <summary>A step into the limit from this far below, N, is no rounded top.</summary>
-    private const double StepN = 3;
+    /// <summary>
+    /// Half as long before and after, a rounded top lies three steps of the file lower, for it lay within one step all the while.
+    /// A top cut off lies lower than this many steps, noises and newtons.
+    /// </summary>
+    private const double LowerSteps = 6;
+
+    private const double LowerNoises = 4;
+    private const double LowerN = 4;
 
     public static Refusal? Find(Plate plate, ReadOnlySpan<double> channelN)
     {
-        int at = 0;
-        for (int i = 1; i < channelN.Length; i++)
+        double most = double.NegativeInfinity;
+        foreach (double f in channelN)
         {
-            at = channelN[i] > channelN[at] ? i : at;
+            most = Math.Max(most, f);
         }
 
-        double most = channelN[at];
-        int count = 0;
-        bool stepped = false;
-        for (int i = at; i < channelN.Length; i++)
+        if (most <= 0.6 * plate.Levels.LoadN || most <= 100)
+        {
+            return null;
+        }
+
+        int least = Math.Max(LeastSamples, (int)Math.Ceiling(LeastS * plate.RateHz));
+        for (int i = 0; i < channelN.Length; i++)
         {
             if (channelN[i] != most)
             {
                 continue;
             }
 
-            count++;
-            stepped |=
-                (i > 0 && most - channelN[i - 1] > StepN)
-                || (i + 1 < channelN.Length && most - channelN[i + 1] > StepN);
+            int from = i;
+            while (i + 1 < channelN.Length && channelN[i + 1] == most)
+            {
+                i++;
+            }
+
+            int half = Math.Max((i - from + 1) / 2, 1);
+            double before = from >= half ? most - channelN[from - half] : 0;
+            double after = i + half < channelN.Length ? most - channelN[i + half] : 0;
+            if (i - from + 1 < least || Math.Min(before, after) < LowerN)
+            {
+                continue;
+            }
+
+            double lower = (LowerSteps * Step(channelN, from, i)) + (LowerNoises * plate.Levels.NoiseN);
+            if (Math.Min(before, after) > lower)
+            {
+                return Refusals.Saturated(plate.TimeS(from), most);
+            }
         }
 
-        bool lasting = count >= Math.Max(LeastSamples, LeastS * plate.RateHz);
-        bool loaded = most > 0.6 * plate.Levels.LoadN && most > 100;
-        return lasting && stepped && loaded ? Refusals.Saturated(plate.TimeS(at), most) : null;
+        return null;
+    }
+
+    /// <summary>Smallest step between neighbours in the file round the limit, N.</summary>
+    private static double Step(ReadOnlySpan<double> channelN, int from, int to)
+    {
+        double step = double.PositiveInfinity;
+        int first = Math.Max(from - 200, 1);
+        int last = Math.Min(to + 200, channelN.Length - 1);
+        for (int i = first; i <= last; i++)
+        {
+            double d = Math.Abs(channelN[i] - channelN[i - 1]);
+            step = d > 1e-6 ? Math.Min(step, d) : step;
+        }
+
+        return double.IsInfinity(step) ? 0 : step;
     }
 }

@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace Jumpwright.Trials;
 
 /// <summary>Normal equations of a small weighted least-squares problem, solved by Cholesky's method.</summary>
@@ -7,6 +10,24 @@ internal sealed class SymmetricSystem(int size)
     private readonly double[] _right = new double[size];
 
     public int Size => size;
+
+    /// <summary>log of the determinant of the normal matrix, after <see cref="Solve"/>.</summary>
+    public double LogDeterminant
+    {
+        get
+        {
+            double sum = 0;
+            for (int j = 0; j < size; j++)
+            {
+                sum += Math.Log(_matrix[(j * size) + j]);
+            }
+
+            return 2 * sum;
+        }
+    }
+
+    /// <summary>How much the solution explains: half its product with the right side.</summary>
+    public double Explained(ReadOnlySpan<double> solution) => Dot(solution, _right) / 2;
 
     /// <summary>Adds one observation: row · unknowns = value, with that weight (one over variance).</summary>
     public void Add(ReadOnlySpan<double> row, double value, double weight)
@@ -30,6 +51,15 @@ internal sealed class SymmetricSystem(int size)
 
     /// <summary>Adds the prior that an unknown is zero with that weight.</summary>
     public void AddPrior(int unknown, double weight) => _matrix[(unknown * size) + unknown] += weight;
+
+    /// <summary>A copy to which priors can be added.</summary>
+    public SymmetricSystem Copy()
+    {
+        var copy = new SymmetricSystem(size);
+        _matrix.CopyTo(copy._matrix, 0);
+        _right.CopyTo(copy._right, 0);
+        return copy;
+    }
 
     /// <summary>Factors the matrix in place and gives the solution.</summary>
     public double[] Solve()
@@ -96,8 +126,16 @@ internal sealed class SymmetricSystem(int size)
 
     private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
-        double sum = 0;
-        for (int i = 0; i < a.Length; i++)
+        ReadOnlySpan<Vector<double>> va = MemoryMarshal.Cast<double, Vector<double>>(a);
+        ReadOnlySpan<Vector<double>> vb = MemoryMarshal.Cast<double, Vector<double>>(b);
+        Vector<double> sums = Vector<double>.Zero;
+        for (int i = 0; i < va.Length; i++)
+        {
+            sums += va[i] * vb[i];
+        }
+
+        double sum = Vector.Sum(sums);
+        for (int i = va.Length * Vector<double>.Count; i < a.Length; i++)
         {
             sum += a[i] * b[i];
         }

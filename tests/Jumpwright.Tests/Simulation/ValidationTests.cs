@@ -21,30 +21,28 @@ public class ValidationTests
         Assert.True(height.Count + height.Doubtful >= 495, $"only {height.Count + height.Doubtful} were measured");
         Assert.True(height.Doubtful <= 5, $"{height.Doubtful} doubtful");
         Assert.InRange(height.Bias, -0.002, 0.002);
-        Assert.InRange(height.Limit, 0, 0.010);
+        Assert.InRange(height.Limit, 0, 0.0025);
     }
 
     [Fact]
-    public void TwoHundredCleanDropJumps_DropHeightLimitsWithin15mm_ContactWithin3ms()
+    public void TwoHundredCleanDropJumps_TrustedDropHeightsWithin6mm_ContactWithinHalfAMillisecond()
     {
         Assert.Equal(200, Report.Value.CleanDropJumps.Length);
         ErrorSummary drop = ValidationReport.Summary(Report.Value.CleanDropJumps, MeasureNames.DropHeight)!;
         ErrorSummary contact = ValidationReport.Summary(Report.Value.CleanDropJumps, MeasureNames.ContactTime)!;
-        Assert.True(drop.Count >= 196, $"only {drop.Count} drop heights");
+        Assert.True(drop.Count + drop.Doubtful >= 196, $"only {drop.Count + drop.Doubtful} drop heights");
+        // A restless person after a drop is not known to a centimetre, and the trial says so; more than half are.
+        Assert.True(drop.Count >= 100, $"only {drop.Count} drop heights trusted");
         Assert.True(contact.Count >= 196, $"only {contact.Count} contacts");
-        Assert.InRange(drop.Limit, 0, 0.015);
-        Assert.InRange(contact.Limit, 0, 0.003);
+        Assert.InRange(drop.Limit, 0, 0.006);
+        Assert.InRange(contact.Limit, 0, 0.0005);
     }
 
     [Fact]
-    public void CleanCountermovementJumps_HaveNoSilentFailure_NorDropJumpsInContactOrFlight()
+    public void CleanRecordings_HaveNoSilentFailure()
     {
         Assert.Empty(Report.Value.CleanCountermovementJumps.Where(r => r.SilentFailures().Any()).Select(r => r.Name));
-        // A drop jump's impulse height is not there yet: 2u is more than a centimetre in some (docs/validation.md).
-        Assert.DoesNotContain(
-            Report.Value.CleanDropJumps.SelectMany(r => r.SilentFailures()),
-            v => v.Name != MeasureNames.JumpHeight
-        );
+        Assert.Empty(Report.Value.CleanDropJumps.Where(r => r.SilentFailures().Any()).Select(r => r.Name));
     }
 
     [Fact]

@@ -21,8 +21,10 @@ public class RealJumpTests
         CheckValueTable.Assert("X1d", _ => trial.Value(MeasureNames.BodyWeight));
         Assert.Equal("impulse-momentum", trial.Find(MeasureNames.JumpHeight)!.Method);
         Assert.Equal("flight-time", trial.Find(MeasureNames.JumpHeightFlightTime)!.Method);
-        Assert.Empty(trial.Doubtful);
-        Assert.All(trial.Warnings, w => Assert.Contains("lower than the take-off", w, StringComparison.Ordinal));
+        // Two seconds after the landing the force swings out to the very edge of 5 % of the weight once more.
+        Assert.Equal([MeasureNames.TimeToStabilisation], trial.Doubtful);
+        Assert.Contains(trial.Warnings, w => w.Contains("lower than the take-off", StringComparison.Ordinal));
+        Assert.Equal(2, trial.Warnings.Length);
     }
 
     [Fact]

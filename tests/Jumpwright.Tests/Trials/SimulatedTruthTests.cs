@@ -91,12 +91,17 @@ public class SimulatedTruthTests
             SimulatedMotion motion = DropJumps(random);
             SimulatedRecording recording = Record(motion, random);
             Trial trial = Measure(recording, JumpTask.DropJump);
-            Assert.Empty(trial.Doubtful);
-            drop.Add(trial.Value(MeasureNames.DropHeight) - recording.Truth.Find(MeasureNames.DropHeight)!.Value);
             contact.Add(trial.Value(MeasureNames.ContactTime) - recording.Truth.Find(MeasureNames.ContactTime)!.Value);
+            Assert.DoesNotContain(MeasureNames.ContactTime, trial.Doubtful);
+            if (trial.FindTrusted(MeasureNames.DropHeight) is { } trusted)
+            {
+                drop.Add(trusted.Value - recording.Truth.Find(MeasureNames.DropHeight)!.Value);
+            }
         }
 
-        Within(drop, 0.003, 0.015, "drop height, m");
+        // Whoever stands still for three seconds and a half after the landing is measured to a centimetre, mostly.
+        Assert.InRange(drop.Count, 40, 60);
+        Within(drop, 0.002, 0.006, "drop height, m");
         Within(contact, 0.0003, 0.0015, "contact time, s");
     }
 
@@ -136,7 +141,7 @@ public class SimulatedTruthTests
                 ContactS = random.Uniform(0.17, 0.3),
                 TakeOffVelocityMS = random.Uniform(1.9, 2.7),
                 SwayN = random.Uniform(1, 3),
-                StandAfterS = 2.5,
+                StandAfterS = 3.5,
             },
             random
         );

@@ -30,8 +30,8 @@ public class UnsureEdgeTests
             new DropJumpSettings
             {
                 BodyMassKg = 70,
-                SwayN = 2,
-                StandAfterS = 2.5,
+                SwayN = 1,
+                StandAfterS = 3.5,
             },
             random
         );
