@@ -23,8 +23,7 @@ public class RealJumpTests
         Assert.Equal("flight-time", trial.Find(MeasureNames.JumpHeightFlightTime)!.Method);
         // Two seconds after the landing the force swings out to the very edge of 5 % of the weight once more.
         Assert.Equal([MeasureNames.TimeToStabilisation], trial.Doubtful);
-        Assert.Contains(trial.Warnings, w => w.Contains("lower than the take-off", StringComparison.Ordinal));
-        Assert.Equal(2, trial.Warnings.Length);
+        Assert.Single(trial.Warnings);
     }
 
     [Fact]
