@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Statistics;
+using Jumpwright.Trials;
+using NodaTime;
+
+namespace Jumpwright.Prescribing.Change;
+
+/// <summary>Real change, for a squad at once: noise is learned from all, levels are each athlete's own.</summary>
+public static class Changes
+{
+    /// <summary>Every trend with at least two sessions of every athlete, in the order of the histories.</summary>
+    /// <param name="histories">The squad's.</param>
+    /// <param name="asOf">Only what happened up to that day counts.</param>
+    /// <param name="options">What is watched.</param>
+    public static ImmutableArray<Trend> Of(IReadOnlyList<History> histories, LocalDate asOf, ChangeOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(histories);
+        ArgumentNullException.ThrowIfNull(options);
+        Series[] all = [.. histories.SelectMany(h => SeriesList.Of(h, asOf))];
+        Dictionary<SeriesKey, SquadNoise> noises = all.Where(s => IsTrend(s.Key))
+            .GroupBy(s => s.Key)
+            .ToDictionary(g => g.Key, g => SquadNoises.Of([.. g]));
+        HashSet<Series> watched =
+        [
+            .. histories.SelectMany(h => WatchedOf([.. all.Where(s => s.AthleteId == h.Athlete.Id)], options)),
+        ];
+        ControlChart? chart = ChartFor(watched, options);
+        return
+        [
+            .. all.Where(s => s.Sessions.Length >= 2 && IsTrend(s.Key))
+                .Select(s => Make(s, noises[s.Key], options, watched.Contains(s) ? chart : null, asOf)),
+        ];
+    }
+
+    /// <summary>Counts and booleans are no trends; weight is its own matter.</summary>
+    private static bool IsTrend(SeriesKey key) =>
+        key.Measure
+            is not (
+                MeasureNames.HopsFound
+                or MeasureNames.HopsCounted
+                or MeasureNames.UnwantedDip
+                or MeasureNames.AsymmetryPropulsiveImpulse
+                or MeasureNames.DropHeight
+            );
+
+    private static IEnumerable<Series> WatchedOf(Series[] own, ChangeOptions options) =>
+        options
+            .Watched.Take(ChangeOptions.MostWatched)
+            .Select(name =>
+                own.Where(s => s.Key.Measure == name && s.Sessions.Length >= 2)
+                    .OrderByDescending(s => s.Sessions.Length)
+                    .ThenBy(s => s.Key.Task)
+                    .FirstOrDefault()
+            )
+            .OfType<Series>()
+            // Height by impulse and by flight time say the same of one jump: one of them is enough.
+            .DistinctBy(s => (s.Key.Task, Name: s.Key.Measure.Replace("_flight_time", "", StringComparison.Ordinal)));
+
+    private static ControlChart? ChartFor(HashSet<Series> watched, ChangeOptions options)
+    {
+        double perWeek = watched
+            .Where(s => s.Sessions.Length >= 2)
+            .Sum(s => 7.0 * (s.Sessions.Length - 1) / Math.Max(7, s.Sessions[^1].Day));
+        return perWeek <= 0 ? null : ControlChart.For(options.FalseAlarmsAWeek, perWeek);
+    }
+
+    private static Trend Make(
+        Series series,
+        SquadNoise noise,
+        ChangeOptions options,
+        ControlChart? chart,
+        LocalDate asOf
+    )
+    {
+        ReadOnlySpan<SessionMean> sessions = series.Sessions.AsSpan();
+        LevelBelief belief = LevelBelief.Of(sessions, noise.Prior);
+        LocalDate wished = asOf.PlusDays(-options.DaysBack);
+        int from = 0;
+        for (int i = 0; i < series.Days.Length - 1 && series.Days[i] <= wished; i++)
+        {
+            from = i;
+        }
+
+        LevelChange change = belief.ChangeSince(sessions[from].Day, noise.SmallestWorthwhile);
+        (double level, double sd) = belief.Now;
+        ImmutableArray<LevelAlarm> alarms = chart is null
+            ? []
+            : [.. LevelAlarms.Of(sessions, noise.Prior, chart, noise.Spread)];
+        return new Trend(
+            series,
+            noise,
+            level,
+            sd,
+            [.. belief.Smooth()],
+            series.Days[from],
+            change,
+            alarms,
+            chart is not null,
+            ChangeWords.Of(series, level, sd, series.Days[from], change, alarms)
+        );
+    }
+}
