@@ -113,6 +113,7 @@ public class SecondOpinionTests
                 {
                     RedirectStandardOutput = true,
                     RedirectStandardError = true,
+                    UseShellExecute = false,
                 }
             ) ?? throw new InvalidOperationException("R did not start.");
         Task<string> errors = process.StandardError.ReadToEndAsync();

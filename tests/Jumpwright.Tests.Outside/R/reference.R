@@ -19,7 +19,7 @@ say("made-filter-last", fitted(fit)[length(series)])
 # Shrout and Fleiss 1979, Psychol Bull 86:420-428, table of six targets and four judges.
 judges <- matrix(c(9, 2, 5, 8, 6, 1, 3, 2, 8, 4, 6, 8, 7, 1, 2, 6, 10, 5, 6, 9, 6, 2, 4, 7), ncol = 4, byrow = TRUE)
 if (requireNamespace("psych", quietly = TRUE)) {
-  icc <- psych::ICC(judges)$results
+  icc <- psych::ICC(judges, lmer = FALSE)$results
   for (i in 1:6) say(paste0("icc-", icc$type[i]), icc$ICC[i])
 }
 

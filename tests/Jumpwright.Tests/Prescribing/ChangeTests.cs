@@ -41,7 +41,7 @@ public class ChangeTests
     [Fact]
     public void Level_OneAthleteRose_SaysSoAndNotOfTheOthers()
     {
-        History[] squad = [.. Enumerable.Range(1, 8).Select(i => Athlete(i, i == 3 ? 0.06 : 0))];
+        History[] squad = [.. Enumerable.Range(1, 8).Select(i => Athlete(i, i == 3 ? 0.10 : 0))];
         ImmutableArray<Trend> trends = Of(squad);
         Assert.Equal(8, trends.Length);
         Trend risen = trends.Single(t => t.Series.AthleteId == "a03");
