@@ -29,15 +29,11 @@ internal static class StageBench
                     }
                 }
             ),
-            new(
-                "  StandingJumpTrials.Of",
-                () => Array.ForEach(plates, p => StandingJumpTrials.Of(p, JumpTask.CountermovementJump))
-            ),
         ];
         Timing.Interleave(stages, rounds);
         to.WriteLine(
             $"One two-plate countermovement jump, 8 s at 1000 Hz; mean of {files}, fastest of {rounds} interleaved rounds, one core. "
-                + "StandingJumpTrials.Of holds Still and FitMotion."
+                + "What Measuring.Of takes beyond the stages below it is making the measures."
         );
         to.WriteLine($"{"stage", -26} {"us", 8} {"alloc bytes", 12}");
         foreach (Timing stage in stages)

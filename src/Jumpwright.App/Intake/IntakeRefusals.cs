@@ -15,6 +15,9 @@ internal static class IntakeRefusals
     public static Refusal Closed(string file) =>
         new($"{file} can't be opened: close it in other programs and check its permissions.");
 
+    public static Refusal Growing(string file) =>
+        new($"{file} grows while it is read: wait until the device has written it.");
+
     public static Refusal OwnFault(string file, string fault) =>
         new($"{file} could not be measured because of a fault in this program ({fault}): keep the file and report it.");
 }

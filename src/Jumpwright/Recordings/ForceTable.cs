@@ -6,16 +6,30 @@ namespace Jumpwright.Recordings;
 internal static class ForceTable
 {
     /// <summary>16 minutes at 2000 Hz; a recording of jumps is seconds long.</summary>
-    private const int MostSamples = 2_000_000;
+    internal const int MostSamples = 2_000_000;
 
-    private const int FewestSamples = 20;
+    internal const int FewestSamples = 20;
 
     /// <summary>No landing of a person on one plate reaches 50 kN; sensors and slips of the unit do.</summary>
-    private const double MostForceN = 50_000;
+    internal const double MostForceN = 50_000;
 
-    private const double MostTimeS = 1e7;
+    internal const double MostTimeS = 1e7;
 
+    /// <summary>Reads the samples after the header: by the fast road where the table is of the plain form, else by this one.</summary>
     public static Outcome<Recording> Read(
+        ref TextLines lines,
+        Header header,
+        RecordingLabels labels,
+        List<string> warnings
+    ) =>
+        !lines.CarriageReturns
+        && PlainForceTable.Knows(header.Columns)
+        && PlainForceTable.TryRead(lines.Rest, header, labels, warnings, out Outcome<Recording> plain)
+            ? plain
+            : ReadAnyForm(ref lines, header, labels, warnings);
+
+    /// <summary>Reads whatever can be read, repairs, and says what is wrong and where.</summary>
+    internal static Outcome<Recording> ReadAnyForm(
         ref TextLines lines,
         Header header,
         RecordingLabels labels,

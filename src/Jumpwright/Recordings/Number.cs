@@ -80,8 +80,7 @@ internal static class Number
         bool plain = at == text.Length || text[at] == (byte)',';
         if (plain && count is > 0 and <= 18 && digits <= LargestExactInteger)
         {
-            double whole = digits;
-            value = decimals == 0 ? whole : whole / PowersOfTen[decimals];
+            value = Scaled(digits, decimals);
             value = negative ? -value : value;
             length = at;
             return true;
@@ -89,6 +88,11 @@ internal static class Number
 
         return TryReadSlowly(text, out value, out length, ref decimals);
     }
+
+    /// <summary>Digits over a power of ten, correctly rounded: both exact, so the one division is.</summary>
+    /// <param name="digits">At most 2^53.</param>
+    /// <param name="decimals">0 to 22.</param>
+    public static double Scaled(ulong digits, int decimals) => (long)digits / PowersOfTen[decimals];
 
     private static bool TryReadSlowly(ReadOnlySpan<byte> text, out double value, out int length, ref int decimals)
     {

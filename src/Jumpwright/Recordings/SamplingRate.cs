@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Recordings;
@@ -28,35 +29,29 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
     {
         int n = timesS.Length;
         double middle = (n - 1) / 2.0;
-        double meanT = 0;
-        foreach (double t in timesS)
-        {
-            meanT += t;
-        }
-
-        meanT /= n;
-        double cross = 0;
-        for (int i = 0; i < n; i++)
-        {
-            cross += (i - middle) * (timesS[i] - meanT);
-        }
-
+        (double sum, double cross) = Sums(timesS, middle);
+        double meanT = timesS[0] + (sum / n);
         double step = cross / (n * ((double)n * n - 1) / 12.0);
         double start = meanT - (step * middle);
 
         Span<double> tolerance = stackalloc double[Magnitudes];
+        double least = double.PositiveInfinity;
         for (int m = 0; m < Magnitudes; m++)
         {
             tolerance[m] =
                 (0.5 * Math.Pow(10, -decimals[m]) * unitS) + (TolerancePartOfSample * Math.Abs(step)) + 1e-12;
+            least = Math.Min(least, tolerance[m]);
         }
 
-        for (int i = 0; i < n; i++)
+        if (!AllWithin(timesS, start, step, least))
         {
-            double off = Math.Abs(timesS[i] - (start + (step * i)));
-            if (!(off <= tolerance[Magnitude(timesS[i] / unitS)]))
+            for (int i = 0; i < n; i++)
             {
-                return WhereUneven(timesS, start, step, i, lineOf);
+                double off = Math.Abs(timesS[i] - (start + (step * i)));
+                if (!(off <= tolerance[Magnitude(timesS[i] / unitS)]))
+                {
+                    return WhereUneven(timesS, start, step, i, lineOf);
+                }
             }
         }
 
@@ -71,14 +66,78 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
     public static int Magnitude(double written)
     {
         double size = Math.Abs(written);
-        int m = 0;
-        while (size >= 10 && m < Magnitudes - 1)
+        if (size < 10)
         {
-            size /= 10;
+            return 0;
+        }
+
+        int m = 1;
+        for (double least = 100; m < Magnitudes - 1 && size >= least; least *= 10)
+        {
             m++;
         }
 
         return m;
+    }
+
+    /// <summary>Sums of t − t₀ and of (i − middle)(t − t₀), four lanes side by side.</summary>
+    private static (double Sum, double Cross) Sums(ReadOnlySpan<double> timesS, double middle)
+    {
+        double first = timesS[0];
+        var sums = Vector256<double>.Zero;
+        var crosses = Vector256<double>.Zero;
+        var place = Vector256.Create(-middle, 1 - middle, 2 - middle, 3 - middle);
+        var four = Vector256.Create(4.0);
+        var from = Vector256.Create(first);
+        int i = 0;
+        for (; i + 4 <= timesS.Length; i += 4)
+        {
+            Vector256<double> t = Vector256.Create(timesS.Slice(i, 4)) - from;
+            sums += t;
+            crosses += place * t;
+            place += four;
+        }
+
+        double sum = Vector256.Sum(sums);
+        double cross = Vector256.Sum(crosses);
+        for (; i < timesS.Length; i++)
+        {
+            sum += timesS[i] - first;
+            cross += (i - middle) * (timesS[i] - first);
+        }
+
+        return (sum, cross);
+    }
+
+    /// <summary>Whether every stamp is that near the line; it need not be, where stamps are written with fewer decimals further on.</summary>
+    private static bool AllWithin(ReadOnlySpan<double> timesS, double start, double step, double tolerance)
+    {
+        var place = Vector256.Create(0.0, 1, 2, 3);
+        var four = Vector256.Create(4.0);
+        var starts = Vector256.Create(start);
+        var steps = Vector256.Create(step);
+        var within = Vector256.Create(tolerance);
+        int i = 0;
+        for (; i + 4 <= timesS.Length; i += 4)
+        {
+            Vector256<double> off = Vector256.Abs(Vector256.Create(timesS.Slice(i, 4)) - (starts + (steps * place)));
+            if (!Vector256.LessThanOrEqualAll(off, within))
+            {
+                return false;
+            }
+
+            place += four;
+        }
+
+        for (; i < timesS.Length; i++)
+        {
+            if (!(Math.Abs(timesS[i] - (start + (step * i))) <= tolerance))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static Refusal WhereUneven(
