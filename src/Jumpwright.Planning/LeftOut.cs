@@ -18,15 +18,24 @@ internal static class LeftOut
         "stated-objective",
         "pairs-together",
         "low-work-first",
+        // Kit is shared with the others: it is asked by itself.
+        "kit-minutes",
+        "fresh-kit-minutes",
+        "locks-kept",
+        "wishes-kept",
     };
 
     /// <summary>What never came on the menu first, then the best that was on it and is nowhere in the plan.</summary>
     public static ImmutableArray<Unmet> Of(Plan plan, PlanRequest request)
     {
         var unmet = ImmutableArray.CreateBuilder<Unmet>();
+        KitLeft kit = new(plan, request);
         foreach (AthleteRequest who in request.Athletes.OrderBy(a => a.Athlete.Id, StringComparer.Ordinal))
         {
             unmet.AddRange(who.Unmet);
+            Plan own = OnlyOf(plan, who.Athlete.Id);
+            PlanRequest one = request with { Athletes = [who], Locks = [], Wishes = [] };
+            HashSet<string> before = [.. Breaches(own, one).Select(b => b.Sentence)];
             var planned = plan
                 .Sessions.SelectMany(s => s.Athletes)
                 .Where(a => a.AthleteId == who.Athlete.Id)
@@ -38,7 +47,7 @@ internal static class LeftOut
                     .OrderByDescending(g => g.Max(m => Worth(m, who, request)))
                     .ThenBy(g => g.Key, StringComparer.Ordinal)
                     .Take(ForEachAthlete)
-                    .Select(g => new Unmet(who.Athlete.Id, g.Key, Why(plan, request, who, [.. g])))
+                    .Select(g => new Unmet(who.Athlete.Id, g.Key, Why(own, one, who, [.. g], before, kit)))
             );
         }
 
@@ -56,20 +65,22 @@ internal static class LeftOut
     }
 
     private static ImmutableArray<string> Why(
-        Plan plan,
-        PlanRequest request,
+        Plan own,
+        PlanRequest one,
         AthleteRequest who,
-        ImmutableArray<MenuItem> entries
+        ImmutableArray<MenuItem> entries,
+        HashSet<string> before,
+        KitLeft kit
     )
     {
-        HashSet<string> before = [.. Breaches(plan, request).Select(b => b.Sentence)];
         List<string> sentences = [];
         bool free = false;
         foreach (MenuItem entry in entries)
         {
-            var broken = Breaches(WithItem(plan, who, entry), request)
+            var broken = Breaches(WithItem(own, who, entry), one)
                 .Where(b => !before.Contains(b.Sentence))
                 .Select(b => b.Sentence)
+                .Concat(kit.Short(entry, who))
                 .ToList();
             free |= broken.Count == 0;
             sentences.AddRange(broken);
@@ -84,8 +95,27 @@ internal static class LeftOut
         ];
     }
 
+    /// <summary>What one athlete's items break, time lines and kit left aside.</summary>
+    internal static IEnumerable<Breach> BreachesOfOne(Plan own, PlanRequest one) => Breaches(own, one);
+
     private static IEnumerable<Breach> Breaches(Plan plan, PlanRequest request) =>
         Limits.All.Where(l => !OfTheTimeline.Contains(l.Id)).SelectMany(l => l.Check(plan, request));
+
+    /// <summary>The plan as it is for one athlete: all that a limit about one athlete has to look at.</summary>
+    private static Plan OnlyOf(Plan plan, string athleteId) =>
+        plan with
+        {
+            Sessions =
+            [
+                .. plan.Sessions.Select(s =>
+                    s with
+                    {
+                        Rotation = [],
+                        Athletes = [.. s.Athletes.Where(a => a.AthleteId == athleteId)],
+                    }
+                ),
+            ],
+        };
 
     private static Plan WithItem(Plan plan, AthleteRequest who, MenuItem entry)
     {

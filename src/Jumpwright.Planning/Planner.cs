@@ -37,6 +37,27 @@ public static class Planner
             PlanStatus.NoneFound => Without(found.Status, request),
             _ => With(found, request),
         };
+        plan = Judged(plan, request);
+        return plan with { Seconds = Math.Round(Stopwatch.GetElapsedTime(began).TotalSeconds, 3) };
+    }
+
+    /// <summary>What was found as a plan, judged.</summary>
+    internal static Plan Finished(Found found, PlanRequest request)
+    {
+        long began = Stopwatch.GetTimestamp();
+        Plan plan = Judged(With(found, request), request);
+        return plan with { Seconds = Math.Round(Stopwatch.GetElapsedTime(began).TotalSeconds, 3) };
+    }
+
+    /// <summary>What was found as a plan; null when it breaks a limit.</summary>
+    internal static Plan? IfKept(Found found, PlanRequest request)
+    {
+        Plan plan = With(found, request);
+        return Judge.Check(plan, request).IsEmpty ? Judged(plan, request) : null;
+    }
+
+    private static Plan Judged(Plan plan, PlanRequest request)
+    {
         plan = plan with
         {
             Limits = Judge.Read(plan, request),
@@ -56,10 +77,7 @@ public static class Planner
             );
         }
 
-        return plan with
-        {
-            Seconds = Math.Round(Stopwatch.GetElapsedTime(began).TotalSeconds, 3),
-        };
+        return plan;
     }
 
     /// <summary>A small squad in one model; a larger one athlete by athlete, with prices for kit.</summary>

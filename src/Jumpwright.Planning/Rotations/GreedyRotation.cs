@@ -1,16 +1,28 @@
 using System.Collections.Immutable;
-using Jumpwright.Exercises;
 
 namespace Jumpwright.Planning.Rotations;
 
 /// <summary>
-/// Places blocks as they come free, without waiting: fast, and readable on the floor. May miss a time line that exists.
+/// Places blocks as they come free, without waiting: fast, and readable on the floor. May miss a time line that exists. It
+/// goes forward in time, so that no block placed so far begins after the one that is being placed; kit in use at its first
+/// second is therefore the most that is in use while it lasts.
 /// </summary>
 internal static class GreedyRotation
 {
+    private const int RandomTries = 24;
+
     /// <summary>Tries a few orders of preference; null when none of them fits.</summary>
-    public static Timeline? Try(ImmutableArray<Block> blocks, Gym gym)
+    public static Timeline? Try(ImmutableArray<Block> blocks, Gym gym) =>
+        Partial(blocks, gym) is { Left.IsEmpty: true } whole ? whole.Timeline : null;
+
+    /// <summary>The order of preference that leaves the fewest seconds of work without a place, and what it leaves.</summary>
+    public static (Timeline Timeline, ImmutableArray<Block> Left) Partial(ImmutableArray<Block> blocks, Gym gym)
     {
+        if (blocks.IsEmpty)
+        {
+            return (new([]), []);
+        }
+
         var demand = blocks
             .SelectMany(b => b.Kit.Select(k => (k.Id, Seconds: k.Count * b.Seconds)))
             .GroupBy(k => k.Id, StringComparer.Ordinal)
@@ -19,102 +31,210 @@ internal static class GreedyRotation
                 g => g.Sum(k => k.Seconds) / (double)Math.Max(1, gym.CountOf(g.Key)),
                 StringComparer.Ordinal
             );
-        double Scarcity(Block block) => block.Kit.Length == 0 ? 0 : block.Kit.Max(k => demand[k.Id]);
-        double Fresh(Block block) => block.Phase == 1 ? 100_000 : 0;
-        Func<Block, int, double>[] preferences =
+        Floor floor = new(blocks, gym);
+        double[] scarcity = [.. blocks.Select(b => b.Kit.Length == 0 ? 0 : b.Kit.Max(k => demand[k.Id]))];
+        double[] fresh = [.. blocks.Select(b => b.Phase == 1 ? 100_000.0 : 0)];
+        Func<int, int, double>[] preferences =
         [
-            (block, left) => Fresh(block) + Scarcity(block) + left,
-            (block, left) => Fresh(block) + left,
-            (block, left) => Fresh(block) + (10 * Scarcity(block)) + left,
-            (block, left) => Scarcity(block) + left,
-            (block, left) => left,
-            (block, left) => (10 * Scarcity(block)) + left,
-            (block, left) => Scarcity(block) - block.Seconds,
-            (block, left) => left + block.Seconds,
+            (b, left) => fresh[b] + scarcity[b] + left,
+            (b, left) => fresh[b] + left,
+            (b, left) => fresh[b] + (10 * scarcity[b]) + left,
+            (b, left) => scarcity[b] + left,
+            (_, left) => left,
+            (b, left) => (10 * scarcity[b]) + left,
+            (b, left) => scarcity[b] - blocks[b].Seconds,
+            (b, left) => left + blocks[b].Seconds,
         ];
-        foreach (var preference in preferences)
+        (Timeline Timeline, ImmutableArray<Block> Left)? best = null;
+        int bestLeft = int.MaxValue;
+        int total = blocks.Sum(b => b.Seconds);
+        Random random = new(blocks.Length);
+        for (int n = 0; n < preferences.Length + RandomTries && bestLeft > 0; n++)
         {
-            if (TryOne(blocks, gym, preference) is { } found)
+            // Far from fitting, other orders of preference don't help: something has to go.
+            if (n == preferences.Length && bestLeft > total / 40)
             {
-                return found;
+                break;
+            }
+
+            Func<int, int, double> preference;
+            if (n < preferences.Length)
+            {
+                preference = preferences[n];
+            }
+            else
+            {
+                double[] noise = [.. blocks.Select(_ => 1200 * random.NextDouble())];
+                double weight = 2 * random.NextDouble();
+                preference = (b, left) => fresh[b] + (weight * scarcity[b]) + left + noise[b];
+            }
+
+            var (timeline, left) = floor.Place(preference);
+            int seconds = left.Sum(b => b.Seconds);
+            if (seconds < bestLeft)
+            {
+                bestLeft = seconds;
+                best = (timeline, left);
             }
         }
 
-        return null;
+        return best!.Value;
     }
 
-    private static Timeline? TryOne(ImmutableArray<Block> blocks, Gym gym, Func<Block, int, double> preference)
+    /// <summary>The blocks in numbers, so that one try takes a fraction of a millisecond.</summary>
+    private sealed class Floor
     {
-        List<Block> waiting = [.. blocks];
-        var free = blocks
-            .Select(b => b.AthleteId)
-            .Distinct(StringComparer.Ordinal)
-            .ToDictionary(id => id, _ => gym.Opens, StringComparer.Ordinal);
-        List<(Block Block, int Start)> placed = [];
-        int now = gym.Opens;
-        while (waiting.Count > 0)
+        private readonly ImmutableArray<Block> _blocks;
+        private readonly Gym _gym;
+        private readonly int[] _athlete;
+        private readonly int _athletes;
+        private readonly (int Kit, int Count)[][] _kit;
+        private readonly int[] _most;
+        private readonly int[] _byName;
+
+        public Floor(ImmutableArray<Block> blocks, Gym gym)
         {
-            var low = waiting.Where(b => b.Phase == 0).Select(b => b.AthleteId).ToHashSet(StringComparer.Ordinal);
-            var left = waiting
-                .GroupBy(b => b.AthleteId, StringComparer.Ordinal)
-                .ToDictionary(g => g.Key, g => g.Sum(b => b.Seconds + gym.ChangeOver), StringComparer.Ordinal);
-            Block? next = waiting
-                .Where(b =>
-                    free[b.AthleteId] <= now
-                    && (b.Phase == 0 || !low.Contains(b.AthleteId))
-                    && Fits(placed, b, now + gym.ChangeOver, gym)
-                )
-                .OrderByDescending(b => preference(b, left[b.AthleteId]))
-                .ThenBy(b => b.Name, StringComparer.Ordinal)
-                .ThenBy(b => b.AthleteId, StringComparer.Ordinal)
-                .FirstOrDefault();
-            if (next is not null)
+            _blocks = blocks;
+            _gym = gym;
+            string[] ids =
+            [
+                .. blocks.Select(b => b.AthleteId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+            ];
+            _athletes = ids.Length;
+            _athlete = [.. blocks.Select(b => Array.BinarySearch(ids, b.AthleteId, StringComparer.Ordinal))];
+            string[] kits =
+            [
+                .. blocks
+                    .SelectMany(b => b.Kit.Select(k => k.Id))
+                    .Distinct(StringComparer.Ordinal)
+                    .Order(StringComparer.Ordinal),
+            ];
+            _kit =
+            [
+                .. blocks.Select(b =>
+                    b.Kit.Select(k => (Array.BinarySearch(kits, k.Id, StringComparer.Ordinal), k.Count)).ToArray()
+                ),
+            ];
+            _most = [.. kits.Select(gym.CountOf)];
+            // Between equals the name decides, then the athlete.
+            _byName =
+            [
+                .. Enumerable
+                    .Range(0, blocks.Length)
+                    .OrderBy(b => blocks[b].Name, StringComparer.Ordinal)
+                    .ThenBy(b => blocks[b].AthleteId, StringComparer.Ordinal),
+            ];
+        }
+
+        public (Timeline Timeline, ImmutableArray<Block> Left) Place(Func<int, int, double> preference)
+        {
+            int[] free = [.. Enumerable.Repeat(_gym.Opens, _athletes)];
+            int[] left = new int[_athletes];
+            int[] low = new int[_athletes];
+            bool[] waiting = [.. Enumerable.Repeat(true, _blocks.Length)];
+            for (int b = 0; b < _blocks.Length; b++)
             {
-                int start = now + gym.ChangeOver;
-                if (start + next.Seconds > gym.Closes || (next.Phase == 1 && start > gym.FreshUntil))
+                left[_athlete[b]] += _blocks[b].Seconds + _gym.ChangeOver;
+                low[_athlete[b]] += _blocks[b].Phase == 0 ? 1 : 0;
+            }
+
+            List<(int Block, int Start)> placed = [];
+            SortedSet<int> moments = [];
+            var busy = new List<(int End, int Count)>[_most.Length];
+            for (int k = 0; k < busy.Length; k++)
+            {
+                busy[k] = [];
+            }
+
+            int count = _blocks.Length;
+            int now = _gym.Opens;
+            while (count > 0)
+            {
+                int start = now + _gym.ChangeOver;
+                int next = -1;
+                double most = double.NegativeInfinity;
+                foreach (int b in _byName)
                 {
-                    return null;
+                    if (!waiting[b] || free[_athlete[b]] > now)
+                    {
+                        continue;
+                    }
+
+                    Block block = _blocks[b];
+                    if (
+                        (block.Phase != 0 && low[_athlete[b]] > 0)
+                        || start + block.Seconds > _gym.Closes
+                        || (block.Phase == 1 && start > _gym.FreshUntil)
+                        || !Fits(b, start, busy)
+                    )
+                    {
+                        continue;
+                    }
+
+                    double its = preference(b, left[_athlete[b]]);
+                    if (its > most)
+                    {
+                        most = its;
+                        next = b;
+                    }
                 }
 
-                placed.Add((next, start));
-                waiting.Remove(next);
-                free[next.AthleteId] = start + next.Seconds;
-                continue;
+                if (next >= 0)
+                {
+                    int end = start + _blocks[next].Seconds;
+                    placed.Add((next, start));
+                    waiting[next] = false;
+                    count--;
+                    free[_athlete[next]] = end;
+                    left[_athlete[next]] -= _blocks[next].Seconds + _gym.ChangeOver;
+                    low[_athlete[next]] -= _blocks[next].Phase == 0 ? 1 : 0;
+                    foreach ((int kit, int needed) in _kit[next])
+                    {
+                        busy[kit].Add((end, needed));
+                    }
+
+                    moments.Add(end);
+                    moments.Add(end - _gym.ChangeOver);
+                    continue;
+                }
+
+                // Next moment at which something changes: somebody is free, or kit is (less the walk to it).
+                moments.RemoveWhere(t => t <= now);
+                if (moments.Count == 0 || moments.Min >= _gym.Closes)
+                {
+                    break;
+                }
+
+                now = moments.Min;
+                foreach (var uses in busy)
+                {
+                    uses.RemoveAll(u => u.End <= now);
+                }
             }
 
-            // Next moment at which something changes: somebody is free, or kit is (less the walk to it).
-            int later = placed
-                .SelectMany(p => new[] { p.Start + p.Block.Seconds, p.Start + p.Block.Seconds - gym.ChangeOver })
-                .Where(t => t > now)
-                .DefaultIfEmpty(int.MaxValue)
-                .Min();
-            if (later >= gym.Closes)
-            {
-                return null;
-            }
-
-            now = later;
+            return (
+                new([.. placed.Select(p => (_blocks[p.Block], p.Start))]),
+                [.. Enumerable.Range(0, _blocks.Length).Where(b => waiting[b]).Select(b => _blocks[b])]
+            );
         }
 
-        return new([.. placed]);
-    }
-
-    /// <summary>True when the block's kit is free all the while from that second on.</summary>
-    private static bool Fits(List<(Block Block, int Start)> placed, Block block, int start, Gym gym)
-    {
-        foreach (KitNeed need in block.Kit)
+        private bool Fits(int block, int start, List<(int End, int Count)>[] busy)
         {
-            int inUse = placed
-                .Where(p => p.Start < start + block.Seconds && start < p.Start + p.Block.Seconds)
-                .SelectMany(p => p.Block.Kit)
-                .Where(k => k.Id == need.Id)
-                .Sum(k => k.Count);
-            if (inUse + need.Count > gym.CountOf(need.Id))
+            foreach ((int kit, int needed) in _kit[block])
             {
-                return false;
-            }
-        }
+                int inUse = needed;
+                foreach ((int end, int count) in busy[kit])
+                {
+                    inUse += end > start ? count : 0;
+                }
 
-        return true;
+                if (inUse > _most[kit])
+                {
+                    return false;
+                }
+            }
+
+            return true;
+        }
     }
 }

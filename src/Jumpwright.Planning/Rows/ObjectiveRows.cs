@@ -1,4 +1,5 @@
 using Google.OrTools.Sat;
+using Jumpwright.Dosing;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Planning.Rows;
@@ -21,6 +22,26 @@ internal static class ObjectiveRows
             for (int i = 0; i < choice.More.Length; i++)
             {
                 sum.AddTerm(choice.More[i], (Scope.PointScale * choice.Menu.SetPoints[least + i]) - price);
+            }
+        }
+
+        foreach (KeepWish keep in squad.Request.Keeps)
+        {
+            if (squad.Find(keep.AthleteId, keep.SessionId, keep.ExerciseId) is not { } choice)
+            {
+                continue;
+            }
+
+            sum.AddTerm(choice.Done, Scope.PointScale * keep.ItemPoints);
+            Dose dose = choice.Menu.Dose;
+            if (keep.SetsPoints != 0 && keep.Sets >= dose.SetsMin && keep.Sets <= dose.SetsMax)
+            {
+                // Done with at least so many sets, and not with one more: exactly so many.
+                sum.AddTerm(choice.AtLeast(keep.Sets), Scope.PointScale * keep.SetsPoints);
+                if (keep.Sets < dose.SetsMax)
+                {
+                    sum.AddTerm(choice.AtLeast(keep.Sets + 1), -Scope.PointScale * keep.SetsPoints);
+                }
             }
         }
 

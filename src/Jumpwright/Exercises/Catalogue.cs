@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Exercises;
@@ -8,6 +10,9 @@ namespace Jumpwright.Exercises;
 /// <param name="Sources">By id.</param>
 public sealed record Catalogue(ImmutableArray<Exercise> Exercises, ImmutableDictionary<string, Source> Sources)
 {
+    /// <summary>Exercises by id for as long as their array lives; plans of weeks look them up by the thousand.</summary>
+    private static readonly ConditionalWeakTable<Exercise[], Dictionary<string, Exercise>> ById = [];
+
     private static readonly Lazy<Catalogue> Shipped = new(() =>
         Read(
                 Embedded
@@ -49,7 +54,14 @@ public sealed record Catalogue(ImmutableArray<Exercise> Exercises, ImmutableDict
 
     /// <summary>The exercise of that id, or null.</summary>
     public Exercise? Find(string id) =>
-        Exercises.FirstOrDefault(e => string.Equals(e.Id, id, StringComparison.Ordinal));
+        Exercises.IsDefaultOrEmpty
+            ? null
+            : ById.GetValue(ImmutableCollectionsMarshal.AsArray(Exercises)!, Index).GetValueOrDefault(id);
+
+    private static Dictionary<string, Exercise> Index(Exercise[] exercises) =>
+        exercises
+            .GroupBy(e => e.Id, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
 
     /// <summary>
     /// What can be done instead when that tissue is sore: along the regressions, nearest first, those that ask less of it.

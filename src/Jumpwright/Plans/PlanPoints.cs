@@ -4,7 +4,7 @@ namespace Jumpwright.Plans;
 
 /// <summary>
 /// The objective, as the plan's reader can add it up: points of the sets of every item, of every contrast pair, and of
-/// the sets of each week that train each quality. Only what a plan can change is in it.
+/// the sets of each week that train each quality; and, when a plan is made anew, of what stays as it was. Only what a plan can change is in it.
 /// </summary>
 public static class PlanPoints
 {
@@ -33,6 +33,12 @@ public static class PlanPoints
             {
                 MenuItem? menu = who.OnMenu(item.SessionId, item.ExerciseId);
                 points += menu is null ? 0 : menu.PointsOf(Math.Min(item.Sets, menu.SetPoints.Length));
+            }
+
+            foreach (KeepWish keep in request.Keeps.Where(k => k.AthleteId == who.Athlete.Id))
+            {
+                points += done.Where(d => d.SessionId == keep.SessionId && d.ExerciseId == keep.ExerciseId)
+                    .Sum(d => keep.PointsOf(d.Sets));
             }
 
             foreach (ContrastPair pair in who.Pairs)

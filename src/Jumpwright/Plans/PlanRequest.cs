@@ -22,6 +22,9 @@ public sealed record PlanRequest(
     /// <summary>What a coach asked for by name.</summary>
     public ImmutableArray<Wish> Wishes { get; init; } = [];
 
+    /// <summary>What it is worth that items of an earlier plan stay.</summary>
+    public ImmutableArray<KeepWish> Keeps { get; init; } = [];
+
     /// <summary>Limits that hold for the whole squad.</summary>
     public SquadLimits Limits { get; init; } = new();
 

@@ -100,6 +100,15 @@ internal static class IndependentChecker
             foreach (Done d in own)
             {
                 MenuItem entry = who.Menu.Single(m => m.SessionId == d.Session && m.Dose.ExerciseId == d.Exercise);
+                foreach (
+                    KeepWish keep in request.Keeps.Where(k =>
+                        k.AthleteId == d.Athlete && k.SessionId == d.Session && k.ExerciseId == d.Exercise
+                    )
+                )
+                {
+                    sum += keep.ItemPoints + (keep.Sets == d.Sets ? keep.SetsPoints : 0);
+                }
+
                 for (int set = 1; set <= Math.Min(d.Sets, entry.SetPoints.Length); set++)
                 {
                     sum += entry.SetPoints[set - 1];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Plans.Rules;
@@ -12,11 +13,12 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
 
     public override IEnumerable<Breach> Check(Plan plan, PlanRequest request)
     {
+        var items = Reading.Items(plan, request).ToLookup(i => i.Who.Athlete.Id, StringComparer.Ordinal);
         foreach (AthleteRequest who in request.Athletes)
         {
             foreach (LoadCap cap in who.Caps.Where(c => c.LimitId == id))
             {
-                int load = LoadOf(plan, request, who, cap.SessionIds, cap.Tissue);
+                int load = LoadOf(items[who.Athlete.Id], cap.SessionIds, cap.Tissue);
                 if (load > cap.AtMost)
                 {
                     yield return new(
@@ -32,32 +34,32 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
         }
     }
 
-    public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>
-        from who in request.Athletes
-        from cap in who.Caps.Where(c => c.LimitId == id)
-        let load = LoadOf(plan, request, who, cap.SessionIds, cap.Tissue)
-        select new LimitReading(
-            cap.Tissue is { } t ? $"{id}-{t.ToString().ToLowerInvariant()}" : id,
-            who.Athlete.Id,
-            "at-most",
-            UnitOf(cap.Tissue),
-            period,
-            cap.AtMost,
-            load,
-            load,
-            cap.SessionIds[0]
-        );
+    public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request)
+    {
+        var items = Reading.Items(plan, request).ToLookup(i => i.Who.Athlete.Id, StringComparer.Ordinal);
+        return from who in request.Athletes
+            from cap in who.Caps.Where(c => c.LimitId == id)
+            let load = LoadOf(items[who.Athlete.Id], cap.SessionIds, cap.Tissue)
+            select new LimitReading(
+                cap.Tissue is { } t ? $"{id}-{t.ToString().ToLowerInvariant()}" : id,
+                who.Athlete.Id,
+                "at-most",
+                UnitOf(cap.Tissue),
+                period,
+                cap.AtMost,
+                load,
+                load,
+                cap.SessionIds[0]
+            );
+    }
 
     internal static int LoadOf(
-        Plan plan,
-        PlanRequest request,
-        AthleteRequest who,
+        IEnumerable<(SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> items,
         ImmutableArray<string> sessionIds,
         Tissue? tissue
     ) =>
-        Reading
-            .Items(plan, request)
-            .Where(i => i.Who == who && sessionIds.Contains(i.Slot.Id))
+        items
+            .Where(i => sessionIds.Contains(i.Slot.Id))
             .Sum(i => i.Item.Contacts * (tissue is { } t ? i.Exercise.Demand.GetValueOrDefault(t) : 1));
 
     internal static string UnitOf(Tissue? tissue) => tissue is null ? "contacts" : "contacts × tier";

@@ -10,7 +10,8 @@ public sealed class OpensInOrder : Limit
 
     public override IEnumerable<Breach> Check(Plan plan, PlanRequest request)
     {
-        foreach (var (slot, who, item, exercise) in Reading.Items(plan, request))
+        var items = Reading.Items(plan, request).ToLookup(i => i.Who.Athlete.Id, StringComparer.Ordinal);
+        foreach (var (slot, who, _, exercise) in items.SelectMany(i => i))
         {
             foreach (Opening opening in who.OnMenu(slot.Id, exercise.Id)?.After ?? [])
             {

@@ -9,14 +9,21 @@ internal static class Reading
     public static IEnumerable<(SessionSlot Slot, AthleteRequest Who, ImmutableArray<PlannedItem> Items)> Sessions(
         Plan plan,
         PlanRequest request
-    ) =>
-        from session in plan.Sessions
-        let slot = request.Slots.FirstOrDefault(s => s.Id == session.Slot.Id)
-        where slot is not null
-        from one in session.Athletes
-        let who = request.Athletes.FirstOrDefault(a => a.Athlete.Id == one.AthleteId)
-        where who is not null
-        select (slot, who, one.Items);
+    )
+    {
+        // The first of a name counts, as everywhere; a dictionary, since squads of thirty over weeks are read often.
+        var slots = request.Slots.GroupBy(s => s.Id).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
+        var athletes = request
+            .Athletes.GroupBy(a => a.Athlete.Id)
+            .ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
+        return from session in plan.Sessions
+            let slot = slots.GetValueOrDefault(session.Slot.Id)
+            where slot is not null
+            from one in session.Athletes
+            let who = athletes.GetValueOrDefault(one.AthleteId)
+            where who is not null
+            select (slot, who, one.Items);
+    }
 
     public static IEnumerable<(SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> Items(
         Plan plan,

@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Dosing;
+using Jumpwright.Exercises;
+using Jumpwright.Plans;
+using Jumpwright.Quantities;
+using Jumpwright.Statistics;
+using NodaTime;
+
+namespace Jumpwright.Sessions;
+
+/// <summary>The door for what was really done: load beside the plan, the week's session-RPE, and the stop rule held against the log.</summary>
+public static class Logs
+{
+    /// <summary>The standard deviation that monotony divides by here.</summary>
+    public const string SampleDeviation = "sample, n − 1";
+
+    /// <summary>Load done beside load planned, for every planned session, athlete and tissue, and plain contacts.</summary>
+    public static ImmutableArray<LoadDone> Loads(Plan plan, PlanRequest request, ImmutableArray<History> histories) =>
+        [
+            .. from session in plan.Sessions
+            from one in session.Athletes
+            let log = histories
+                .Where(h => h.Athlete.Id == one.AthleteId)
+                .SelectMany(h => h.Completed)
+                .Where(c => IsOf(c, session.Slot))
+                .ToList()
+            from tissue in Enum.GetValues<Tissue>().Select(t => (Tissue?)t).Prepend(null)
+            select new LoadDone(
+                session.Slot.Id,
+                one.AthleteId,
+                tissue,
+                one.Items.Sum(i => i.Contacts * TierOf(request.Catalogue, i.Dose.ExerciseId, tissue)),
+                log.Count == 0 ? null : log.Sum(c => c.Contacts * TierOf(request.Catalogue, c.ExerciseId, tissue))
+            ),
+        ];
+
+    /// <summary>The seven days from that Monday. A session's load is its effort times its minutes, once a session.</summary>
+    public static WeekOfLoad Week(History history, LocalDate monday)
+    {
+        ArgumentNullException.ThrowIfNull(history);
+        double[] days = new double[7];
+        int without = 0;
+        foreach (
+            var session in history
+                .Completed.Where(c => c.Date >= monday && c.Date < monday.PlusDays(7))
+                .GroupBy(c => (c.Date, c.SessionId))
+        )
+        {
+            double? effort = session.Select(c => c.EffortRpe).Where(e => e is not null).DefaultIfEmpty(null).Average();
+            double? minutes = session.Select(c => c.SessionMinutes).Max();
+            if (effort is { } rpe && minutes is { } length)
+            {
+                days[Period.DaysBetween(monday, session.Key.Date)] += TrainingLoad.OfSession(rpe, length);
+            }
+            else
+            {
+                without++;
+            }
+        }
+
+        double? monotony = TrainingLoad.Monotony(days, DeviationKind.Sample).TryGet(out double m, out _) ? m : null;
+        double? strain = TrainingLoad.Strain(days, DeviationKind.Sample).TryGet(out double s, out _) ? s : null;
+        return new(monday, days.Sum(), monotony, strain, SampleDeviation, without);
+    }
+
+    /// <summary>
+    /// Holds the stop rule of a planned item against its log. Height and contact are compared with the best set so far;
+    /// pain and landing faults are the log's own.
+    /// </summary>
+    public static ImmutableArray<StopFinding> Stops(PlannedItem item, IEnumerable<CompletedItem> log)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        StopRule stop = item.Dose.Stop;
+        CompletedItem[] sets =
+        [
+            .. log.Where(c => c.ExerciseId == item.Dose.ExerciseId).OrderBy(c => c.Set ?? int.MaxValue),
+        ];
+        var found = ImmutableArray.CreateBuilder<StopFinding>();
+        double bestHeight = 0;
+        double bestContact = double.PositiveInfinity;
+        int faults = 0;
+        for (int n = 0; n < sets.Length; n++)
+        {
+            CompletedItem set = sets[n];
+            bool wentOn = n + 1 < sets.Length;
+            faults += set.LandingFaults ?? 0;
+            if (stop.LandingFaults is { } most && faults >= most && faults - (set.LandingFaults ?? 0) < most)
+            {
+                Add($"{faults} landing faults; {most} are the limit");
+            }
+
+            if (set.PainDuring > stop.PainDuringAbove)
+            {
+                Add(
+                    FormattableString.Invariant(
+                        $"pain {set.PainDuring:0.#} of 10; above {stop.PainDuringAbove:0.#} it stops"
+                    )
+                );
+            }
+
+            if (set.HeightM is { } height)
+            {
+                if (stop.HeightLossPct is { } loss && height < bestHeight * (1 - (loss / 100)) - 1e-9)
+                {
+                    Add(
+                        FormattableString.Invariant(
+                            $"{100 * height:0.0} cm after {100 * bestHeight:0.0} cm, {100 * (1 - (height / bestHeight)):0} % lower; {loss:0.#} % is the limit"
+                        )
+                    );
+                }
+
+                bestHeight = Math.Max(bestHeight, height);
+            }
+
+            if (set.ContactTimeS is { } contact)
+            {
+                if (stop.ContactGainPct is { } gain && contact > bestContact * (1 + (gain / 100)) + 1e-9)
+                {
+                    Add(
+                        FormattableString.Invariant(
+                            $"contact {1000 * contact:0} ms after {1000 * bestContact:0} ms; {gain:0.#} % longer is the limit"
+                        )
+                    );
+                }
+
+                bestContact = Math.Min(bestContact, contact);
+            }
+
+            void Add(string what) =>
+                found.Add(
+                    new(
+                        item.Dose.ExerciseId,
+                        set.Set,
+                        wentOn,
+                        $"{item.Dose.ExerciseId}{(set.Set is { } k ? $", set {k}" : "")}: {what}{(wentOn ? ", and it went on" : "")}."
+                    )
+                );
+        }
+
+        return found.ToImmutable();
+    }
+
+    private static bool IsOf(CompletedItem item, SessionSlot slot) =>
+        item.Date == slot.Date && (item.SessionId.Length == 0 || item.SessionId == slot.Id);
+
+    private static int TierOf(Catalogue catalogue, string exerciseId, Tissue? tissue) =>
+        tissue is { } t ? catalogue.Find(exerciseId)?.Demand.GetValueOrDefault(t) ?? 1 : 1;
+}

@@ -1,0 +1,241 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Planning;
+using Jumpwright.Plans;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using NodaTime;
+using static Jumpwright.Tests.Planning.Gymnasium;
+
+namespace Jumpwright.Tests.Planning;
+
+public class ReplanningTests
+{
+    private static readonly ImmutableArray<SessionSlot> Three = Slots(45, 0, 2, 4);
+
+    private static PlanRequest Squad(int athletes) =>
+        Request(Three, [.. Enumerable.Range(1, athletes).Select(n => FullMenu($"a{n:00}", Three, n))]) with
+        {
+            Budget = new SolveBudget { DeterministicTime = 1, GapLimit = 0.01 },
+        };
+
+    private static IEnumerable<(string, string, string, int)> Items(Plan plan) =>
+        plan.Sessions.SelectMany(s =>
+            s.Athletes.SelectMany(a => a.Items.Select(i => (s.Slot.Id, a.AthleteId, i.Dose.ExerciseId, i.Sets)))
+        );
+
+    private static AthleteRequest Sore(AthleteRequest who, Tissue tissue, int tier) =>
+        who with
+        {
+            RulingsByDay = Three
+                .Select(s => s.Date)
+                .ToImmutableDictionary(
+                    d => d,
+                    _ =>
+                        ImmutableArray.Create(
+                            new Ruling(
+                                "tendon-pain",
+                                new TierAtMost(tissue, tier),
+                                "Patellar pain 4 of 10.",
+                                Bibliography.Get("house-rule")
+                            )
+                        )
+                ),
+        };
+
+    private static int LoadOn(Plan plan, string athlete, string session, Tissue tissue) =>
+        plan
+            .Sessions.Where(s => s.Slot.Id == session)
+            .SelectMany(s => s.Athletes.Where(a => a.AthleteId == athlete).SelectMany(a => a.Items))
+            .Sum(i => i.Contacts * Catalogue.Find(i.Dose.ExerciseId)!.Demand[tissue]);
+
+    [Fact]
+    public void Replan_NothingChanged_ChangesNothing()
+    {
+        PlanRequest request = Squad(2);
+        Plan before = Planner.Solve(request);
+        Replanned after = Replanner.Replan(before, request);
+        Assert.Empty(after.Changes);
+        Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
+    }
+
+    [Fact]
+    public void Replan_OneSoreKneeOfFive_LeavesTheOthersAndLoadsTheKneeNoMoreInAnySession()
+    {
+        PlanRequest request = Squad(5);
+        Plan before = Planner.Solve(request);
+        PlanRequest sore = request with
+        {
+            Athletes = [.. request.Athletes.Select(a => a.Athlete.Id == "a03" ? Sore(a, Tissue.Patellar, 1) : a)],
+        };
+        Replanned after = Replanner.Replan(before, sore);
+        Assert.NotEmpty(after.Changes);
+        Assert.All(after.Changes, c => Assert.Equal("a03", c.AthleteId));
+        Assert.All(after.Changes, c => Assert.NotEmpty(c.Because));
+        Assert.All(
+            Three,
+            s =>
+                Assert.True(
+                    LoadOn(after.Plan, "a03", s.Id, Tissue.Patellar) <= LoadOn(before, "a03", s.Id, Tissue.Patellar)
+                )
+        );
+        Assert.Contains(after.Changes, c => c.Because.StartsWith("Patellar pain", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Replan_SoreForThirtySeeds_NeverRaisesTheTissueAnywhere()
+    {
+        for (int seed = 1; seed <= 30; seed++)
+        {
+            PlanRequest request = RandomSquads.Of(seed, 2);
+            Plan before = Planner.Solve(request);
+            if (before.Objective is null)
+            {
+                continue;
+            }
+
+            var tissue = (Tissue)(seed % 4);
+            PlanRequest sore = request with
+            {
+                Athletes =
+                [
+                    .. request.Athletes.Select(a =>
+                        a with
+                        {
+                            RulingsByDay = request
+                                .Slots.Select(s => s.Date)
+                                .Distinct()
+                                .ToImmutableDictionary(
+                                    d => d,
+                                    d =>
+                                        a.RulingsOn(d)
+                                            .Add(
+                                                new(
+                                                    "tendon-pain",
+                                                    new TierAtMost(tissue, seed % 3),
+                                                    "Sore.",
+                                                    Bibliography.Get("house-rule")
+                                                )
+                                            )
+                                ),
+                        }
+                    ),
+                ],
+            };
+            Replanned after = Replanner.Replan(before, sore);
+            Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
+            foreach (AthleteRequest who in request.Athletes)
+            {
+                foreach (SessionSlot slot in request.Slots)
+                {
+                    Assert.True(
+                        LoadOn(after.Plan, who.Athlete.Id, slot.Id, tissue)
+                            <= LoadOn(before, who.Athlete.Id, slot.Id, tissue),
+                        $"seed {seed}"
+                    );
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Replan_SessionMissed_SaysThatItIsGoneAndKeepsTheRest()
+    {
+        PlanRequest request = Squad(2);
+        Plan before = Planner.Solve(request);
+        PlanRequest later = request with { Slots = [.. request.Slots.Skip(1)] };
+        later = later with
+        {
+            Athletes =
+            [
+                .. later.Athletes.Select(a =>
+                    a with
+                    {
+                        Menu = [.. a.Menu.Where(m => later.Slots.Any(s => s.Id == m.SessionId))],
+                        Pairs = [.. a.Pairs.Where(p => later.Slots.Any(s => s.Id == p.SessionId))],
+                    }
+                ),
+            ],
+        };
+        Replanned after = Replanner.Replan(before, later);
+        Assert.Contains(after.Changes, c => c.Because.Contains("no session", StringComparison.Ordinal));
+        var kept = Items(before).Where(i => i.Item1 != Three[0].Id).Intersect(Items(after.Plan)).Count();
+        Assert.True(kept >= Items(before).Count(i => i.Item1 != Three[0].Id) * 0.8);
+        Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
+    }
+
+    [Fact]
+    public void Replan_FixtureMovedIn_TakesHighIntensityAwayBeforeItAndNamesTheFixture()
+    {
+        PlanRequest request = Squad(2);
+        Plan before = Planner.Solve(request);
+        PlanRequest moved = request with { Fixtures = [new(Three[1].Date.PlusDays(1), null, "Cup match")] };
+        Replanned after = Replanner.Replan(before, moved);
+        Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
+        bool had = Items(before).Any(i => i.Item1 == Three[1].Id && Catalogue.Find(i.Item3)!.IsHighIntensity);
+        Assert.True(!had || after.Changes.Any(c => c.Because.Contains("Cup match", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void RollCall_EverybodyAndEverything_CutsNothing()
+    {
+        PlanRequest request = Squad(4);
+        Plan plan = Planner.Solve(request);
+        foreach (PlannedSession session in plan.Sessions.Where(s => s.Athletes.Length > 0))
+        {
+            RolledCall rolled = RollCall.Make(session, request, request.Athletes.Select(a => a.Athlete.Id));
+            Assert.Equal(
+                session.Athletes.Sum(a => a.Items.Sum(i => i.Sets)),
+                rolled.Session.Athletes.Sum(a => a.Items.Sum(i => i.Sets))
+                    + rolled.Cuts.Sum(c => c.SetsBefore - c.SetsNow)
+            );
+            Assert.Empty(FloorBreaches(plan, rolled));
+        }
+    }
+
+    [Theory]
+    [InlineData(30, 1)]
+    [InlineData(20, 0)]
+    [InlineData(45, 1)]
+    public void RollCall_LessTimeAndKit_OnlyCutsAndStaysOnTheFloor(int minutes, int boxes)
+    {
+        PlanRequest request = Squad(6);
+        Plan plan = Planner.Solve(request);
+        var kit = new Dictionary<string, int> { ["plyo-box"] = boxes, ["hex-bar"] = 0 };
+        foreach (PlannedSession session in plan.Sessions)
+        {
+            var began = System.Diagnostics.Stopwatch.StartNew();
+            RolledCall rolled = RollCall.Make(session, request, ["a01", "a02", "a04", "a05"], kit, minutes);
+            Assert.True(began.ElapsedMilliseconds < 5000);
+            Assert.DoesNotContain(rolled.Session.Athletes, a => a.AthleteId is "a03" or "a06");
+            foreach (AthleteSession one in rolled.Session.Athletes)
+            {
+                AthleteSession was = session.Athletes.Single(a => a.AthleteId == one.AthleteId);
+                Assert.All(
+                    one.Items,
+                    i => Assert.True(was.Items.Single(w => w.Dose.ExerciseId == i.Dose.ExerciseId).Sets >= i.Sets)
+                );
+            }
+
+            Assert.Empty(FloorBreaches(plan, rolled));
+        }
+    }
+
+    private static readonly string[] OfTheFloor =
+    [
+        "kit-at-once",
+        "one-place-at-a-time",
+        "order-in-session",
+        "rotation-holds-every-item",
+        "low-work-first",
+        "contacts-per-session",
+        "pairs-together",
+    ];
+
+    private static ImmutableArray<Breach> FloorBreaches(Plan plan, RolledCall rolled) =>
+        [
+            .. Limits
+                .All.Where(l => OfTheFloor.Contains(l.Id))
+                .SelectMany(l => l.Check(plan with { Sessions = [rolled.Session] }, rolled.Request)),
+        ];
+}
