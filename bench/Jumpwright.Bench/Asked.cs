@@ -9,4 +9,11 @@ internal sealed class Asked(string[] args)
         int at = Array.IndexOf(args, option);
         return at >= 0 && at + 1 < args.Length && int.TryParse(args[at + 1], out int number) ? number : otherwise;
     }
+
+    /// <summary>The word after <paramref name="option"/>, or null.</summary>
+    public string? Word(string option)
+    {
+        int at = Array.IndexOf(args, option);
+        return at >= 0 && at + 1 < args.Length ? args[at + 1] : null;
+    }
 }

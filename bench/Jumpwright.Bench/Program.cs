@@ -1,3 +1,4 @@
+using Jumpwright.Bench.Fuzz;
 using Jumpwright.Bench.Memory;
 using Jumpwright.Bench.Speed;
 
@@ -10,6 +11,8 @@ internal static class Program
         bench speed  [--files N] [--rounds N]         recordings a second from CSV, against two floors of the same run
         bench stages [--files N] [--rounds N]         microseconds of each stage of measuring one recording
         bench memory [--recordings N]                 memory over many recordings
+        bench fuzz   [--runs N] [--seed S] [--threads N]  spoiled files through reading and measuring
+        bench fuzz   --seed S --only INDEX [--keep FILE]  one of them again
         """;
 
     public static int Main(string[] args)
@@ -26,6 +29,18 @@ internal static class Program
                 return 0;
             case "memory":
                 return MemoryBench.Run(asked.Number("--recordings", 100_000), Console.Out) ? 0 : 1;
+            case "fuzz":
+                ulong seed = (ulong)asked.Number("--seed", 1);
+                return asked.Word("--only") is { } only && ulong.TryParse(only, out ulong index)
+                        ? (FuzzBench.Only(seed, index, asked.Word("--keep"), Console.Out) ? 0 : 1)
+                    : FuzzBench.Run(
+                        asked.Number("--runs", 1_000_000),
+                        seed,
+                        asked.Number("--threads", Environment.ProcessorCount),
+                        Console.Out
+                    )
+                        ? 0
+                    : 1;
             default:
                 Console.Error.WriteLine(Usage);
                 return 2;

@@ -131,7 +131,7 @@ internal static class SquadFolderReader
             squad,
             athletes,
             screens,
-            symptoms,
+            [.. symptoms, .. reading.Swellings],
             [.. restrictions, .. reading.Closures],
             completed,
             manifest,

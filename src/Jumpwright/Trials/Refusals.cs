@@ -111,10 +111,10 @@ internal static class Refusals
         );
 
     public static Refusal HandNotThere(string which) =>
-        new($"No {which} was found in this trial, so there is none to correct.");
+        new($"No {which} was found in this trial, so there is none to correct: correct one that is listed with it.");
 
     public static Refusal HandNoTrial(int number) =>
-        new($"There is no trial {number} in the recording, so none of its events can be set.");
+        new($"There is no trial {number} in the recording, so none of its events can be set: name one of its trials.");
 
     public static Refusal HandOutOfOrder(string before, string after) =>
         new($"The {after} would come before the {before}: set them in the order in which they happened.");

@@ -170,6 +170,8 @@ internal static class RefusalsPage
                 (_, "unit") => method is "UnitConverted" ? "newtons" : "V",
                 (_, "task") => "drop-jump",
                 (_, "foot") => "left",
+                (_, "which" or "before") => "take-off",
+                (_, "after") => "touch-down",
                 (_, "parameter") => "ANALOG:SCALE",
                 (_, "expected") => "a number from 15 to 300 kg",
                 (_, "fault") => "OverflowException",

@@ -23,5 +23,8 @@ internal sealed class CsvRow(CsvTable table, int line, string[] cells, string? f
         }
     }
 
+    /// <summary>Whether any cell holds that word, wherever it stands.</summary>
+    public bool Mentions(string word) => Array.Exists(cells, c => c.Contains(word, StringComparison.OrdinalIgnoreCase));
+
     public bool IsBlank => Array.TrueForAll(cells, c => c.Length == 0);
 }

@@ -13,6 +13,9 @@ internal sealed class FolderReading(ProblemList problems)
     /// <summary>One for each row that must close because nobody can read it.</summary>
     public List<Restriction> Closures { get; } = [];
 
+    /// <summary>One for each screen that found a swelling.</summary>
+    public List<SymptomReport> Swellings { get; } = [];
+
     /// <summary>Closes an athlete until the row is corrected.</summary>
     public void Close(string athlete, CsvRow row, string what)
     {

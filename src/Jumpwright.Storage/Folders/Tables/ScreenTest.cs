@@ -1,36 +1,17 @@
-using System.Collections.Immutable;
 using System.Globalization;
+using Jumpwright.Athletes;
 using Jumpwright.Storage.Folders.Csv;
 
 namespace Jumpwright.Storage.Folders.Tables;
 
-/// <summary>A test that is typed by hand: its unit, and bounds of this house that catch a slip of the pen.</summary>
-/// <param name="Id">As in screens.csv.</param>
-/// <param name="Unit">Its unit; empty for a test that is not known.</param>
-/// <param name="Least">Least value that is believed.</param>
-/// <param name="Most">Greatest value that is believed.</param>
-internal sealed record ScreenTest(string Id, string Unit, double Least, double Most)
+/// <summary>Reads the value of a test that is typed by hand into the test's own unit, and catches slips of the pen.</summary>
+internal static class ScreenTest
 {
-    private static readonly ImmutableArray<ScreenTest> Known =
-    [
-        new("landing-screen", "faults", 0, 30),
-        new("standing-reach", "m", 1.0, 3.5),
-        new("best-touch", "m", 1.2, 4.5),
-        new("standing-long-jump", "m", 0.2, 4.0),
-        new("single-hop", "m", 0.1, 3.5),
-        new("knee-to-wall", "m", 0, 0.3),
-        new("heel-raises", "reps", 0, 300),
-        new("squat-load", "kg", 0, 600),
-        new("hex-bar-load", "kg", 0, 600),
-        new("sitting-height", "m", 0.4, 1.4),
-    ];
-
-    /// <summary>The test of that id; an unknown one has no unit and no bounds.</summary>
-    public static ScreenTest Find(string? id) =>
-        Known.FirstOrDefault(t => t.Id == id) ?? new ScreenTest(id ?? "", "", double.MinValue, double.MaxValue);
-
-    /// <summary>The value in the test's unit. A labelled centimetre is turned into metres and said; a missing unit is not guessed.</summary>
-    public (double? Value, string? Unit) InItsUnit(
+    /// <summary>
+    /// The value in the test's unit. A labelled centimetre or millisecond is converted and said; a missing unit is not guessed.
+    /// </summary>
+    public static (double? Value, string? Unit) InItsUnit(
+        string id,
         double value,
         string? unit,
         RowReader cells,
@@ -38,22 +19,30 @@ internal sealed record ScreenTest(string Id, string Unit, double Least, double M
         ProblemList problems
     )
     {
-        if (Unit.Length == 0)
+        if (FieldTest.Find(id) is not { } test)
         {
             problems.Add(
                 row.File,
                 row.Line,
                 ProblemWeight.Note,
-                $"the test '{RowReader.Shown(Id)}' is not known; it was kept, nothing is decided from it."
+                $"the test '{RowReader.Shown(id)}' is not known; it was kept, nothing is decided from it."
             );
             return (value, unit);
         }
 
-        double? scale = unit is null || !unit.Equals(Unit, StringComparison.OrdinalIgnoreCase) ? Scale(unit) : 1;
+        if (test.Id == FieldTest.FlightFrames)
+        {
+            return Frames(test, value, unit, cells);
+        }
+
+        double? scale =
+            unit is null || !unit.Equals(test.Unit, StringComparison.OrdinalIgnoreCase) ? Scale(test.Unit, unit) : 1;
         if (scale is not { } factor)
         {
             cells.Fault(
-                unit is null ? $"the unit is empty: write {Unit}" : $"the unit '{RowReader.Shown(unit)}' must be {Unit}"
+                unit is null
+                    ? $"the unit is empty: write {test.Unit}"
+                    : $"the unit '{RowReader.Shown(unit)}' must be {test.Unit}"
             );
             return (null, null);
         }
@@ -66,26 +55,93 @@ internal sealed record ScreenTest(string Id, string Unit, double Least, double M
                 row.File,
                 row.Line,
                 ProblemWeight.Note,
-                $"{Number(value)} {unit} was read as {Number(converted)} {Unit}; write it so."
+                $"{Number(value)} {unit} was read as {Number(converted)} {test.Unit}; write it so."
             );
         }
 
-        if (converted < Least || converted > Most)
+        if (converted < test.Least || converted > test.Most)
         {
             cells.Fault(
-                $"{Id} {Number(converted)} {Unit} is outside {Number(Least)} to {Number(Most)} {Unit}: correct it"
+                $"{id} {Number(converted)} {test.Unit} is outside {Number(test.Least)} to {Number(test.Most)} {test.Unit}: "
+                    + (Meant(test, converted) is { } meant ? $"write {meant}, or correct it" : "correct it")
             );
             return (null, null);
         }
 
-        return (converted, Unit);
+        return (converted, test.Unit);
     }
 
-    private double? Scale(string? unit) =>
-        (Unit, unit?.ToLowerInvariant()) switch
+    /// <summary>A grade of effusion as a clinician writes it; null where it is none, and then the cells hold the fault.</summary>
+    public static double? EffusionGrade(RowReader cells)
+    {
+        string written = cells.Text("value") ?? "";
+        foreach ((string known, double grade) in FieldTest.EffusionGrades)
+        {
+            if (written.Equals(known, StringComparison.OrdinalIgnoreCase))
+            {
+                return grade;
+            }
+        }
+
+        cells.Fault(
+            $"the effusion '{RowReader.Shown(written)}' must be one of {string.Join(", ", FieldTest.EffusionGrades.Select(g => g.Written))}"
+        );
+        return null;
+    }
+
+    private static (double? Value, string? Unit) Frames(FieldTest test, double value, string? unit, RowReader cells)
+    {
+        if (FieldTest.FramesPerSecond(unit?.Replace(" ", "", StringComparison.Ordinal)) is not { } rate)
+        {
+            cells.Fault(
+                $"the unit of {test.Id} must name the capture rate of the camera, 20 to 5000 frames a second, such as frames@240"
+            );
+            return (null, null);
+        }
+
+        if (value < test.Least || value > test.Most || value != Math.Floor(value))
+        {
+            cells.Fault($"{test.Id} {Number(value)} is no count of frames from 1: correct it");
+            return (null, null);
+        }
+
+        if (FieldTest.FramesFault(value, rate) is { } fault)
+        {
+            cells.Fault(fault);
+            return (null, null);
+        }
+
+        return (value, "frames@" + rate.ToString("0.###", CultureInfo.InvariantCulture));
+    }
+
+    /// <summary>What was most likely meant by a value a hundred or a thousand times too large: 0.42 m, not 42.</summary>
+    private static string? Meant(FieldTest test, double value)
+    {
+        double[] smaller = test.Unit switch
+        {
+            "m" => [100, 1000],
+            "s" => [1000, 100],
+            _ => [],
+        };
+        foreach (double by in smaller)
+        {
+            double meant = value / by;
+            if (meant >= test.Least && meant <= test.Most && meant > 0)
+            {
+                return $"{Number(meant)} {test.Unit}, not {Number(value)}";
+            }
+        }
+
+        return null;
+    }
+
+    private static double? Scale(string own, string? unit) =>
+        (own, unit?.ToLowerInvariant()) switch
         {
             ("m", "cm") => 0.01,
             ("m", "mm") => 0.001,
+            ("s", "ms") => 0.001,
+            ("deg", "degrees" or "°") => 1,
             _ => null,
         };
 

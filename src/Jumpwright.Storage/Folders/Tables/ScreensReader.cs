@@ -17,7 +17,10 @@ internal static class ScreensReader
         var hidden = new List<(string Athlete, string? Test, LocalDate? Until)>();
         foreach (CsvRow row in table.Rows)
         {
-            if (reading.Owner(row) is not { } athlete)
+            bool effusion = row.Fault is null
+                ? row["test"]?.Contains("effusion", StringComparison.OrdinalIgnoreCase) == true
+                : row.Mentions("effusion");
+            if ((effusion ? reading.SafetyRowOwner(row) : reading.Owner(row)) is not { } athlete)
             {
                 continue;
             }
@@ -27,7 +30,18 @@ internal static class ScreensReader
             if (result is not null)
             {
                 results.Add(result);
+                if (Swelling(result) is { } swelling)
+                {
+                    reading.Swellings.Add(swelling);
+                }
+
                 continue;
+            }
+
+            if (effusion)
+            {
+                // It may say that the knee is swollen, and nobody can read it.
+                reading.Close(athlete, row, cells.Faults);
             }
 
             string? test = cells.IsBroken ? null : cells.Text("test")?.ToLowerInvariant();
@@ -70,8 +84,21 @@ internal static class ScreensReader
         }
 
         Side side = cells.Side("side");
-        ScreenTest known = ScreenTest.Find(test);
-        double? value = cells.Number("value", double.MinValue, double.MaxValue, known.Unit);
+        FieldTest? known = FieldTest.Find(test);
+        if (known is null && test?.Contains("effusion", StringComparison.Ordinal) == true)
+        {
+            cells.Fault($"the test '{RowReader.Shown(test)}' is not known: write {FieldTest.Effusion}");
+        }
+
+        if (known is { Sided: true } && side is Side.Unknown or Side.Both && !cells.HasFaults)
+        {
+            cells.Fault($"the side of {known!.Id} is not said: write left or right, one row each");
+        }
+
+        double? value =
+            known?.Id == FieldTest.Effusion && cells.Text("value") is not null
+                ? ScreenTest.EffusionGrade(cells)
+                : cells.Number("value", double.MinValue, double.MaxValue, known?.Unit ?? "");
         if (value is null && cells.Text("value") is null)
         {
             cells.Fault("the value is empty");
@@ -80,7 +107,7 @@ internal static class ScreensReader
         string? unit = cells.Text("unit");
         if (value is { } v && !cells.HasFaults)
         {
-            (value, unit) = known.InItsUnit(v, unit, cells, row, reading.Problems);
+            (value, unit) = ScreenTest.InItsUnit(test ?? "", v, unit, cells, row, reading.Problems);
         }
 
         int? trial = cells.Whole("trial", 1, 1000);
@@ -98,4 +125,21 @@ internal static class ScreensReader
                 cells.Text("note")
             );
     }
+
+    /// <summary>A knee that a stroke test finds swollen is a swelling, and closes what a swelling closes.</summary>
+    private static SymptomReport? Swelling(ScreenResult result) =>
+        result.Test == FieldTest.Effusion && result.Value >= FieldTest.SwollenFrom
+            ? new SymptomReport(
+                result.AthleteId,
+                result.Date,
+                "knee",
+                result.Side,
+                null,
+                result.Assessor,
+                "swelling",
+                null,
+                null,
+                result.Note
+            )
+            : null;
 }
