@@ -37,8 +37,23 @@ internal sealed record FuzzRun(
 
     public bool IsGreedy => AllocatedBytes > MostAnyway + ((long)MostPerByte * FileBytes);
 
-    /// <summary>Makes the file of that index, reads it and measures it.</summary>
+    /// <summary>
+    /// Makes the file of that index, reads it and measures it. On a busy machine a thread may be kept waiting, so what was slow
+    /// is tried twice more and the fastest counts: a hang is slow every time.
+    /// </summary>
     public static FuzzRun Of(ulong seed, ulong index)
+    {
+        FuzzRun run = Once(seed, index);
+        for (int again = 0; again < 2 && run.IsSlow; again++)
+        {
+            FuzzRun other = Once(seed, index);
+            run = other.Seconds < run.Seconds ? other : run;
+        }
+
+        return run;
+    }
+
+    private static FuzzRun Once(ulong seed, ulong index)
     {
         byte[] bytes = File(seed, index, out JumpTask? task);
         long before = GC.GetAllocatedBytesForCurrentThread();

@@ -260,6 +260,21 @@ internal static class RefusalsPage
             return new ManifestRow(12, "cmj-01.csv", Jumpwright.Recordings.RecordingLabels.None, null);
         }
 
+        if (type == typeof(IEnumerable<string>))
+        {
+            return new[] { "take-off" };
+        }
+
+        if (type.IsEnum)
+        {
+            return Enum.GetValues(type).GetValue(0);
+        }
+
+        if (type == typeof(bool))
+        {
+            return true;
+        }
+
         throw new InvalidOperationException(
             $"{method}: say in {nameof(RefusalsPage)} what to put for {type.Name} {name}."
         );
