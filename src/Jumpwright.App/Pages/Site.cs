@@ -30,6 +30,8 @@ internal static class Site
         WebApplication app = builder.Build();
         app.Use(Guard.Check);
         TrialRoutes.Map(app, desk);
+        FloorRoutes.Map(app, desk);
+        WeekRoutes.Map(app, desk);
         AssetRoutes.Map(app);
         PageRoutes.Map(app, desk);
         return app;

@@ -19,6 +19,8 @@ public class EveryPageTests(ServedDemo demo)
         ["athlete-operated"] = "/athletes/a10",
         ["athlete-sore"] = "/athletes/a11",
         ["athlete-unknown"] = "/athletes/a13",
+        ["floor"] = "/floor/",
+        ["done"] = "/done",
         ["trial"] = "/trials/{trial}",
         ["card"] = "/cards/{session}/a01",
         ["card-nothing-planned"] = "/cards/{session}/a14",
@@ -67,6 +69,12 @@ public class EveryPageTests(ServedDemo demo)
             .Replace("{trial}", demo.SomeTrial, StringComparison.Ordinal);
         IResponse? answer = await page.GotoAsync(path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
         Assert.Equal(200, answer!.Status);
+        if (name == "floor")
+        {
+            await page.WaitForSelectorAsync("body[data-ready]");
+            await page.Locator("[data-key^='open ']").First.ClickAsync();
+        }
+
         if (name == "trial")
         {
             await page.WaitForSelectorAsync(".trace[data-from]");

@@ -46,6 +46,17 @@ internal static class AssetRoutes
         return Results.Bytes(bytes, type, entityTag: new Microsoft.Net.Http.Headers.EntityTagHeaderValue(tag));
     }
 
+    /// <summary>An asset as text.</summary>
+    public static string? Text(string name) =>
+        Read.GetOrAdd(name, Find) is var (bytes, _) ? System.Text.Encoding.UTF8.GetString(bytes) : null;
+
+    /// <summary>A name that changes with any of these assets.</summary>
+    public static string Version(IEnumerable<string> names)
+    {
+        string all = string.Concat(names.Select(n => Read.GetOrAdd(n, Find) is var (_, tag) ? tag : n));
+        return Convert.ToHexStringLower(SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(all)))[..16];
+    }
+
     private static (byte[] Bytes, string Tag)? Find(string name)
     {
         Stream? stream = Fonts.TryGetValue(name, out string? font)

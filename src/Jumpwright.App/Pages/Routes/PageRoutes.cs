@@ -11,7 +11,18 @@ internal static class PageRoutes
     public static void Map(WebApplication app, FrontDesk desk)
     {
         app.MapGet("/", () => new RazorComponentResult<SquadPage>(new { desk.Book }));
-        app.MapGet("/week", () => new RazorComponentResult<WeekPage>(new { desk.Book }));
+        app.MapGet(
+            "/week",
+            () =>
+                new RazorComponentResult<WeekPage>(
+                    new
+                    {
+                        desk.Book,
+                        desk.Planning,
+                        IsOld = desk.PlanIsOld,
+                    }
+                )
+        );
         app.MapGet("/refused", () => new RazorComponentResult<RefusedPage>(new { desk.Book }));
         app.MapGet("/exercises", () => new RazorComponentResult<ExercisesPage>(new { desk.Book }));
         app.MapGet(

@@ -1,0 +1,378 @@
+// The floor view. Everything is written into this tablet's own database first, under an id made here, and handed to the program
+// later; the program keeps an id once, so that handing in twice does no harm. Nothing is ever deleted here.
+"use strict";
+(() => {
+  const byId = id => document.getElementById(id);
+  const el = (name, text, more = {}) => {
+    const e = document.createElement(name);
+    if (text !== undefined && text !== null) e.textContent = text;
+    for (const [k, v] of Object.entries(more)) {
+      if (k.startsWith("on")) e.addEventListener(k.slice(2), v);
+      else if (v === true) e.setAttribute(k, "");
+      else if (v !== false && v !== null && v !== undefined) e.setAttribute(k, v);
+    }
+    return e;
+  };
+
+  // This tablet's database.
+  const opened = new Promise((done, fail) => {
+    const ask = indexedDB.open("jumpwright-floor", 1);
+    ask.onupgradeneeded = () => {
+      ask.result.createObjectStore("entries", { keyPath: "id" }).createIndex("session", "session");
+      ask.result.createObjectStore("sessions", { keyPath: "id" });
+      ask.result.createObjectStore("notes", { keyPath: "key" });
+    };
+    ask.onsuccess = () => done(ask.result);
+    ask.onerror = () => fail(ask.error);
+  });
+  const run = async (store, mode, work) => {
+    const db = await opened;
+    return new Promise((done, fail) => {
+      const t = db.transaction(store, mode, { durability: "strict" });
+      const ask = work(t.objectStore(store));
+      t.oncomplete = () => done(ask && ask.result);
+      t.onerror = t.onabort = () => fail(t.error);
+    });
+  };
+  const put = (store, value) => run(store, "readwrite", s => s.put(value));
+  const get = (store, key) => run(store, "readonly", s => s.get(key));
+  const all = store => run(store, "readonly", s => s.getAll());
+
+  let plan = null, entries = [], device = "", began = null, openAthlete = null, reachable = false, sessions = [];
+  const rests = new Map();
+
+  // The rule for two words about one set: the later counts; of two at one time the greater id. The program has the same rule.
+  const later = (a, b) => a.made_at < b.made_at || (a.made_at === b.made_at && a.id < b.id) ? b : a;
+  const setKey = e => [e.athlete, e.data.exercise, e.data.set].join("\n");
+  const setsNow = () => {
+    const last = new Map();
+    for (const e of entries) if (e.kind === "set") last.set(setKey(e), last.has(setKey(e)) ? later(last.get(setKey(e)), e) : e);
+    return last;
+  };
+  const doneOf = (athlete, exercise) => [...setsNow().values()]
+    .filter(e => e.athlete === athlete && e.data.exercise === exercise && !e.data.undone);
+  const isHere = athlete => {
+    let last = null;
+    for (const e of entries) if (e.kind === "here" && e.athlete === athlete) last = last ? later(last, e) : e;
+    return last ? last.data.here : true;
+  };
+  const worstPain = (athlete, exercise) => Math.max(-1, ...entries
+    .filter(e => e.kind === "pain" && e.athlete === athlete && (exercise === undefined || e.data.exercise === exercise))
+    .map(e => e.data.score));
+
+  const log = async (kind, athlete, data) => {
+    const entry = {
+      id: crypto.randomUUID(), kind, athlete, session: plan.id, made_at: new Date().toISOString(), who: device || "tablet",
+      data, sent: 0,
+    };
+    await put("entries", entry);
+    entries.push(entry);
+    draw();
+    send();
+  };
+
+  // Handing in: a few at a time, until all are; what is answered is marked, what is refused stays and says so.
+  let sending = null;
+  const send = () => sending ||= (async () => {
+    try {
+      for (;;) {
+        const waiting = (await all("entries")).filter(e => !e.sent).slice(0, 40);
+        if (waiting.length === 0) break;
+        const answer = await fetch("/floor/log", {
+          method: "POST", headers: { "Content-Type": "application/json" },
+          body: JSON.stringify({ entries: waiting.map(({ sent, trouble, ...e }) => e) }),
+        });
+        if (!answer.ok) throw new Error(String(answer.status));
+        const told = await answer.json();
+        const kept = new Set([...told.added, ...told.known]);
+        const trouble = new Map([
+          ...told.different.map(id => [id, "another entry stands under its id"]), ...told.refused.map(r => [r.id, r.why]),
+        ]);
+        let moved = 0;
+        for (const e of waiting) {
+          if (!kept.has(e.id) && !trouble.has(e.id)) continue;
+          e.sent = 1;
+          if (trouble.has(e.id)) e.trouble = trouble.get(e.id);
+          await put("entries", e);
+          const mine = entries.find(x => x.id === e.id);
+          if (mine) Object.assign(mine, { sent: 1, trouble: e.trouble });
+          moved++;
+        }
+        reachable = true;
+        if (moved === 0) break;
+      }
+      await hear();
+    } catch {
+      reachable = false;
+    }
+    sending = null;
+    tell();
+  })();
+
+  // What other tablets logged.
+  const hear = async () => {
+    if (!plan) return;
+    const answer = await fetch("/floor/sessions/" + encodeURIComponent(plan.id) + "/log");
+    if (!answer.ok) return;
+    const known = new Set(entries.map(e => e.id));
+    let fresh = false;
+    for (const e of (await answer.json()).entries) {
+      if (known.has(e.id)) continue;
+      e.sent = 1;
+      await put("entries", e);
+      entries.push(e);
+      fresh = true;
+    }
+    reachable = true;
+    if (fresh) draw();
+  };
+
+  const tell = async () => {
+    const here = await all("entries");
+    const waiting = here.filter(e => !e.sent).length, trouble = here.filter(e => e.trouble);
+    byId("state").textContent = [
+      plan ? null : "No session is kept on this tablet yet: open this page once while the program can be reached.",
+      waiting ? `${waiting} ${waiting === 1 ? "entry is" : "entries are"} kept on this tablet and not handed in yet.`
+        : "All that was logged is handed in.",
+      reachable ? null : "The program can't be reached; go on, it is handed in later.",
+      trouble.length ? `${trouble.length} were not taken: ${trouble[0].trouble}. They stay on this tablet.` : null,
+    ].filter(Boolean).join(" ");
+    document.body.dataset.waiting = waiting;
+    document.body.dataset.kept = here.length;
+    document.body.dataset.reachable = reachable;
+  };
+
+  // Stop rules that speak up.
+  const alarms = () => {
+    const out = [];
+    if (!plan) return out;
+    for (const a of plan.athletes) {
+      if (worstPain(a.id) > plan.stop_above) {
+        out.push(`${a.name}: stop everything. Pain is ${worstPain(a.id)} of 10. ${plan.stop_at_once}`);
+        continue;
+      }
+      for (const item of a.items) {
+        const why = stopOf(a, item);
+        if (why) out.push(`${a.name}, ${item.name}: stop. ${why}`);
+      }
+    }
+    return out;
+  };
+  const stopOf = (a, item) => {
+    const faults = doneOf(a.id, item.exercise).reduce((sum, e) => sum + (e.data.faults || 0), 0);
+    const pain = worstPain(a.id, item.exercise);
+    if (pain > item.stop.pain_during_above) return `Pain was ${pain} of 10, above ${item.stop.pain_during_above}. ${item.if_sore}`;
+    if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return `${faults} landing faults.`;
+    return null;
+  };
+
+  // The rotation made anew for those who are here: order kept, nobody in two places, no station twice; never later than planned.
+  const rotation = () => {
+    const free = new Map(), rows = [];
+    for (const r of [...plan.rotation].sort((x, y) => x.start - y.start || (x.station < y.station ? -1 : 1))) {
+      const who = r.athletes.filter(isHere);
+      if (who.length === 0) continue;
+      const takes = (r.end - r.start) * who.length / r.athletes.length;
+      const start = Math.min(r.start, Math.max(free.get("at " + r.station) || 0, ...who.map(w => free.get(w) || 0)));
+      const begins = Math.max(start, free.get("at " + r.station) || 0, ...who.map(w => free.get(w) || 0));
+      free.set("at " + r.station, begins + takes);
+      who.forEach(w => free.set(w, begins + takes));
+      rows.push({ ...r, athletes: who, start: begins, end: begins + takes });
+    }
+    return rows;
+  };
+
+  const clock = s => `${Math.floor(s / 60)}:${String(Math.floor(s % 60)).padStart(2, "0")}`;
+  const nameOf = id => (plan.athletes.find(a => a.id === id) || { name: id }).name;
+  const minute = () => began ? (Date.now() - began) / 60000 : null;
+
+  const drawWhere = () => {
+    const place = byId("where");
+    place.replaceChildren();
+    const rows = rotation(), now = minute();
+    byId("begin").textContent = began ? `Minute ${Math.floor(now)}: begin anew` : "Begin the session";
+    if (rows.length === 0) { place.append(el("p", "Nobody is to be anywhere.")); return; }
+    const list = el("ol", null, { class: "dated where" });
+    for (const r of rows) {
+      const on = now !== null && now >= r.start && now < r.end;
+      if (now !== null && now >= r.end) continue;
+      const row = el("li", null, on ? { class: "now" } : {});
+      row.append(
+        el("span", `${on ? "now, " : ""}${Math.round(r.start)} to ${Math.round(r.end)} min`, { class: "number" }),
+        el("span", `${r.station.replace(/-/g, " ")}: ${r.name}. ${r.athletes.map(nameOf).join(", ")}`));
+      list.append(row);
+    }
+    place.append(list.children.length ? list : el("p", "The session's time is over."));
+  };
+
+  const drawRoll = () => {
+    const roll = byId("roll"), focus = document.activeElement && document.activeElement.dataset && document.activeElement.dataset.key;
+    roll.replaceChildren();
+    for (const a of plan.athletes) {
+      const row = el("li"), left = el("div"), right = el("div");
+      const here = isHere(a.id), shown = openAthlete === a.id;
+      left.append(el("p", a.name, { class: "name" }));
+      left.append(el("button", here ? "Here" : "Away", {
+        type: "button", "aria-pressed": String(here), "aria-label": `${a.name}, ${here ? "here" : "away"}`, "data-key": "here " + a.id,
+        onclick: () => log("here", a.id, { here: !isHere(a.id) }),
+      }));
+      if (a.nothing) {
+        right.append(el("p", a.nothing));
+      } else {
+        const total = a.items.reduce((n, i) => n + i.sets, 0);
+        const done = a.items.reduce((n, i) => n + doneOf(a.id, i.exercise).length, 0);
+        const rest = rests.get(a.id);
+        right.append(el("p", `${done} of ${total} sets.`, { class: "done" }));
+        right.append(el("p", rest && rest.until > Date.now() ? `Rest ${clock((rest.until - Date.now()) / 1000)}, then ${rest.then}` : rest ? "Rested." : "",
+          { class: "rest", "data-rest": a.id }));
+        right.append(el("button", shown ? "Fold" : "Log", {
+          type: "button", "aria-expanded": String(shown), "aria-label": `${shown ? "Fold" : "Log"} ${a.name}`, "data-key": "open " + a.id,
+          onclick: () => { openAthlete = shown ? null : a.id; draw(); },
+        }));
+        if (shown) right.append(work(a));
+      }
+      row.append(left, right);
+      roll.append(row);
+    }
+    if (focus) { const again = document.querySelector(`[data-key="${CSS.escape(focus)}"]`); if (again) again.focus({ preventScroll: true }); }
+  };
+
+  const work = a => {
+    const box = el("div", null, { class: "work-now" });
+    for (const item of a.items) {
+      const part = el("div", null, { class: "item" });
+      const done = doneOf(a.id, item.exercise), numbers = new Set(done.map(e => e.data.set));
+      const most = Math.max(item.sets, ...numbers);
+      part.append(el("h3", item.name), el("p", item.dose + (item.height ? ", " + item.height : ""), { class: "dose" }));
+      const stop = stopOf(a, item);
+      if (stop) part.append(el("p", "Stop. " + stop, { class: "asking" }));
+      const sets = el("p", null, { class: "tools" });
+      for (let n = 1; n <= most; n++) sets.append(setButton(a, item, n, numbers.has(n)));
+      sets.append(el("button", "One more", {
+        type: "button", "aria-label": `${a.name}, ${item.name}: one more set`, "data-key": `more ${a.id} ${item.exercise}`,
+        onclick: () => logSet(a, item, most + 1),
+      }));
+      part.append(sets);
+      if (done.length > 0 && item.stop.landing_faults !== null) {
+        const last = done.reduce((x, y) => x.data.set > y.data.set ? x : y);
+        const faults = el("p", null, { class: "tools" });
+        faults.append(el("span", `Landing faults in set ${last.data.set}:`));
+        for (const n of [0, 1, 2, 3]) {
+          faults.append(el("button", n === 3 ? "3+" : String(n), {
+            type: "button", "aria-pressed": String(last.data.faults === n), "data-key": `faults ${a.id} ${item.exercise} ${n}`,
+            "aria-label": `${a.name}, ${item.name}, set ${last.data.set}: ${n} landing faults`,
+            onclick: () => log("set", a.id, { ...last.data, faults: n }),
+          }));
+        }
+        part.append(faults);
+      }
+      part.append(pains(a, item.exercise, `Pain during ${item.name}`));
+      part.append(el("p", `${item.rest}. Stop when ${item.stop_when} If sore: ${item.if_sore}`, { class: "note" }));
+      box.append(part);
+    }
+    box.append(pains(a, null, "Pain at rest, now"));
+    return box;
+  };
+  const setButton = (a, item, n, done) => el("button", `${done ? "✓ " : ""}Set ${n}`, {
+    type: "button", class: "set", "aria-pressed": String(done), "data-key": `set ${a.id} ${item.exercise} ${n}`,
+    "aria-label": `${a.name}, ${item.name}, set ${n}, ${done ? "done; take it back" : "log it as done"}`,
+    onclick: () => logSet(a, item, n, done),
+  });
+  const logSet = (a, item, n, done) => {
+    if (!done) {
+      const left = a.items.find(i => doneOf(a.id, i.exercise).length + (i === item ? 1 : 0) < i.sets);
+      rests.set(a.id, { until: Date.now() + item.rest_s * 1000, then: left ? left.name : "done" });
+    }
+    return log("set", a.id, {
+      exercise: item.exercise, set: n, reps: item.reps, contacts: item.contacts_per_set, faults: null, undone: Boolean(done),
+      drop_height_m: item.drop_height_m,
+    });
+  };
+  const pains = (a, exercise, label) => {
+    const line = el("details");
+    line.append(el("summary", label));
+    const row = el("p", null, { class: "tools" });
+    for (let n = 0; n <= 10; n++) {
+      row.append(el("button", String(n), {
+        type: "button", "aria-label": `${a.name}: ${label.toLowerCase()} ${n} of 10`, "data-key": `pain ${a.id} ${exercise} ${n}`,
+        onclick: () => log("pain", a.id, { score: n, when: exercise ? "during" : "rest", exercise, site: null, side: null }),
+      }));
+    }
+    line.append(row);
+    const worst = worstPain(a.id, exercise);
+    if (worst >= 0) line.append(el("p", `Logged: ${worst} of 10 at the worst.`));
+    return line;
+  };
+
+  let alarmed = "";
+  const draw = () => {
+    if (!plan) return;
+    byId("squad").textContent = plan.squad;
+    byId("title").textContent = plan.title;
+    drawWhere();
+    drawRoll();
+    const now = alarms();
+    if (now.join() !== alarmed) {
+      if (now.length > alarmed.split("\n").length - 1 && navigator.vibrate) navigator.vibrate(300);
+      alarmed = now.join();
+      byId("alarms").replaceChildren(...now.map(t => el("p", t, { class: "asking" })));
+    }
+    document.body.dataset.done = [...setsNow().values()].filter(e => !e.data.undone).length;
+    tell();
+  };
+
+  const show = async id => {
+    const fetched = await fetch("/floor/sessions/" + encodeURIComponent(id)).then(r => r.ok ? r.json() : null).catch(() => null);
+    if (fetched) await put("sessions", fetched);
+    plan = fetched || await get("sessions", id) || null;
+    reachable = Boolean(fetched);
+    if (!plan) { tell(); return; }
+    entries = (await all("entries")).filter(e => e.session === plan.id);
+    const note = await get("notes", "began " + plan.id);
+    began = note ? note.value : null;
+    await put("notes", { key: "last", value: id });
+    draw();
+    send();
+  };
+
+  const start = async () => {
+    if ("serviceWorker" in navigator) navigator.serviceWorker.register("/floor/sw.js").catch(() => {});
+    if (navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
+    const named = await get("notes", "device");
+    device = named ? named.value : "Tablet " + crypto.randomUUID().slice(0, 4);
+    if (!named) await put("notes", { key: "device", value: device });
+    byId("device").value = device;
+    byId("device").addEventListener("change", () => {
+      device = byId("device").value.trim() || device;
+      put("notes", { key: "device", value: device });
+    });
+    const answer = await fetch("/floor/sessions").then(r => r.ok ? r.json() : null).catch(() => null);
+    // What this tablet keeps stays open to it, though the program may have no plan yet.
+    const listed = answer ? answer.sessions : [];
+    const kept = (await all("sessions")).filter(s => !listed.some(l => l.id === s.id)).map(s => ({ id: s.id, title: s.title }));
+    sessions = [...listed, ...kept.sort((a, b) => a.id < b.id ? 1 : -1)];
+    const last = await get("notes", "last");
+    const id = sessions.some(s => s.id === (last && last.value)) ? last.value : (answer && answer.next) || (sessions[0] || {}).id;
+    byId("session").replaceChildren(...sessions.map(s => el("option", s.title, { value: s.id, selected: s.id === id })));
+    byId("session").addEventListener("change", e => show(e.target.value));
+    byId("begin").addEventListener("click", async () => {
+      began = Date.now();
+      await put("notes", { key: "began " + plan.id, value: began });
+      draw();
+    });
+    if (id) await show(id); else tell();
+    setInterval(send, 4000);
+    window.addEventListener("online", send);
+    setInterval(() => {
+      if (!plan) return;
+      for (const e of document.querySelectorAll("[data-rest]")) {
+        const rest = rests.get(e.dataset.rest);
+        const text = !rest ? "" : rest.until > Date.now() ? `Rest ${clock((rest.until - Date.now()) / 1000)}, then ${rest.then}` : "Rested.";
+        if (e.textContent !== text) e.textContent = text;
+      }
+      if (began && new Date().getSeconds() % 10 === 0) drawWhere();
+    }, 1000);
+    document.body.dataset.ready = "true";
+  };
+  start();
+})();

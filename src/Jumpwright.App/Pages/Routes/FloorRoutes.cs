@@ -1,0 +1,274 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Jumpwright.App.Contracts;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Desk.Journals;
+using Jumpwright.App.Wording;
+using Jumpwright.Plans;
+using Jumpwright.Sessions;
+using Jumpwright.Storage.Stores;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Jumpwright.App.Pages.Routes;
+
+/// <summary>
+/// The floor view: static files that open without the program, the day's session as they keep it, and the log they hand in. An
+/// entry's id is made on the tablet, so that one that is handed in twice is kept once.
+/// </summary>
+internal static class FloorRoutes
+{
+    private const int MostEntries = 500;
+    private const int MostBytes = 1024 * 1024;
+
+    private static readonly string[] Shell =
+    [
+        "floor.html",
+        "floor.js",
+        "floor-worker.js",
+        "floor.webmanifest",
+        "site.css",
+        "icon.svg",
+        "lato-regular.ttf",
+        "lato-bold.ttf",
+    ];
+
+    public static void Map(WebApplication app, FrontDesk desk)
+    {
+        app.MapGet(
+            "/floor/",
+            (HttpContext context) =>
+                context.Request.Path.Value!.EndsWith('/')
+                    ? AssetRoutes.Of(context, "floor.html")
+                    : Results.Redirect("/floor/")
+        );
+        app.MapGet("/floor/floor.js", (HttpContext context) => AssetRoutes.Of(context, "floor.js"));
+        app.MapGet("/floor/app.webmanifest", (HttpContext context) => AssetRoutes.Of(context, "floor.webmanifest"));
+        app.MapGet(
+            "/floor/sw.js",
+            (HttpContext context) =>
+            {
+                context.Response.Headers.CacheControl = "no-cache";
+                string text = AssetRoutes.Text("floor-worker.js")!;
+                return Results.Text(
+                    text.Replace("{version}", AssetRoutes.Version(Shell), StringComparison.Ordinal),
+                    "text/javascript; charset=utf-8"
+                );
+            }
+        );
+        app.MapGet("/floor/sessions", () => Results.Json(Sessions(desk.Book)));
+        app.MapGet(
+            "/floor/sessions/{id}",
+            (string id) =>
+                Session(desk.Book, id) is { } session
+                    ? Results.Json(session)
+                    : Answers.Refused("There is no such session in the plan.", StatusCodes.Status404NotFound)
+        );
+        app.MapGet(
+            "/floor/sessions/{id}/log",
+            (string id) =>
+                Results.Json(
+                    new
+                    {
+                        entries = desk
+                            .Journal.Where(e => e.SessionId == id && EntryKinds.OfTheFloor.Contains(e.Kind))
+                            .Select(Handed.Of)
+                            .ToArray(),
+                    }
+                )
+        );
+        app.MapPost(
+            "/floor/log",
+            async (HttpRequest request) =>
+                await Answers.Body<Handing>(request, MostBytes)
+                    is { Entries: { IsDefault: false, Length: <= MostEntries } entries }
+                    ? Take(desk, entries)
+                    : Answers.Refused("What was handed in can't be read.", StatusCodes.Status400BadRequest)
+        );
+    }
+
+    private static object Sessions(Workbook book)
+    {
+        ImmutableArray<PlannedSession> planned = book.PlanOrNull?.Plan.Sessions ?? [];
+        return new
+        {
+            next = planned.FirstOrDefault(s => s.Slot.Date >= book.Day)?.Slot.Id,
+            sessions = planned.Select(s => new { id = s.Slot.Id, title = Title(s) }).ToArray(),
+        };
+    }
+
+    private static string Title(PlannedSession session) =>
+        $"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}";
+
+    private static object? Session(Workbook book, string id)
+    {
+        if (
+            book.PlanOrNull is not { } week
+            || week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is not { } session
+        )
+        {
+            return null;
+        }
+
+        return new
+        {
+            id,
+            squad = book.Material.Squad.Name,
+            title = Title(session),
+            minutes = session.Slot.Minutes,
+            stop_above = CardQuestions.StopAbove.Value,
+            stop_at_once = week.Cards.Where(c => c.SessionId == id).Select(c => c.StopAtOnce).FirstOrDefault() ?? "",
+            rotation = session
+                .Rotation.Select(r => new
+                {
+                    station = r.Station,
+                    name = book.Catalogue.Find(r.ExerciseId)?.Name ?? r.ExerciseId,
+                    start = r.StartMin,
+                    end = r.EndMin,
+                    athletes = r.AthleteIds,
+                })
+                .ToArray(),
+            athletes = week
+                .Cards.Where(c => c.SessionId == id)
+                .Select(card => new
+                {
+                    id = card.AthleteId,
+                    name = card.AthleteName,
+                    nothing = card.NothingPlanned is null ? null : "Nothing planned; see the card, and whom to ask.",
+                    items = Items(session, card),
+                })
+                .ToArray(),
+        };
+    }
+
+    private static object[] Items(PlannedSession session, SessionCard card)
+    {
+        ImmutableArray<PlannedItem> items =
+            session.Athletes.FirstOrDefault(a => a.AthleteId == card.AthleteId)?.Items ?? [];
+        return
+        [
+            .. items
+                .Zip(card.Items)
+                .Select(pair => new
+                {
+                    exercise = pair.First.Dose.ExerciseId,
+                    name = pair.Second.Name,
+                    sets = pair.First.Sets,
+                    reps = pair.First.Dose.Reps,
+                    contacts_per_set = pair.First.Dose.Contacts(1),
+                    drop_height_m = pair.First.Dose.DropHeightM,
+                    dose = pair.Second.Dose,
+                    height = pair.Second.HeightOrLoad,
+                    rest_s = pair.First.Dose.RestBetweenSetsS,
+                    rest = pair.Second.Rest,
+                    stop_when = pair.Second.StopWhen,
+                    if_sore = pair.Second.InsteadIfSore,
+                    stop = StopJson.Of(pair.First.Dose.Stop),
+                }),
+        ];
+    }
+
+    private static IResult Take(FrontDesk desk, ImmutableArray<Handed> handed)
+    {
+        var good = new List<JournalEntry>();
+        var refused = new List<object>();
+        Workbook book = desk.Book;
+        foreach (Handed entry in handed)
+        {
+            if (entry.Entry(book) is { } fine && fine.TryGet(out JournalEntry? read, out Quantities.Refusal? why))
+            {
+                good.Add(read);
+            }
+            else
+            {
+                refused.Add(new { id = entry.Id ?? "", why = why!.Sentence.TrimEnd('.') });
+            }
+        }
+
+        JournalReceipt receipt = desk.Write(good);
+        return Results.Json(
+            new
+            {
+                added = receipt.Added,
+                known = receipt.Known,
+                different = receipt.Different,
+                refused,
+            }
+        );
+    }
+
+    private sealed record Handing([property: JsonPropertyName("entries")] ImmutableArray<Handed> Entries);
+
+    /// <summary>An entry as tablets write it.</summary>
+    private sealed record Handed(
+        [property: JsonPropertyName("id")] string? Id,
+        [property: JsonPropertyName("kind")] string? Kind,
+        [property: JsonPropertyName("athlete")] string? Athlete,
+        [property: JsonPropertyName("session")] string? Session,
+        [property: JsonPropertyName("made_at")] string? MadeAt,
+        [property: JsonPropertyName("who")] string? Who,
+        [property: JsonPropertyName("data")] JsonElement Data
+    )
+    {
+        private const int Longest = 120;
+
+        public static Handed Of(JournalEntry entry)
+        {
+            using JsonDocument data = JsonDocument.Parse(entry.Json);
+            return new Handed(
+                entry.Id,
+                entry.Kind,
+                entry.AthleteId,
+                entry.SessionId,
+                entry.MadeAt.ToDateTimeUtc().ToString("yyyy-MM-ddTHH:mm:ss.fffZ", CultureInfo.InvariantCulture),
+                entry.Who,
+                data.RootElement.Clone()
+            );
+        }
+
+        public Quantities.Outcome<JournalEntry> Entry(Workbook book)
+        {
+            if (
+                !Guid.TryParse(Id, out Guid id)
+                || Kind is null
+                || !EntryKinds.OfTheFloor.Contains(Kind)
+                || Session is not { Length: > 0 and <= Longest }
+                || Who is not { Length: > 0 and <= Longest }
+                || Data.ValueKind != JsonValueKind.Object
+                || InstantPattern.ExtendedIso.Parse(MadeAt ?? "") is not { Success: true } made
+            )
+            {
+                return new Quantities.Refusal("It is not written as the floor view writes entries.");
+            }
+
+            if (Athlete is null || book.Find(Athlete) is null)
+            {
+                return new Quantities.Refusal("Its athlete is not in the squad.");
+            }
+
+            string json = JsonSerializer.Serialize(Data);
+            var entry = new JournalEntry(id.ToString(), Kind, Athlete, Session, made.Value, Who, json);
+            return Kind switch
+            {
+                EntryKinds.Set
+                    when JournalReading.Read<SetEntry>(entry)
+                        is not {
+                            Exercise: { Length: > 0 and <= Longest },
+                            Number: >= 1 and <= 99,
+                            Reps: >= 0 and <= 999,
+                            Contacts: >= 0 and <= 9999,
+                            Faults: null or (>= 0 and <= 999)
+                        } => new Quantities.Refusal("Its set is not one that can have been done."),
+                EntryKinds.Pain
+                    when JournalReading.Read<PainEntry>(entry)
+                        is not {
+                            Score: >= 0 and <= 10,
+                            When: "rest" or "night" or "during" or "after" or "next-morning"
+                        } => new Quantities.Refusal("Its pain is not from 0 to 10, or has no time."),
+                _ => entry,
+            };
+        }
+    }
+}

@@ -1,0 +1,229 @@
+using System.Text.Json;
+using Jumpwright.App.Commands;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Desk.Journals;
+using Jumpwright.Athletes;
+using Jumpwright.Storage.Stores;
+using Microsoft.Playwright;
+
+namespace Jumpwright.Tests.Outside.Pages.Floor;
+
+/// <summary>A session logged on tablets while the program comes and goes: everything logged is there once, nothing is lost.</summary>
+[Collection("pages")]
+public sealed class FloorTests(ServedDemo demo) : IDisposable
+{
+    /// <summary>Logs so many sets by tapping, one after another, as a person would, only faster.</summary>
+    private const string Tap = """
+        async count => {
+          const roll = document.getElementById("roll");
+          for (let n = 0; n < count; n++) {
+            const before = Number(document.body.dataset.done);
+            let set = roll.querySelector(".set[aria-pressed=false]");
+            if (!set) {
+              const closed = [...roll.querySelectorAll("button[data-key^='open '][aria-expanded=false]")]
+                .find(b => { const [done, all] = b.parentElement.querySelector(".done").textContent.match(/\d+/g).map(Number); return done < all; });
+              if (closed) closed.click();
+              else if (!roll.querySelector("[data-key^='more ']")) roll.querySelector("[data-key^='open ']").click();
+              set = roll.querySelector(".set[aria-pressed=false]") || roll.querySelector("button[data-key^='more ']");
+            }
+            set.click();
+            for (let i = 0; Number(document.body.dataset.done) === before; i++) {
+              if (i > 2000) throw new Error("a tap was not logged");
+              await new Promise(d => setTimeout(d, 5));
+            }
+          }
+          return Number(document.body.dataset.done);
+        }
+        """;
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("jumpwright-floor-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public async Task TwoHundredSets_WhileTheProgramIsKilledAtAnyMoment_AreTwoHundredAfterwards()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage page = await demo.Open(820);
+        await OpenFloor(page, server);
+        int done = await page.EvaluateAsync<int>(Tap, 30);
+
+        var random = new Random(20270104);
+        using var over = new CancellationTokenSource();
+        int kills = 0;
+        Task killing = Task.Run(
+            async () =>
+            {
+                while (!over.IsCancellationRequested && kills < 3)
+                {
+                    await Task.Delay(random.Next(50, 900), TestContext.Current.CancellationToken);
+                    server.Kill();
+                    kills++;
+                    await Task.Delay(random.Next(100, 1500), TestContext.Current.CancellationToken);
+                    await server.Start();
+                }
+            },
+            TestContext.Current.CancellationToken
+        );
+        while (done < 180)
+        {
+            done = await page.EvaluateAsync<int>(Tap, 10);
+            await Task.Delay(random.Next(0, 400), TestContext.Current.CancellationToken);
+        }
+
+        await over.CancelAsync();
+        await killing;
+
+        // The program is gone, the page is opened again all the same, and the last sets are logged without it.
+        server.Kill();
+        await page.ReloadAsync();
+        await page.WaitForSelectorAsync("body[data-ready]");
+        Assert.Equal("false", await page.GetAttributeAsync("body", "data-reachable"));
+        Assert.Equal(180, await page.EvaluateAsync<int>("() => Number(document.body.dataset.done)"));
+        Assert.Equal(200, await page.EvaluateAsync<int>(Tap, 20));
+        Assert.NotEqual("0", await page.GetAttributeAsync("body", "data-waiting"));
+
+        await server.Start();
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        server.Kill();
+
+        using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
+        JournalEntry[] sets = [.. squad.Entries.Where(e => e.Kind == EntryKinds.Set)];
+        Assert.Equal(200, sets.Length);
+        Assert.Equal(200, sets.Select(s => s.Id).Distinct().Count());
+        Assert.Equal(200, SetsDone.Effective(sets).Count());
+        CompletedItem[] logged =
+        [
+            .. squad.Material.Histories.SelectMany(h => h.Completed).Where(c => c.Date >= DemoCommand.Day),
+        ];
+        Assert.Equal(200, logged.Sum(c => c.Sets));
+        Assert.True(kills >= 2, $"the program was killed {kills} times only");
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task TwoTabletsLogTheSameSetWithoutTheProgram_TheLaterWordCounts_BothAreKeptAndShown()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage left = await demo.Open(820);
+        IPage right = await demo.Open(820);
+        await OpenFloor(left, server, "Left");
+        await OpenFloor(right, server, "Right");
+        server.Kill();
+
+        Assert.Equal(1, await left.EvaluateAsync<int>(Tap, 1));
+        Assert.Equal(1, await right.EvaluateAsync<int>(Tap, 1));
+        await right.Locator("[data-key^='faults '][data-key$=' 2']").First.ClickAsync();
+        await right.WaitForSelectorAsync("#alarms p");
+        string alarm = await right.Locator("#alarms").InnerTextAsync();
+        Assert.Contains("stop. 2 landing faults.", alarm);
+
+        await server.Start();
+        foreach (IPage tablet in new[] { left, right })
+        {
+            await tablet.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        }
+
+        // Each tablet hears of the other's words.
+        await left.WaitForSelectorAsync("body[data-kept='3']");
+        await left.WaitForSelectorAsync("#alarms p");
+        await left.GotoAsync(server.Address + "/done");
+        string said = await left.Locator("main").InnerTextAsync();
+        Assert.Contains("Said differently by two tablets", said);
+        Assert.Matches("Right logged .* 2 faults, which counts; .*Left logged", said);
+        server.Kill();
+
+        using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
+        Assert.Equal(3, squad.Entries.Length);
+        (JournalEntry entry, SetEntry set) = Assert.Single(SetsDone.Effective(squad.Entries));
+        Assert.Equal("Right", entry.Who);
+        Assert.Equal(2, set.Faults);
+        await left.CloseAsync();
+        await right.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Absent_TheRotationIsMadeAnewWithoutThem_AndNobodyStartsLater()
+    {
+        IPage page = await demo.Open(820);
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("body[data-ready]");
+        await page.WaitForSelectorAsync("#where li");
+        string name = await page.Locator(".floor-roll .name").First.InnerTextAsync();
+        int[] before = await Ends(page);
+        Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
+        await page.Locator("[data-key^='here ']").First.ClickAsync();
+        await page.WaitForFunctionAsync("n => !document.getElementById('where').textContent.includes(n)", name);
+        int[] after = await Ends(page);
+        Assert.True(after.Max() <= before.Max(), "the session got longer");
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task PainAboveFive_StopsEverythingAtOnce_InWords()
+    {
+        IPage page = await demo.Open(390);
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("body[data-ready]");
+        await page.Locator("[data-key^='open ']").Last.ClickAsync();
+        ILocator pain = page.Locator(".work-now details").Last;
+        await pain.Locator("summary").ClickAsync();
+        await pain.Locator("button", new LocatorLocatorOptions { HasTextString = "6" }).ClickAsync();
+        await page.WaitForSelectorAsync("#alarms p");
+        Assert.Contains("stop everything. Pain is 6 of 10.", await page.Locator("#alarms").InnerTextAsync());
+        Assert.Equal("alert", await page.GetAttributeAsync("#alarms", "role"));
+        await page.CloseAsync();
+    }
+
+    [Theory]
+    [InlineData("{\"entries\":[{\"id\":\"x\"}]}")]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000001\",\"kind\":\"correction\",\"athlete\":\"a01\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{}}]}"
+    )]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000002\",\"kind\":\"set\",\"athlete\":\"a01\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"exercise\":\"snap-down\",\"set\":-1,\"reps\":5,\"contacts\":5}}]}"
+    )]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000003\",\"kind\":\"pain\",\"athlete\":\"nobody\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"score\":3,\"when\":\"rest\"}}]}"
+    )]
+    public async Task EntriesThatNoTabletWrites_AreToldAndNotTaken(string body)
+    {
+        int before = demo.Desk.Journal.Length;
+        using var client = new HttpClient();
+        using var content = new StringContent(body, null, "application/json");
+        using HttpResponseMessage answer = await client.PostAsync(
+            new Uri(demo.Address + "/floor/log"),
+            content,
+            TestContext.Current.CancellationToken
+        );
+        JsonElement told = JsonDocument
+            .Parse(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken))
+            .RootElement;
+        Assert.Equal(1, told.GetProperty("refused").GetArrayLength());
+        Assert.Equal(before, demo.Desk.Journal.Length);
+    }
+
+    private static async Task OpenFloor(IPage page, ServeProcess server, string? name = null)
+    {
+        await page.GotoAsync(server.Address + "/week");
+        await page.WaitForSelectorAsync("form[action='/week/plan']");
+        await page.GotoAsync(server.Address + "/floor/");
+        await page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
+        await page.WaitForSelectorAsync("body[data-ready]");
+        await page.WaitForSelectorAsync(".floor-roll li");
+        if (name is not null)
+        {
+            await page.FillAsync("#device", name);
+            await page.Locator("#device").BlurAsync();
+        }
+    }
+
+    private static async Task<int[]> Ends(IPage page) =>
+        await page.EvaluateAsync<int[]>(
+            "() => [...document.querySelectorAll('#where .number')].map(e => Number(e.textContent.match(/to (\\d+)/)[1]))"
+        );
+}
