@@ -3,21 +3,17 @@ using Jumpwright.Sessions;
 
 namespace Jumpwright.Paper;
 
-/// <summary>A session card as a PDF: A5, and safe on half a Letter sheet. The same card gives the same bytes.</summary>
+/// <summary>A session card as a PDF. The same card gives the same bytes.</summary>
 public static class CardPdf
 {
     /// <summary>Draws the card; what does not fit on one page goes on to the next, under the same head.</summary>
-    public static byte[] Render(SessionCard card, CardPictures? pictures = null)
+    public static byte[] Render(SessionCard card, CardPictures? pictures = null, CardPaper paper = CardPaper.A5)
     {
         ArgumentNullException.ThrowIfNull(card);
-        var layout = new CardLayout(
-            card,
-            pictures ?? CardPictures.None,
-            new CardStyles(),
-            PaperFormat.A5.Content.Width
-        );
+        var format = PaperFormat.Of(paper);
+        var layout = new CardLayout(card, pictures ?? CardPictures.None, new CardStyles(), format.Content.Width);
         return PageBinder.Bind(
-            PaperFormat.A5,
+            format,
             layout.FirstHead(),
             layout.FurtherHead(),
             layout.Foot,

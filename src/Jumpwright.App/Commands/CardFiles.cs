@@ -13,6 +13,7 @@ internal static class CardFiles
         PlannedWeek week,
         SquadMaterial material,
         string folder,
+        CardPaper paper,
         Action step,
         CancellationToken cancel
     )
@@ -23,7 +24,7 @@ internal static class CardFiles
         foreach (SessionCard card in week.Cards)
         {
             cancel.ThrowIfCancellationRequested();
-            byte[] pdf = CardPdf.Render(card, pictures.Of(card.AthleteId, card.Date));
+            byte[] pdf = CardPdf.Render(card, pictures.Of(card.AthleteId, card.Date), paper);
             File.WriteAllBytes(Path.Combine(folder, NameOf(card)), pdf);
             written++;
             step();
@@ -40,8 +41,8 @@ internal static class CardFiles
         return written;
     }
 
-    /// <summary>File name of a coach's sheet.</summary>
-    public static string NameOf(CoachSheet sheet) => $"{sheet.SessionId}-coach.pdf";
+    /// <summary>File name of a coach's sheet; ids hold no underscore, so no athlete's card has this name.</summary>
+    public static string NameOf(CoachSheet sheet) => $"{sheet.SessionId}_coach.pdf";
 
     /// <summary>File name of a card.</summary>
     public static string NameOf(SessionCard card) => $"{card.SessionId}-{card.AthleteId}.pdf";

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Jumpwright.App.Desk;
+using Jumpwright.Paper;
 using NodaTime;
 
 namespace Jumpwright.App.Commands;
@@ -34,16 +35,23 @@ internal sealed class CardsCommand : ITaughtCommand
             HelpName = "DIR",
             DefaultValueFactory = _ => "cards",
         };
+        var paper = new Option<CardPaper>("--paper")
+        {
+            Description = "Paper of the cards: a5, a4 or letter.",
+            HelpName = "PAPER",
+            DefaultValueFactory = _ => CardPaper.A5,
+        };
         var command = new Command(
             "cards",
             "Plans as 'plan' does and writes what is printed: a card an athlete and session, and a coach's sheet a session. "
-                + "Cards are A5 and keep inside half a Letter sheet. A card is valid on its day only."
+                + "Cards are A5 (and keep inside half a Letter sheet) unless --paper says otherwise. A card is valid on its day only."
         )
         {
             squad,
             from,
             weeks,
             into,
+            paper,
         };
         command.SetAction(
             async (parsed, cancel) =>
@@ -68,7 +76,11 @@ internal sealed class CardsCommand : ITaughtCommand
                     terminal,
                     "Drawing cards",
                     week.Cards.Length + week.Sheets.Length,
-                    step => Task.Run(() => CardFiles.Write(week, opened.Material, folder, step, cancel), cancel)
+                    step =>
+                        Task.Run(
+                            () => CardFiles.Write(week, opened.Material, folder, parsed.GetValue(paper), step, cancel),
+                            cancel
+                        )
                 );
                 terminal.Out.WriteLine($"{written} PDFs in {folder}");
                 return ExitCodes.Done;

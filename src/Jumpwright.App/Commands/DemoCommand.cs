@@ -5,6 +5,7 @@ using Jumpwright.App.Desk;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Paper;
 using Jumpwright.Progression;
 using Jumpwright.Simulation.Demo;
 using Jumpwright.Storage.Stores;
@@ -143,7 +144,7 @@ internal sealed class DemoCommand : ITaughtCommand
             terminal,
             "Drawing cards",
             week.Cards.Length + week.Sheets.Length,
-            step => Task.Run(() => CardFiles.Write(week, material, cardFolder, step, cancel), cancel)
+            step => Task.Run(() => CardFiles.Write(week, material, cardFolder, CardPaper.A5, step, cancel), cancel)
         );
         to.WriteLine($"The squad folder is in {squadFolder}, the store is {storeFile}, the plan is {planFile},");
         to.WriteLine($"and {written} PDFs, cards and coach's sheets, are in {cardFolder}.");

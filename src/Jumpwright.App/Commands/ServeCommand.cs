@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
+using Jumpwright.App.Pages.Routes;
+using Jumpwright.App.Sharing;
 using Jumpwright.Exercises;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -39,15 +41,24 @@ internal sealed class ServeCommand : ITaughtCommand
         from.Description = "Day the pages are for, for example 2027-01-04; today if left out.";
         Option<int> weeks = SquadArgument.Weeks(required: false);
         Option<int> port = Port();
+        var share = new Option<bool>("--share")
+        {
+            Description =
+                "Let paired tablets and phones in this network in, over TLS. Without it only this machine sees anything.",
+        };
+        Option<int> sharePort = Port("--share-port", DefaultPort + 1, "Port for other devices, with --share");
         var command = new Command(
             "serve",
-            "Shows squad, athletes, week, cards and refused recordings as pages on this machine only (127.0.0.1), until Ctrl-C."
+            "Shows squad, athletes, week, floor and cards as pages on this machine only (127.0.0.1), until Ctrl-C. "
+                + "What is written in them is kept in jumpwright.db inside the squad folder."
         )
         {
             squad,
             from,
             weeks,
             port,
+            share,
+            sharePort,
         };
         command.SetAction(
             async (parsed, cancel) =>
@@ -60,7 +71,9 @@ internal sealed class ServeCommand : ITaughtCommand
                 );
                 using var desk = new FrontDesk(opened, parsed.GetValue(from), parsed.GetValue(weeks));
                 desk.StartPlanning();
-                await Serve(terminal, desk, parsed.GetValue(port), cancel);
+                string place = parsed.GetRequiredValue(squad);
+                Sharing.Sharing? sharing = parsed.GetValue(share) ? Share(place, parsed.GetValue(sharePort)) : null;
+                await Serve(terminal, desk, parsed.GetValue(port), cancel, sharing);
                 return ExitCodes.Done;
             }
         );
@@ -68,28 +81,36 @@ internal sealed class ServeCommand : ITaughtCommand
     }
 
     /// <summary>The option that names the port.</summary>
-    public static Option<int> Port()
+    public static Option<int> Port() => Port("--port", DefaultPort, "Port on 127.0.0.1");
+
+    private static Option<int> Port(string name, int byDefault, string what)
     {
-        var port = new Option<int>("--port")
+        var port = new Option<int>(name)
         {
-            Description = "Port on 127.0.0.1; 0 takes any that is free.",
+            Description = what + "; 0 takes any that is free.",
             HelpName = "N",
-            DefaultValueFactory = _ => DefaultPort,
+            DefaultValueFactory = _ => byDefault,
         };
         port.Validators.Add(result =>
         {
             if (result.Tokens.Count > 0 && (!int.TryParse(result.Tokens[0].Value, out int n) || n is < 0 or > 65535))
             {
-                result.AddError("--port takes a whole number from 0 to 65535.");
+                result.AddError($"{name} takes a whole number from 0 to 65535.");
             }
         });
         return port;
     }
 
     /// <summary>Serves the desk until cancelled.</summary>
-    public static async Task Serve(Terminal terminal, FrontDesk desk, int port, CancellationToken cancel)
+    public static async Task Serve(
+        Terminal terminal,
+        FrontDesk desk,
+        int port,
+        CancellationToken cancel,
+        Sharing.Sharing? sharing = null
+    )
     {
-        await using WebApplication site = Site.Build(desk, port);
+        await using WebApplication site = Site.Build(desk, port, sharing);
         try
         {
             await site.StartAsync(cancel);
@@ -104,10 +125,29 @@ internal sealed class ServeCommand : ITaughtCommand
         string address = site
             .Services.GetRequiredService<IServer>()
             .Features.Get<IServerAddressesFeature>()!
-            .Addresses.First();
+            .Addresses.First(a => a.StartsWith("http:", StringComparison.Ordinal));
         await terminal.Error.WriteLineAsync($"The pages are at {address} (this machine only). Ctrl-C ends.");
+        if (sharing is not null)
+        {
+            await terminal.Error.WriteLineAsync(
+                $"Shared at {string.Join(" or ", ShareRoutes.Addresses(site))}, TLS: a device that types the code {sharing.Door.NewCode()} "
+                    + "at /pair within five minutes sees names, plans, trials and what limits each athlete, and can log; everybody else "
+                    + "sees nothing. More codes, links to cards, and shutting out: the page Share on this machine."
+            );
+        }
+
         // Ends by Ctrl-C or by the system's ask to end; both are a good end.
         await site.WaitForShutdownAsync(cancel);
+    }
+
+    private static Sharing.Sharing Share(string squad, int port)
+    {
+        string folder = Directory.Exists(squad) ? squad : Path.GetDirectoryName(Path.GetFullPath(squad))!;
+        return new Sharing.Sharing(
+            port,
+            ShareCertificate.In(folder, TimeProvider.System.GetUtcNow()),
+            new Doorkeeper(SystemClock.Instance)
+        );
     }
 
     private static LocalDate Today() => LocalDate.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);

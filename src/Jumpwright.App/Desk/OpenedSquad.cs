@@ -36,6 +36,9 @@ public sealed class OpenedSquad : IDisposable
     /// <summary>The journal, in the order in which it came in.</summary>
     public ImmutableArray<JournalEntry> Entries { get; private set; }
 
+    /// <summary>All recordings, refused ones included.</summary>
+    public ImmutableArray<StoredRecording> Recordings => _stored.Recordings;
+
     internal Store Store => _store;
 
     /// <summary>

@@ -12,6 +12,8 @@ internal static class Paths
 
     public static string CardPdf(string sessionId, string athleteId) => Card(sessionId, athleteId) + ".pdf";
 
+    public static string Why(string sessionId, string athleteId) => Card(sessionId, athleteId) + "/why";
+
     public static string SheetPdf(string sessionId) => $"/sheets/{Uri.EscapeDataString(sessionId)}.pdf";
 
     public static string Exercise(string id) => "/exercises#" + Uri.EscapeDataString(id);

@@ -1,16 +1,21 @@
 using System.Net;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages.Routes;
+using Jumpwright.App.Sharing;
+using Microsoft.AspNetCore.Connections.Features;
 
 namespace Jumpwright.App.Pages;
 
 /// <summary>The pages over one desk, everything they need from this program itself; by default for this machine only.</summary>
 internal static class Site
 {
+    private const string FromOutside = "jumpwright-from-outside";
+
     /// <summary>Builds the site; the caller starts and stops it.</summary>
     /// <param name="desk">What the pages work on.</param>
     /// <param name="port">Port on 127.0.0.1; 0 takes any that is free.</param>
-    public static WebApplication Build(FrontDesk desk, int port)
+    /// <param name="sharing">How other devices are let in; null leaves the pages to this machine alone.</param>
+    public static WebApplication Build(FrontDesk desk, int port, Sharing.Sharing? sharing = null)
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(
             new WebApplicationOptions
@@ -23,17 +28,48 @@ internal static class Site
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = IntakeRoutes.MostBytes;
             kestrel.Listen(IPAddress.Loopback, port);
+            if (sharing is not null)
+            {
+                kestrel.Listen(
+                    IPAddress.Any,
+                    sharing.Port,
+                    listen =>
+                    {
+                        listen.UseHttps(sharing.Certificate);
+                        // Marks what comes by this door; nothing in a request can.
+                        listen.Use(next =>
+                            connection =>
+                            {
+                                connection.Items[FromOutside] = true;
+                                return next(connection);
+                            }
+                        );
+                    }
+                );
+            }
         });
         builder.Logging.ClearProviders();
         builder.Services.AddRazorComponents();
         WebApplication app = builder.Build();
-        app.Use(Guard.Check);
+        ShareGuard? outside = sharing is null ? null : new ShareGuard(sharing.Door);
+        app.Use(
+            (context, next) =>
+                !IsFromOutside(context) ? Guard.Check(context, next)
+                : outside is not null ? outside.Check(context, next)
+                : Task.CompletedTask
+        );
         TrialRoutes.Map(app, desk);
         FloorRoutes.Map(app, desk);
         WeekRoutes.Map(app, desk);
+        ShareRoutes.Map(app, desk, sharing);
+        IntakeRoutes.Map(app, desk);
         AssetRoutes.Map(app);
         PageRoutes.Map(app, desk);
         return app;
     }
+
+    private static bool IsFromOutside(HttpContext context) =>
+        context.Features.Get<IConnectionItemsFeature>()?.Items.ContainsKey(FromOutside) == true;
 }

@@ -11,8 +11,22 @@ internal sealed record PaperFormat(double WidthPt, double HeightPt, XRect Conten
     /// <summary>A5 upright; what is written also fits half a Letter sheet (139.7 × 215.9 mm) with 8 mm to its edges.</summary>
     public static readonly PaperFormat A5 = Centred(148, 210, 139.7 - 16, 210 - 16);
 
+    /// <summary>A4 upright.</summary>
+    public static readonly PaperFormat A4 = Centred(210, 297, 210 - 28, 297 - 24);
+
+    /// <summary>Letter upright.</summary>
+    public static readonly PaperFormat Letter = Centred(215.9, 279.4, 215.9 - 28, 279.4 - 24);
+
     /// <summary>A4 on its side; what is written also fits Letter on its side (279.4 × 215.9 mm) with 10 mm to its edges.</summary>
     public static readonly PaperFormat A4OnItsSide = Centred(297, 210, 279.4 - 20, 210 - 20);
+
+    public static PaperFormat Of(CardPaper paper) =>
+        paper switch
+        {
+            CardPaper.A4 => A4,
+            CardPaper.Letter => Letter,
+            _ => A5,
+        };
 
     public static double Mm(double mm) => mm * 72 / 25.4;
 

@@ -152,7 +152,7 @@ public class PlanCommandTests
         Assert.True(run.Exit == 0, run.Errors);
         string[] files = [.. Directory.EnumerateFiles(cards).Select(f => Path.GetFileName(f)!)];
 
-        Assert.Equal(2, files.Count(f => f.EndsWith("-coach.pdf", StringComparison.Ordinal)));
+        Assert.Equal(2, files.Count(f => f.EndsWith("_coach.pdf", StringComparison.Ordinal)));
         Assert.Equal(2, files.Count(f => f.EndsWith("-a01.pdf", StringComparison.Ordinal)));
         Assert.Equal(2, files.Count(f => f.EndsWith("-a02.pdf", StringComparison.Ordinal)));
     }

@@ -10,7 +10,18 @@ internal static class PageRoutes
 {
     public static void Map(WebApplication app, FrontDesk desk)
     {
-        app.MapGet("/", () => new RazorComponentResult<SquadPage>(new { desk.Book }));
+        app.MapGet(
+            "/",
+            (string? find, string? first) =>
+                new RazorComponentResult<SquadPage>(
+                    new
+                    {
+                        desk.Book,
+                        Find = find,
+                        DecideFirst = first == "decide",
+                    }
+                )
+        );
         app.MapGet(
             "/week",
             () =>
@@ -41,9 +52,18 @@ internal static class PageRoutes
         );
         app.MapGet(
             "/cards/{session}/{athlete}.pdf",
-            (string session, string athlete) =>
+            (string session, string athlete, string? paper) =>
                 Card(desk.Book, session, athlete) is { } card
-                    ? Results.File(CardPdf.Render(card, desk.Pictures.Of(athlete, card.Date)), "application/pdf")
+                    ? Results.File(
+                        CardPdf.Render(
+                            card,
+                            desk.Pictures.Of(athlete, card.Date),
+                            Enum.TryParse(paper, ignoreCase: true, out CardPaper asked) && Enum.IsDefined(asked)
+                                ? asked
+                                : CardPaper.A5
+                        ),
+                        "application/pdf"
+                    )
                     : Answers.NotFound(desk.Book)
         );
         app.MapGet(
@@ -58,6 +78,13 @@ internal static class PageRoutes
                             Pictures = desk.Pictures.Of(athlete, card.Date),
                         }
                     )
+                    : Answers.NotFound(desk.Book)
+        );
+        app.MapGet(
+            "/cards/{session}/{athlete}/why",
+            (string session, string athlete) =>
+                Card(desk.Book, session, athlete) is { } card
+                    ? new RazorComponentResult<WhyPage>(new { desk.Book, Card = card })
                     : Answers.NotFound(desk.Book)
         );
         app.MapGet(

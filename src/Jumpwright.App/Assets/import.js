@@ -1,0 +1,62 @@
+// Hands files to the program one after another, so that one bad file stops no other, then has them taken in together.
+"use strict";
+(() => {
+  const says = document.querySelector("[data-says]"), bar = document.getElementById("bar");
+  const notTaken = document.querySelector("[data-not-taken]");
+  let busy = false;
+  const note = text => { const li = document.createElement("li"); li.textContent = text; notTaken.append(li); };
+  const hand = async files => {
+    if (busy || files.length === 0) return;
+    busy = true;
+    const intake = crypto.randomUUID();
+    let kept = 0;
+    notTaken.replaceChildren();
+    bar.max = files.length;
+    for (let i = 0; i < files.length; i++) {
+      bar.value = i;
+      says.textContent = `Handing over ${i + 1} of ${files.length}: ${files[i].name}`;
+      const answer = await fetch(`/import/${intake}/file?name=${encodeURIComponent(files[i].name)}`, { method: "POST", body: files[i] })
+        .catch(() => null);
+      const told = answer && await answer.json().catch(() => null);
+      if (told && told.kept) kept++;
+      else note(told && told.refused ? told.refused : `${files[i].name} could not be handed over.`);
+    }
+    bar.value = files.length;
+    if (kept === 0) { says.textContent = "Nothing was taken in."; busy = false; return; }
+    says.textContent = `Measuring ${kept} recordings …`;
+    const watch = setInterval(async () => {
+      const now = await fetch(`/import/${intake}/state`).then(r => r.json()).catch(() => null);
+      if (now && now.total) { bar.max = now.total; bar.value = now.done; says.textContent = `Measuring: ${now.done} of ${now.total}`; }
+    }, 500);
+    const answer = await fetch(`/import/${intake}/finish`, { method: "POST" }).catch(() => null);
+    clearInterval(watch);
+    const told = answer && await answer.json().catch(() => null);
+    busy = false;
+    if (told && told.taken !== undefined && notTaken.children.length === 0) location.href = `/import?done=${intake}`;
+    else if (told && told.taken !== undefined) {
+      says.textContent = `${told.taken} taken in. `;
+      const link = document.createElement("a");
+      link.href = `/import?done=${intake}`;
+      link.textContent = "See what came of them";
+      says.append(link);
+    } else says.textContent = told && told.refused ? told.refused : "The program does not answer; nothing was taken in.";
+  };
+  for (const id of ["files", "folder"]) document.getElementById(id).addEventListener("change", e => hand([...e.target.files]));
+  const entriesOf = async entry => {
+    if (entry.isFile) return [await new Promise((done, fail) => entry.file(done, fail))];
+    const reader = entry.createReader(), all = [];
+    for (;;) {
+      const some = await new Promise((done, fail) => reader.readEntries(done, fail));
+      if (some.length === 0) return all;
+      for (const e of some) all.push(...await entriesOf(e));
+    }
+  };
+  addEventListener("dragover", e => e.preventDefault());
+  addEventListener("drop", async e => {
+    e.preventDefault();
+    const entries = [...e.dataTransfer.items].map(i => i.webkitGetAsEntry && i.webkitGetAsEntry()).filter(Boolean);
+    const files = [];
+    for (const entry of entries) files.push(...await entriesOf(entry));
+    hand(files.length ? files : [...e.dataTransfer.files]);
+  });
+})();

@@ -1,0 +1,290 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Desk.Journals;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Storage.Folders;
+using Jumpwright.Storage.Stores;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Jumpwright.App.Intake;
+
+/// <summary>
+/// Recordings that come in through the pages. They wait in a folder of their own until all have come, then go into
+/// <c>recordings/</c> with their rows in trials.csv, and the squad folder is imported again: it stays the truth.
+/// </summary>
+internal sealed class Incoming(FrontDesk desk)
+{
+    private const string Waiting = ".jumpwright-incoming";
+    private const int LongestName = 100;
+
+    /// <summary>What the import last said of itself.</summary>
+    public ConcurrentDictionary<string, ImportProgress> Progress { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Keeps one file until its intake is finished.</summary>
+    /// <returns>The name under which it waits, or why it is not taken.</returns>
+    public async Task<Outcome<string>> Keep(string intake, string name, Stream bytes, CancellationToken cancel)
+    {
+        if (desk.Opened.Folder is not { } folder)
+        {
+            return NoFolder();
+        }
+
+        if (!Guid.TryParse(intake, out Guid id))
+        {
+            return new Refusal("What was sent can't be read.");
+        }
+
+        string clean = Clean(name);
+        bool known =
+            clean.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
+            || clean.EndsWith(".c3d", StringComparison.OrdinalIgnoreCase);
+        if (!known)
+        {
+            return new Refusal($"{clean} is no recording: recordings are .csv or .c3d files.");
+        }
+
+        if (
+            !clean.Equals(SquadTables.Trials, StringComparison.OrdinalIgnoreCase)
+            && SquadTables.Csv.Contains(clean, StringComparer.OrdinalIgnoreCase)
+        )
+        {
+            return new Refusal($"{clean} is a table of a squad, not a recording: edit it in the squad folder.");
+        }
+
+        string place = Path.Combine(folder, Waiting, id.ToString());
+        Directory.CreateDirectory(place);
+        string free = Free(place, "", clean);
+        using FileStream file = File.Create(Path.Combine(place, free));
+        await bytes.CopyToAsync(file, cancel);
+        return free;
+    }
+
+    /// <summary>Takes in all that waits under that number.</summary>
+    public Outcome<IntakeEntry> Finish(string intake, string who, CancellationToken cancel)
+    {
+        if (desk.Opened.Folder is not { } folder)
+        {
+            return NoFolder();
+        }
+
+        string place = Path.Combine(folder, Waiting, Guid.TryParse(intake, out Guid id) ? id.ToString() : "?");
+        if (!Directory.Exists(place))
+        {
+            return new Refusal("Nothing waits to be taken in.");
+        }
+
+        Outcome<IntakeEntry> outcome = desk.Change<Outcome<IntakeEntry>>(squad =>
+            RecordingFolder
+                .List(place)
+                .Then(listed =>
+                {
+                    var files = ImmutableArray.CreateBuilder<IntakeEntry.Taken>();
+                    string recordings = Path.Combine(folder, SquadTables.RecordingsFolder);
+                    Directory.CreateDirectory(recordings);
+                    HashSet<string> kept = [.. squad.Recordings.Select(r => r.Sha256).OfType<string>()];
+                    foreach (ListedRecording recording in listed.Where(l => l.FullPath is not null))
+                    {
+                        byte[] bytes = File.ReadAllBytes(recording.FullPath!);
+                        string sha256 = Convert.ToHexStringLower(SHA256.HashData(bytes));
+                        if (!kept.Add(sha256))
+                        {
+                            continue;
+                        }
+
+                        string name = Free(recordings, "", Path.GetFileName(recording.FullPath!));
+                        File.WriteAllBytes(Path.Combine(recordings, name), bytes);
+                        string file = $"{SquadTables.RecordingsFolder}/{name}";
+                        files.Add(new IntakeEntry.Taken(file, sha256));
+                        if (recording.Labels is { } labels)
+                        {
+                            Write(folder, file, labels);
+                        }
+                    }
+
+                    var entry = new IntakeEntry(id.ToString(), files.ToImmutable());
+                    squad.Append([Entry(EntryKinds.Intake, entry, who)]);
+                    return squad
+                        .ImportAgain(new Told(p => Progress[entry.Number] = p), cancel)
+                        .Then<IntakeEntry>(_ => entry);
+                })
+        );
+        Directory.Delete(place, recursive: true);
+        return outcome;
+    }
+
+    /// <summary>Takes an intake back: its files that nobody changed since go, with their rows.</summary>
+    public Outcome<int> Undo(string intake, string who, CancellationToken cancel) =>
+        desk.Change<Outcome<int>>(squad =>
+        {
+            if (squad.Folder is not { } folder)
+            {
+                return NoFolder();
+            }
+
+            if (
+                All(squad.Entries).FirstOrDefault(i => i.Entry.Number == intake)
+                is not { Entry: { } entry, Undone: false }
+            )
+            {
+                return new Refusal("There is no such intake, or it was taken back already.");
+            }
+
+            int gone = 0;
+            foreach (IntakeEntry.Taken taken in entry.Files)
+            {
+                string path = Path.GetFullPath(Path.Combine(folder, taken.File));
+                string inside =
+                    Path.GetFullPath(Path.Combine(folder, SquadTables.RecordingsFolder)) + Path.DirectorySeparatorChar;
+                if (
+                    path.StartsWith(inside, StringComparison.Ordinal)
+                    && File.Exists(path)
+                    && Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path))) == taken.Sha256
+                )
+                {
+                    File.Delete(path);
+                    Replace(folder, table => ManifestEditor.Without(table, taken.File));
+                    gone++;
+                }
+            }
+
+            squad.Append([Entry(EntryKinds.IntakeUndone, entry with { Files = [] }, who)]);
+            return squad.ImportAgain(null, cancel).Then<int>(_ => gone);
+        });
+
+    /// <summary>Writes a recording's row in trials.csv and measures it with that.</summary>
+    public Outcome<StoredRecording> Label(
+        string file,
+        IReadOnlyDictionary<string, string> cells,
+        CancellationToken cancel
+    ) =>
+        desk.Change<Outcome<StoredRecording>>(squad =>
+        {
+            if (squad.Folder is not { } folder)
+            {
+                return NoFolder();
+            }
+
+            if (squad.Recordings.All(r => r.File != file))
+            {
+                return new Refusal("There is no such recording in the squad folder.");
+            }
+
+            var row = new Dictionary<string, string>(cells, StringComparer.Ordinal) { ["file"] = file };
+            Replace(folder, table => ManifestEditor.With(table, row));
+            return squad
+                .ImportAgain(null, cancel)
+                .Then<StoredRecording>(_ => squad.Recordings.First(r => r.File == file));
+        });
+
+    /// <summary>All intakes, the latest first.</summary>
+    public static IEnumerable<(IntakeEntry Entry, JournalEntry Written, bool Undone)> All(
+        ImmutableArray<JournalEntry> journal
+    )
+    {
+        HashSet<string> undone =
+        [
+            .. journal
+                .Where(e => e.Kind == EntryKinds.IntakeUndone)
+                .Select(e => JournalReading.Read<IntakeEntry>(e)?.Number ?? ""),
+        ];
+        return journal
+            .Where(e => e.Kind == EntryKinds.Intake)
+            .Reverse()
+            .Select(e => (JournalReading.Read<IntakeEntry>(e)!, e, false))
+            .Where(e => e.Item1 is { Files.IsDefault: false })
+            .Select(e => (e.Item1, e.e, undone.Contains(e.Item1.Number)));
+    }
+
+    private static Refusal NoFolder() =>
+        new("A store was opened by itself, and recordings are taken into a squad folder: serve the folder.");
+
+    private static void Write(string folder, string file, RecordingLabels labels) =>
+        Replace(
+            folder,
+            table =>
+                ManifestEditor.With(
+                    table,
+                    new Dictionary<string, string>(StringComparer.Ordinal)
+                    {
+                        ["file"] = file,
+                        ["athlete"] = labels.Athlete ?? "",
+                        ["date"] = labels.Date is { } day ? LocalDatePattern.Iso.Format(day) : "",
+                        ["task"] = labels.Task?.Id() ?? "",
+                        ["body_mass_kg"] = Number(labels.BodyMassKg),
+                        ["external_load_kg"] = Number(labels.ExternalLoadKg),
+                        ["drop_height_m"] = Number(labels.DropHeightM),
+                        ["limb"] = labels.Limb?.ToString().ToLowerInvariant() ?? "",
+                    }
+                )
+        );
+
+    private static string Number(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";
+
+    /// <summary>Replaces trials.csv at once: a kill leaves the old one or the new one, never half of it.</summary>
+    private static void Replace(string folder, Func<ReadOnlySpan<byte>, byte[]> edit)
+    {
+        string path = Path.Combine(folder, SquadTables.Trials);
+        byte[] before = File.Exists(path) ? File.ReadAllBytes(path) : [];
+        string beside = path + ".new";
+        File.WriteAllBytes(beside, edit(before));
+        File.Move(beside, path, overwrite: true);
+    }
+
+    /// <summary>The last part of a name, without what could mislead a file system or a reader.</summary>
+    private static string Clean(string name)
+    {
+        string last = name.Replace('\\', '/').Split('/')[^1];
+        var text = new StringBuilder();
+        foreach (Rune rune in last.EnumerateRunes())
+        {
+            bool fine = Rune.IsLetterOrDigit(rune) || rune.Value is '-' or '_' or '.' or ' ' or '(' or ')';
+            text.Append(fine ? rune.ToString() : "_");
+        }
+
+        string clean = text.ToString().Trim().TrimStart('.');
+        string ending = Path.GetExtension(clean);
+        string stem = clean[..^ending.Length];
+        while (Encoding.UTF8.GetByteCount(stem) > LongestName)
+        {
+            stem = stem[..^1];
+        }
+
+        return stem.TrimEnd('\uD800', ' ') + ending;
+    }
+
+    private static string Free(string folder, string under, string name)
+    {
+        string stem = Path.GetFileNameWithoutExtension(name);
+        string ending = Path.GetExtension(name);
+        string free = name;
+        for (int n = 2; File.Exists(Path.Combine(folder, under, free)); n++)
+        {
+            free = $"{stem}-{n}{ending}";
+        }
+
+        return free;
+    }
+
+    private static JournalEntry Entry(string kind, IntakeEntry entry, string who) =>
+        new(
+            Guid.NewGuid().ToString(),
+            kind,
+            null,
+            null,
+            SystemClock.Instance.GetCurrentInstant(),
+            who,
+            JsonSerializer.Serialize(entry)
+        );
+
+    private sealed class Told(Action<ImportProgress> tell) : IProgress<ImportProgress>
+    {
+        public void Report(ImportProgress value) => tell(value);
+    }
+}

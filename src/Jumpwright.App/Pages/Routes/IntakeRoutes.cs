@@ -1,0 +1,101 @@
+using Jumpwright.App.Desk;
+using Jumpwright.App.Intake;
+using Jumpwright.Quantities;
+using Jumpwright.Storage.Folders;
+using Jumpwright.Storage.Stores;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace Jumpwright.App.Pages.Routes;
+
+/// <summary>Recordings taken in through the pages, their labels mended, an intake taken back.</summary>
+internal static class IntakeRoutes
+{
+    /// <summary>No recording of a jump is longer: an hour of two plates at 2000 Hz.</summary>
+    public const long MostBytes = 256L * 1024 * 1024;
+
+    public static void Map(WebApplication app, FrontDesk desk)
+    {
+        var incoming = new Incoming(desk);
+        app.MapGet("/import", (string? done) => Page(desk, done, null));
+        app.MapPost(
+            "/import/{intake}/file",
+            async (string intake, string? name, HttpRequest request, CancellationToken cancel) =>
+            {
+                if (request.ContentLength > MostBytes)
+                {
+                    return Answers.Refused(
+                        "It is over 256 MB: cut out the jump and export it again.",
+                        StatusCodes.Status413PayloadTooLarge
+                    );
+                }
+
+                Outcome<string> kept = await incoming.Keep(intake, name ?? "", request.Body, cancel);
+                return kept.TryGet(out string? under, out Refusal? refusal)
+                    ? Results.Json(new { kept = under })
+                    : Answers.Refused(refusal.Sentence);
+            }
+        );
+        app.MapPost(
+            "/import/{intake}/finish",
+            (string intake, CancellationToken cancel) =>
+                incoming.Finish(intake, "import page", cancel).TryGet(out IntakeEntry? entry, out Refusal? refusal)
+                    ? Results.Json(new { taken = entry.Files.Length })
+                    : Answers.Refused(refusal.Sentence)
+        );
+        app.MapGet(
+            "/import/{intake}/state",
+            (string intake) =>
+                incoming.Progress.TryGetValue(intake, out ImportProgress now)
+                    ? Results.Json(new { done = now.Done, total = now.Total })
+                    : Results.Json(new { done = 0, total = 0 })
+        );
+        app.MapPost(
+            "/import/undo",
+            async (HttpRequest request, CancellationToken cancel) =>
+            {
+                IFormCollection form = await request.ReadFormAsync(cancel);
+                return incoming
+                    .Undo(form["intake"].ToString(), "import page", cancel)
+                    .TryGet(out _, out Refusal? refusal)
+                    ? new SeeOther("/import")
+                    : Page(desk, null, refusal.Sentence);
+            }
+        );
+        app.MapPost(
+            "/import/labels",
+            async (HttpRequest request, CancellationToken cancel) =>
+            {
+                IFormCollection form = await request.ReadFormAsync(cancel);
+                Dictionary<string, string> cells = ManifestEditor.Columns.ToDictionary(
+                    c => c,
+                    c => form[c].ToString().Trim() is { Length: <= 200 } cell ? cell : "",
+                    StringComparer.Ordinal
+                );
+                return incoming
+                    .Label(form["file"].ToString(), cells, cancel)
+                    .TryGet(out StoredRecording? now, out Refusal? why)
+                    ? Page(
+                        desk,
+                        null,
+                        now.Refusal is { } refusal
+                            ? $"{now.File}: refused. {refusal.Sentence}"
+                            : $"{now.File}: measured, {now.TrialCount} {(now.TrialCount == 1 ? "trial" : "trials")}."
+                    )
+                    : Page(desk, null, why.Sentence);
+            }
+        );
+    }
+
+    private static IResult Page(FrontDesk desk, string? done, string? says) =>
+        new RazorComponentResult<ImportPage>(
+            new
+            {
+                desk.Book,
+                Recordings = desk.Opened.Recordings,
+                Intakes = Incoming.All(desk.Journal).Take(20).ToArray(),
+                HasFolder = desk.Opened.Folder is not null,
+                Just = done,
+                Says = says,
+            }
+        );
+}
