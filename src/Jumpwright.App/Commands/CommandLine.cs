@@ -120,6 +120,8 @@ internal static class CommandLine
         new PlanCommand(),
         new CardsCommand(),
         new ServeCommand(),
+        new BackupCommand(),
+        new RestoreCommand(),
         new CatalogueCommand(),
         new LimitsCommand(),
         new ValidateCommand(),

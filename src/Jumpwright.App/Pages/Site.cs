@@ -1,4 +1,5 @@
 using System.Net;
+using Jumpwright.App.Api;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages.Routes;
 using Jumpwright.App.Sharing;
@@ -52,6 +53,7 @@ internal static class Site
         });
         builder.Logging.ClearProviders();
         builder.Services.AddRazorComponents();
+        builder.Services.AddOpenApi();
         WebApplication app = builder.Build();
         ShareGuard? outside = sharing is null ? null : new ShareGuard(sharing.Door);
         app.Use(
@@ -65,6 +67,9 @@ internal static class Site
         WeekRoutes.Map(app, desk);
         ShareRoutes.Map(app, desk, sharing);
         IntakeRoutes.Map(app, desk);
+        ApiRoutes.Map(app, desk);
+        SettingRoutes.Map(app, desk);
+        KitRoutes.Map(app, desk);
         AssetRoutes.Map(app);
         PageRoutes.Map(app, desk);
         return app;

@@ -34,7 +34,7 @@ internal sealed class ShareGuard(Doorkeeper door)
             return Turned(context, StatusCodes.Status403Forbidden);
         }
 
-        if (request.Path == "/pair" || request.Path.StartsWithSegments("/pair") || IsCard(request.Path))
+        if (request.Path.StartsWithSegments("/pair", StringComparison.Ordinal) || IsCard(request.Path))
         {
             return next(context);
         }
@@ -44,7 +44,7 @@ internal sealed class ShareGuard(Doorkeeper door)
             return Turned(context, StatusCodes.Status401Unauthorized);
         }
 
-        return request.Path == "/" || ForPaired.Any(p => request.Path.StartsWithSegments(p))
+        return request.Path == "/" || ForPaired.Any(p => request.Path.StartsWithSegments(p, StringComparison.Ordinal))
             ? next(context)
             : Turned(context, StatusCodes.Status403Forbidden);
     }

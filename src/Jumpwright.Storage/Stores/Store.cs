@@ -220,6 +220,9 @@ public sealed class Store : IStore
         return erased;
     }
 
+    /// <summary>Copies the whole store into a new file, as of one moment, while others read and write.</summary>
+    public void CopyTo(string path) => _database.CopyTo(path);
+
     public void Dispose() => _database.Dispose();
 
     internal T Inspect<T>(Func<StoreContext, T> look) => _database.Read(look);

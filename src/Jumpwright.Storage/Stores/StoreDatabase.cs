@@ -131,6 +131,19 @@ internal sealed class StoreDatabase : IDisposable
         Run(connection, "PRAGMA wal_checkpoint(TRUNCATE);");
     }
 
+    /// <summary>A whole copy as of this moment, while others read and write.</summary>
+    public void CopyTo(string path) =>
+        With(context =>
+        {
+            context.Database.OpenConnection();
+            var connection = (SqliteConnection)context.Database.GetDbConnection();
+            using SqliteCommand command = connection.CreateCommand();
+            command.CommandText = "VACUUM INTO $path;";
+            command.Parameters.AddWithValue("$path", path);
+            command.ExecuteNonQuery();
+            return true;
+        });
+
     public void Dispose()
     {
         if (_memory is not null)

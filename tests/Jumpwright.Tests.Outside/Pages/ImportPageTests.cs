@@ -71,7 +71,9 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
         await form.Locator("input[name=date]").FillAsync("2027-01-03");
         await form.Locator("select[name=task]").SelectOptionAsync("countermovement-jump");
         await form.Locator("button").ClickAsync();
-        await page.WaitForSelectorAsync("text=measured, 1 trial.");
+        await page.WaitForSelectorAsync("[role=status] strong");
+        string outcome = await page.Locator("[role=status] strong").InnerTextAsync();
+        Assert.Contains("measured, 1 trial.", outcome);
         StoredRecording mended = Assert.Single(
             _desk.Opened.Recordings,
             r => r.File.Contains("nobody", StringComparison.Ordinal)

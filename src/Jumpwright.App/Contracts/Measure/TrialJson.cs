@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Jumpwright.App.Intake;
+using Jumpwright.Athletes;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Trials;
@@ -28,15 +29,18 @@ internal sealed record TrialJson(
     /// <summary>The lines of one recording: one a trial, or one that says why it was refused.</summary>
     public static IEnumerable<TrialJson> Of(MeasuredFile file) =>
         file.Measured.Trials.TryGet(out ImmutableArray<Trial> trials, out Refusal? refusal)
-            ? trials.Select(t => Measured(file, t))
+            ? trials.Select(t => Measured(file.Listed.File, file.Sha256, t))
             : [Refused(file, refusal)];
 
-    private static TrialJson Measured(MeasuredFile file, Trial trial) =>
+    /// <summary>A measured trial of a squad.</summary>
+    public static TrialJson Of(MeasuredTrial trial) => Measured(trial.File, trial.Sha256, trial.Trial);
+
+    private static TrialJson Measured(string file, string? sha256, Trial trial) =>
         new(
             ContractJson.Schema,
-            file.Listed.File,
+            file,
             trial.Number,
-            file.Sha256,
+            sha256,
             ProductVersion.Current,
             trial.Task.Id(),
             "measured",

@@ -1,0 +1,91 @@
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Jumpwright.App.Contracts;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Pages.Routes;
+using Jumpwright.App.Wording;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.App.Api;
+
+/// <summary>The same shapes as the commands print, for programs on this machine; described by OpenAPI.</summary>
+internal static class ApiRoutes
+{
+    private static readonly JsonSerializerOptions Sparse = new()
+    {
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    };
+
+    public static void Map(WebApplication app, FrontDesk desk)
+    {
+        app.MapOpenApi("/api/openapi/{documentName}.json");
+        RouteGroupBuilder api = app.MapGroup("/api");
+        api.MapGet(
+                "/athletes",
+                () =>
+                    desk
+                        .Book.Leaves.Select(l => new AthleteJson(l.Athlete.Id, l.Athlete.Name, Sentences.Of(l)))
+                        .ToArray()
+            )
+            .WithSummary("The roll: id, name, and what there is to decide.");
+        api.MapGet(
+                "/athletes/{id}/trials",
+                (string id) =>
+                    desk.Book.Find(id) is { } leaf
+                        ? Text(ContractJson.Line(leaf.History.Trials.Select(TrialJson.Of)))
+                        : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
+            )
+            .WithSummary("An athlete's trials, as 'measure --json' prints them.");
+        api.MapGet(
+                "/athletes/{id}/fhir",
+                (string id) =>
+                    desk.Book.Find(id) is { } leaf
+                        ? Results.Json(FhirObservations.Bundle(leaf), Sparse, "application/fhir+json")
+                        : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
+            )
+            .WithSummary("An athlete's measures as FHIR R4 Observations with units of UCUM.");
+        api.MapGet("/catalogue", () => Text(CatalogueJson.Write(desk.Book.Catalogue)))
+            .WithSummary("The exercises, as 'catalogue --json' prints them.");
+        api.MapGet(
+                "/plan",
+                () =>
+                    desk.Book.Week.TryGet(out PlannedWeek? week, out Refusal? refusal)
+                        ? Text(PlanJson.Write(week.Plan))
+                        : Answers.Refused(refusal.Sentence)
+            )
+            .WithSummary("The plan, as 'plan --json' prints it.");
+        api.MapGet(
+                "/export/measures.csv",
+                () =>
+                {
+                    using var text = new StringWriter();
+                    MeasureTable.Csv(desk.Book, text);
+                    return Results.File(
+                        Encoding.UTF8.GetBytes(text.ToString()),
+                        "text/csv; charset=utf-8",
+                        "measures.csv"
+                    );
+                }
+            )
+            .WithSummary("Every measure of every trial, SI units, as CSV.");
+        api.MapGet(
+                "/export/measures.parquet",
+                async (CancellationToken cancel) =>
+                    Results.File(
+                        await MeasureParquet.Of(desk.Book, cancel),
+                        "application/vnd.apache.parquet",
+                        "measures.parquet"
+                    )
+            )
+            .WithSummary("The same rows as Parquet.");
+    }
+
+    private static IResult Text(string json) => Results.Text(json, "application/json; charset=utf-8");
+
+    private sealed record AthleteJson(
+        [property: JsonPropertyName("id")] string Id,
+        [property: JsonPropertyName("name")] string Name,
+        [property: JsonPropertyName("sentence")] string Sentence
+    );
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Net;
+using System.Text;
+
+namespace Jumpwright.App.Kit;
+
+/// <summary>Single trials as dots over what was changed, with uprights where something begins or ends.</summary>
+internal static class CurveDrawing
+{
+    private const double Wide = 640;
+    private const double High = 320;
+    private const double Left = 60;
+    private const double Bottom = 44;
+
+    public static string Svg(
+        ImmutableArray<(double X, double Y)> points,
+        ImmutableArray<double> xs,
+        string across,
+        string up,
+        ImmutableArray<(double At, string Name)> uprights,
+        string says
+    )
+    {
+        double right = Math.Max(xs.Append(0).Max() * 1.1, 1e-6);
+        double top = Math.Max(points.Select(p => p.Y).Append(0).Max() * 1.15, 1e-6);
+        var body = new StringBuilder();
+        void Add(FormattableString s) => body.Append(s.ToString(CultureInfo.InvariantCulture));
+        double X(double v) => Left + (v / right * (Wide - Left - 20));
+        double Y(double v) => High - Bottom - (v / top * (High - Bottom - 20));
+
+        Add($"<path d=\"M{Left} 10V{High - Bottom}H{Wide - 10}\" stroke=\"currentColor\" fill=\"none\"/>");
+        for (int i = 0; i <= 4; i++)
+        {
+            Add(
+                $"<text x=\"{Left - 8}\" y=\"{Y(top * i / 4) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{top * i / 4:0.##}</text>"
+            );
+            Add(
+                $"<text x=\"{X(right * i / 4):0}\" y=\"{High - Bottom + 18}\" text-anchor=\"middle\" font-size=\"15\">{right * i / 4:0.#}</text>"
+            );
+        }
+
+        Add(
+            $"<text x=\"{Wide - 10}\" y=\"{High - 6}\" text-anchor=\"end\" font-size=\"15\">{WebUtility.HtmlEncode(across)}</text>"
+        );
+        Add($"<text x=\"{Left + 6}\" y=\"20\" font-size=\"15\">{WebUtility.HtmlEncode(up)}</text>");
+        foreach ((double x, double y) in points)
+        {
+            Add($"<circle cx=\"{X(x):0.#}\" cy=\"{Y(y):0.#}\" r=\"4.5\" fill=\"currentColor\"/>");
+        }
+
+        foreach ((double at, string name) in uprights)
+        {
+            Add($"<path d=\"M{X(at):0.#} 24V{High - Bottom}\" stroke=\"currentColor\" stroke-dasharray=\"6 4\"/>");
+            Add($"<text x=\"{X(at) + 4:0.#}\" y=\"36\" font-size=\"15\">{WebUtility.HtmlEncode(name)}</text>");
+        }
+
+        return $"<svg viewBox=\"0 0 {Wide:0} {High:0}\" role=\"img\" aria-label=\"{WebUtility.HtmlEncode(says)}\">{body}</svg>";
+    }
+}
