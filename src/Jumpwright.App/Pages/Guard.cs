@@ -31,7 +31,8 @@ internal static class Guard
     {
         headers.ContentSecurityPolicy = Policy;
         headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
+        // Not "no-referrer": under that a browser names no origin with a form, and forms would be turned away.
+        headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers.CacheControl = "no-store";

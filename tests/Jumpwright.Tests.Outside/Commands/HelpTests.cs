@@ -8,7 +8,20 @@ namespace Jumpwright.Tests.Outside.Commands;
 public class HelpTests
 {
     public static TheoryData<string> Names() =>
-        ["demo", "measure", "import", "remeasure", "plan", "cards", "serve", "backup", "restore", "catalogue", "limits", "validate"];
+        [
+            "demo",
+            "measure",
+            "import",
+            "remeasure",
+            "plan",
+            "cards",
+            "serve",
+            "backup",
+            "restore",
+            "catalogue",
+            "limits",
+            "validate",
+        ];
 
     [Theory]
     [MemberData(nameof(Names))]
