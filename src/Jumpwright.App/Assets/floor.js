@@ -166,33 +166,35 @@
     return null;
   };
 
-  // The rotation made anew for those who are here: order kept, nobody in two places, no station twice; never later than planned.
+  // The rotation made anew for those who are here. A turn that nobody is left for goes; what waited for it, at its station or
+  // because one athlete was in both, moves up by as much as all it waits for allow. So nobody is in two places, every rest that
+  // was planned between two turns stays, and nobody starts later than planned.
   const rotation = () => {
-    const free = new Map(), rows = [];
-    for (const r of [...plan.rotation].sort((x, y) => x.start - y.start || (x.station < y.station ? -1 : 1))) {
+    const turns = [...plan.rotation].sort((x, y) => x.start - y.start || (x.station < y.station ? -1 : 1));
+    const made = [];
+    for (const r of turns) {
       const who = r.athletes.filter(isHere);
-      if (who.length === 0) continue;
-      const takes = (r.end - r.start) * who.length / r.athletes.length;
-      const start = Math.min(r.start, Math.max(free.get("at " + r.station) || 0, ...who.map(w => free.get(w) || 0)));
-      const begins = Math.max(start, free.get("at " + r.station) || 0, ...who.map(w => free.get(w) || 0));
-      free.set("at " + r.station, begins + takes);
-      who.forEach(w => free.set(w, begins + takes));
-      rows.push({ ...r, athletes: who, start: begins, end: begins + takes });
+      const before = made.filter(p => p.plan.end <= r.start + 1e-6 && (p.station === r.station || p.who.some(w => who.includes(w))));
+      const sooner = before.length ? Math.max(0, Math.min(...before.map(p => p.plan.end - p.end))) : 0;
+      const start = r.start - sooner;
+      made.push({ ...r, plan: r, who, start, end: who.length ? r.end - sooner : start });
     }
-    return rows;
+    return made.filter(r => r.who.length).map(r => ({ ...r, athletes: r.who })).sort((x, y) => x.start - y.start);
   };
 
   const clock = s => `${Math.floor(s / 60)}:${String(Math.floor(s % 60)).padStart(2, "0")}`;
   const nameOf = id => (plan.athletes.find(a => a.id === id) || { name: id }).name;
   const minute = () => began ? (Date.now() - began) / 60000 : null;
 
+  let laterOpen = false;
   const drawWhere = () => {
     const place = byId("where");
     place.replaceChildren();
     const rows = rotation(), now = minute();
     byId("begin").textContent = began ? `Minute ${Math.floor(now)}: begin anew` : "Begin the session";
     if (rows.length === 0) { place.append(el("p", "Nobody is to be anywhere.")); return; }
-    const list = el("ol", null, { class: "dated where" });
+    // Now and the next ten minutes; what comes later is folded.
+    const soon = el("ol", null, { class: "dated where" }), later = el("ol", null, { class: "dated where" });
     for (const r of rows) {
       const on = now !== null && now >= r.start && now < r.end;
       if (now !== null && now >= r.end) continue;
@@ -200,9 +202,16 @@
       row.append(
         el("span", `${on ? "now, " : ""}${Math.round(r.start)} to ${Math.round(r.end)} min`, { class: "number" }),
         el("span", `${r.station.replace(/-/g, " ")}: ${r.name}. ${r.athletes.map(nameOf).join(", ")}`));
-      list.append(row);
+      (r.start < (now || 0) + 10 ? soon : later).append(row);
     }
-    place.append(list.children.length ? list : el("p", "The session's time is over."));
+    if (soon.children.length + later.children.length === 0) { place.append(el("p", "The session's time is over.")); return; }
+    place.append(soon);
+    if (later.children.length) {
+      const fold = el("details", null, laterOpen ? { open: true } : {});
+      fold.addEventListener("toggle", () => { laterOpen = fold.open; });
+      fold.append(el("summary", `Later: ${later.children.length} turns`), later);
+      place.append(fold);
+    }
   };
 
   const drawRoll = () => {

@@ -151,9 +151,9 @@ public static class KitDesk
 
                 drawing
                     .Line(0, 0, 0, apex, "1", "2 4")
-                    .Mark(0, standing - t.Number("dip"), "bottom")
-                    .Mark(0, standing, "standing")
-                    .Mark(0, apex, "apex");
+                    .Mark(0, standing - t.Number("dip"), "bottom", distance + 0.2)
+                    .Mark(0, standing, "standing", distance + 0.2)
+                    .Mark(0, apex, "apex", distance + 0.2);
                 return new KitAnswer(
                     jump.Holds
                         ? "The set-up holds: every condition is met."

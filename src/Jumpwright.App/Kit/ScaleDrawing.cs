@@ -51,13 +51,13 @@ internal sealed class ScaleDrawing
         return Words(x + (widthM / 2), heightM / 2, words, "middle");
     }
 
-    public ScaleDrawing Mark(double x, double y, string words)
+    public ScaleDrawing Mark(double x, double y, string words, double wordsX = double.NaN)
     {
         _body.Append(
             CultureInfo.InvariantCulture,
             $"<circle cx=\"{X(x):0.#}\" cy=\"{Y(y):0.#}\" r=\"5\" fill=\"currentColor\"/>"
         );
-        return Words(x + (10 / _pixels), y, words);
+        return Words(double.IsNaN(wordsX) ? x + (10 / _pixels) : wordsX, y, words);
     }
 
     /// <summary>A level with its name at the right.</summary>

@@ -155,11 +155,19 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.WaitForSelectorAsync("#where li");
         string name = await page.Locator(".floor-roll .name").First.InnerTextAsync();
         int[] before = await Ends(page);
+        int[] planned =
+        [
+            .. demo
+                .Desk.Book.PlanOrNull!.Plan.Sessions[0]
+                .Rotation.Select(r => (int)Math.Round(r.EndMin, MidpointRounding.AwayFromZero)),
+        ];
+        Assert.Equal(planned.Order(), before.Order());
         Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
         await page.Locator("[data-key^='here ']").First.ClickAsync();
         await page.WaitForFunctionAsync("n => !document.getElementById('where').textContent.includes(n)", name);
         int[] after = await Ends(page);
         Assert.True(after.Max() <= before.Max(), "the session got longer");
+        Assert.True(after.Length < before.Length, "no turn went");
         await page.CloseAsync();
     }
 
