@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
+using Jumpwright.Athletes;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
@@ -219,6 +220,7 @@ internal sealed class Importer(StoreDatabase database, TimeProvider clock, Measu
                     or SquadTables.Completed
                     or SquadTables.Fixtures
                     or SquadTables.Overrides
+                || (row.Name == SquadTables.Screens && context.Screens.Any(s => s.Test == FieldTest.Effusion))
             )
             {
                 gone.Add(

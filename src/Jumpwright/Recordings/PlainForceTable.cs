@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Jumpwright.Quantities;
@@ -13,9 +12,6 @@ namespace Jumpwright.Recordings;
 /// </summary>
 internal static class PlainForceTable
 {
-    private const ulong Zeros = 0x3030303030303030;
-    private const ulong HighBits = 0x8080808080808080;
-
     /// <summary>Whether the columns are time and one force or two, in that order, in seconds and newtons.</summary>
     public static bool Knows(ReadOnlySpan<Column> columns) =>
         BitConverter.IsLittleEndian
@@ -100,20 +96,16 @@ internal static class PlainForceTable
     )
     {
         bool two = second.Length > 0;
-        byte afterFirst = two ? (byte)',' : (byte)'\n';
         int at = 0;
-        int timeWidth = 0;
-        int firstWidth = 0;
-        int secondWidth = 0;
+        Span<FieldShape> shapes = [new((byte)','), new(two ? (byte)',' : (byte)'\n'), new((byte)'\n')];
+        ref FieldShape timeShape = ref shapes[0];
+        ref FieldShape firstShape = ref shapes[1];
+        ref FieldShape secondShape = ref shapes[2];
         for (int i = 0; i < times.Length; i++)
         {
-            Field(text, ref at, ref timeWidth, (byte)',', out double t, out int places);
-            Field(text, ref at, ref firstWidth, afterFirst, out double a, out _);
-            double b = 0;
-            if (two)
-            {
-                Field(text, ref at, ref secondWidth, (byte)'\n', out b, out _);
-            }
+            double t = Field(text, ref at, ref timeShape, out int places);
+            double a = Field(text, ref at, ref firstShape, out _);
+            double b = two ? Field(text, ref at, ref secondShape, out _) : 0;
 
             // A field that could not be read is not a number, and no number is beyond reason here.
             if (
@@ -145,90 +137,38 @@ internal static class PlainForceTable
 
     /// <summary>
     /// One field with the byte that ends it; not a number where it can't be read. Up to seven bytes of digits and point are
-    /// taken at once: eight bytes in a word, the point cut out, the digits summed in pairs, in fours and in eights; then the
-    /// one exact division of <see cref="Number"/>.
+    /// taken at once, eight bytes in a word, against the shape of the field above it: then where the next field begins does
+    /// not hang on what stands in this one, and the processor goes ahead. Then one exact division as <see cref="Number"/>.
     /// </summary>
     /// <param name="text">The table.</param>
     /// <param name="at">Where the field begins; afterwards, where the next one does.</param>
-    /// <param name="width">
-    /// Bytes from field to field in the row before. A column's width seldom changes, and a guess that proves right lets the
-    /// processor begin the next field before it is done with this one.
-    /// </param>
-    /// <param name="end">The byte that ends it.</param>
-    /// <param name="value">The number.</param>
+    /// <param name="shape">The column's shape; learned anew where the field has another.</param>
     /// <param name="decimals">Digits after the point.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Field(
-        ReadOnlySpan<byte> text,
-        ref int at,
-        ref int width,
-        byte end,
-        out double value,
-        out int decimals
-    )
+    private static double Field(ReadOnlySpan<byte> text, ref int at, ref FieldShape shape, out int decimals)
     {
-        ref byte start = ref MemoryMarshal.GetReference(text);
         int p = at;
         if (p + 9 <= text.Length)
         {
+            ref byte start = ref MemoryMarshal.GetReference(text);
             bool negative = Unsafe.Add(ref start, p) == (byte)'-';
             if (negative)
             {
                 p++;
             }
 
-            ulong bytes = Unsafe.ReadUnaligned<ulong>(ref Unsafe.Add(ref start, p)) ^ Zeros;
-            ulong others = ((bytes + 0x7676767676767676) | bytes) & HighBits;
-            int whole = BitOperations.TrailingZeroCount(others) >> 3;
-            int stop = BitOperations.TrailingZeroCount(others & (others - 1)) >> 3;
-            ulong digits = 0;
-            decimals = -1;
-            // The first byte that is no digit is the point and the second the end, or, in a whole number, the first is the end;
-            // both are compared as they stand behind the mask.
-            if (whole is not 0 and not 8)
+            ulong bytes = Unsafe.ReadUnaligned<ulong>(ref Unsafe.Add(ref start, p));
+            if (shape.Fits(bytes) || shape.Learn(bytes))
             {
-                byte first = (byte)(bytes >> (8 * whole));
-                if (first == ('.' ^ '0') && stop < 8 && (byte)(bytes >> (8 * stop)) == (end ^ '0'))
-                {
-                    decimals = stop - whole - 1;
-                    ulong before = bytes & ((1UL << (8 * whole)) - 1);
-                    ulong behind = (bytes >> (8 * (whole + 1))) << (8 * whole);
-                    digits = (before | behind) << (8 * (9 - stop));
-                }
-                else if (first == (end ^ '0'))
-                {
-                    decimals = 0;
-                    digits = bytes << (8 * (8 - whole));
-                    stop = whole;
-                }
-            }
-
-            if (decimals >= 0)
-            {
-                digits = (digits * 2561) >> 8;
-                digits = ((digits & 0x00FF00FF00FF00FF) * 6553601) >> 16;
-                digits = ((digits & 0x0000FFFF0000FFFF) * 42949672960001) >> 32;
-                value = Number.Scaled(digits, decimals);
-                value = negative ? -value : value;
-                int next = p + stop + 1;
-                int guess = at + width;
-                if (next == guess)
-                {
-                    at = guess;
-                }
-                else
-                {
-                    width = next - at;
-                    at = next;
-                }
-
-                return;
+                at = p + shape.Width;
+                decimals = shape.Decimals;
+                double value = shape.ValueOf(bytes);
+                return negative ? -value : value;
             }
         }
 
-        (value, decimals, int after) = Slowly(text, at, end);
-        width = after - at;
-        at = after;
+        (double slow, decimals, at) = Slowly(text, at, shape.End);
+        return slow;
     }
 
     /// <summary>A field that is longer or written otherwise, by the reader that all others use.</summary>

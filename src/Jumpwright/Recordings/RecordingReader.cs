@@ -71,6 +71,11 @@ internal static class RecordingReader
             return refusal;
         }
 
+        if (manifest.Plates is not null)
+        {
+            warnings.Add(Repairs.PlatesAreForC3d);
+        }
+
         RecordingLabels merged = labels.Labels.OverlaidBy(manifest);
         return columns.Kind switch
         {

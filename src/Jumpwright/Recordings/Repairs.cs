@@ -9,6 +9,9 @@ internal static class Repairs
     public const string CommentsSkipped = "Lines that begin with '#' among the samples were skipped.";
     public const string BlankLinesSkipped = "Blank lines among the samples were skipped.";
 
+    public const string PlatesAreForC3d =
+        "The column plates of trials.csv chooses among the plates of a C3D file; this is a CSV, so it was ignored.";
+
     public static string ColumnIgnored(string name) => $"The column '{Fields.Shown(name)}' was ignored.";
 
     public static string HeaderCase(string name, string taken) =>

@@ -70,7 +70,7 @@ internal sealed record TableSchema(
 
     public static readonly TableSchema Screens = new(
         SquadTables.Screens,
-        ProblemWeight.LeftOut,
+        ProblemWeight.StopsPlanning,
         ["athlete", "date", "test", "side", "value", "unit", "trial", "assessor", "note"],
         ["athlete", "date", "test", "value", "unit"]
     );
