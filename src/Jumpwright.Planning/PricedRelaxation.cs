@@ -20,7 +20,11 @@ internal sealed class PricedRelaxation : IDisposable
     private readonly Solver _solver;
     private readonly Variable[] _variables;
     private readonly List<(int[] Columns, long[] Factors, long Low, long High)> _rows = [];
+    private readonly List<int> _constraintOf = [];
     private readonly List<LinearConstraint> _constraints = [];
+    private readonly HashSet<int> _coupling;
+    private readonly Dictionary<int, (string Session, string Exercise, int Literal)> _literals;
+    private long _sign = 1;
     private readonly long[] _low;
     private readonly long[] _high;
     private readonly long[] _points;
@@ -34,9 +38,21 @@ internal sealed class PricedRelaxation : IDisposable
         _low = [.. model.Variables.Select(v => v.Domain[0])];
         _high = [.. model.Variables.Select(v => v.Domain[^1])];
         _variables = [.. model.Variables.Select(v => _solver.MakeNumVar(v.Domain[0], v.Domain[^1], ""))];
-        foreach (ConstraintProto constraint in model.Constraints)
+        _coupling = squad.Coupling;
+        _literals = squad
+            .Choices.SelectMany(c =>
+                c.More.Select((m, n) => (m.Index, Literal: n + 1))
+                    .Append((c.Done.Index, Literal: 0))
+                    .Select(l => (l.Index, Name: (c.Slot.Id, c.Exercise.Id, l.Literal)))
+            )
+            .ToDictionary(l => l.Index, l => l.Name);
+        for (int i = 0; i < model.Constraints.Count; i++)
         {
-            AddRows(constraint);
+            AddRows(model.Constraints[i]);
+            while (_constraintOf.Count < _rows.Count)
+            {
+                _constraintOf.Add(i);
+            }
         }
 
         foreach ((int[] columns, long[] factors, long low, long high) in _rows)
@@ -112,9 +128,44 @@ internal sealed class PricedRelaxation : IDisposable
         long[] duals = [.. _constraints.Select(c => (long)Math.Round(c.DualValue() * Parts))];
         Int128 one = Proven(points, duals, 1);
         Int128 other = Proven(points, duals, -1);
+        _sign = one <= other ? 1 : -1;
         Int128 least = one < other ? one : other;
         Int128 whole = least >= 0 ? least / Parts : -((-least + Parts - 1) / Parts);
         return ((long)whole, use);
+    }
+
+    /// <summary>
+    /// After <see cref="At"/>: what the rows that tie weeks together cost each literal, and what they are worth in all, in
+    /// parts of a thousandth of a point. Taken into the objective they leave weeks that can be solved one by one; any such
+    /// prices of the right sign give a true bound.
+    /// </summary>
+    public (ImmutableDictionary<(string, string, int), long> Extra, long Constant) Untied(long fine)
+    {
+        Dictionary<(string, string, int), long> extra = [];
+        long constant = 0;
+        for (int i = 0; i < _rows.Count; i++)
+        {
+            if (!_coupling.Contains(_constraintOf[i]))
+            {
+                continue;
+            }
+
+            (int[] columns, long[] factors, long low, long high) = _rows[i];
+            long dual = _sign * (long)Math.Round(_constraints[i].DualValue() * fine);
+            if (dual == 0 || (dual > 0 && high >= Unbounded) || (dual < 0 && low <= -Unbounded))
+            {
+                continue;
+            }
+
+            constant += dual * (dual > 0 ? high : low);
+            for (int j = 0; j < columns.Length; j++)
+            {
+                var name = _literals[columns[j]];
+                extra[name] = extra.GetValueOrDefault(name) - (dual * factors[j]);
+            }
+        }
+
+        return (extra.ToImmutableDictionary(), constant);
     }
 
     public void Dispose() => _solver.Dispose();

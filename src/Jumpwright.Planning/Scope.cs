@@ -23,6 +23,16 @@ internal sealed record Scope
     public ImmutableDictionary<(string Kit, string Session), long> Prices { get; init; } =
         ImmutableDictionary<(string, string), long>.Empty;
 
+    /// <summary>Into how many parts a thousandth of a point is cut, so that what is added to it can be whole too.</summary>
+    public long Fine { get; init; } = 1;
+
+    /// <summary>
+    /// Added to the objective of an entry's literals (0: done at all, 1, 2, …: one more set), in the parts of
+    /// <see cref="Fine"/>, by session and exercise.
+    /// </summary>
+    public ImmutableDictionary<(string Session, string Exercise, int Literal), long> Extra { get; init; } =
+        ImmutableDictionary<(string, string, int), long>.Empty;
+
     /// <summary>Sets of items that are proven not to fit on one time line together.</summary>
     public ImmutableArray<ImmutableArray<Chosen>> Cuts { get; init; } = [];
 }

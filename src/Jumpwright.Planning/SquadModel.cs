@@ -47,6 +47,9 @@ internal sealed class SquadModel
     /// <summary>The kit and session of each row that limits kit, by the row's index.</summary>
     public Dictionary<int, (string Kit, string Session)> KitRows { get; } = [];
 
+    /// <summary>Rows that tie the weeks of one athlete together, by index: growth, and steps that open.</summary>
+    public HashSet<int> Coupling { get; } = [];
+
     /// <summary>Builds the model of a request.</summary>
     /// <param name="request">The request.</param>
     /// <param name="asked">Which requirements to keep.</param>

@@ -16,7 +16,11 @@ internal static class GreedyRotation
         Partial(blocks, gym) is { Left.IsEmpty: true } whole ? whole.Timeline : null;
 
     /// <summary>The order of preference that leaves the fewest seconds of work without a place, and what it leaves.</summary>
-    public static (Timeline Timeline, ImmutableArray<Block> Left) Partial(ImmutableArray<Block> blocks, Gym gym)
+    public static (Timeline Timeline, ImmutableArray<Block> Left) Partial(
+        ImmutableArray<Block> blocks,
+        Gym gym,
+        int randomTries = RandomTries
+    )
     {
         if (blocks.IsEmpty)
         {
@@ -49,7 +53,7 @@ internal static class GreedyRotation
         int bestLeft = int.MaxValue;
         int total = blocks.Sum(b => b.Seconds);
         Random random = new(blocks.Length);
-        for (int n = 0; n < preferences.Length + RandomTries && bestLeft > 0; n++)
+        for (int n = 0; n < preferences.Length + randomTries && bestLeft > 0; n++)
         {
             // Far from fitting, other orders of preference don't help: something has to go.
             if (n == preferences.Length && bestLeft > total / 40)

@@ -73,7 +73,7 @@ internal static class LoadRows
             choice.AddTo(sum, -(100L + growth.Percent) * Each(choice, growth.Tissue));
         }
 
-        squad.Model.Add((LinearExpr)sum <= 100L * growth.Step);
+        squad.Coupling.Add(squad.Model.Add((LinearExpr)sum <= 100L * growth.Step).Index);
     }
 
     private static int Each(Choice choice, Tissue? tissue) => choice.Menu.LoadOf(choice.Exercise, tissue, 1);

@@ -18,10 +18,27 @@ internal static class ObjectiveRows
                     k.Count * choice.KitSecondsOfOneSet * squad.Scope.Prices.GetValueOrDefault((k.Key, choice.Slot.Id))
                 );
             int least = choice.Menu.Dose.SetsMin;
-            sum.AddTerm(choice.Done, (Scope.PointScale * choice.Menu.PointsOf(least)) - (price * least));
+            sum.AddTerm(
+                choice.Done,
+                (Points(squad) * choice.Menu.PointsOf(least)) - (squad.Scope.Fine * price * least)
+            );
             for (int i = 0; i < choice.More.Length; i++)
             {
-                sum.AddTerm(choice.More[i], (Scope.PointScale * choice.Menu.SetPoints[least + i]) - price);
+                sum.AddTerm(
+                    choice.More[i],
+                    (Points(squad) * choice.Menu.SetPoints[least + i]) - (squad.Scope.Fine * price)
+                );
+            }
+        }
+
+        foreach (((string session, string exercise, int literal), long extra) in squad.Scope.Extra)
+        {
+            foreach (AthleteRequest who in squad.Athletes)
+            {
+                if (squad.Find(who.Athlete.Id, session, exercise) is { } choice)
+                {
+                    sum.AddTerm(literal == 0 ? choice.Done : choice.More[literal - 1], extra);
+                }
             }
         }
 
@@ -32,15 +49,15 @@ internal static class ObjectiveRows
                 continue;
             }
 
-            sum.AddTerm(choice.Done, Scope.PointScale * keep.ItemPoints);
+            sum.AddTerm(choice.Done, Points(squad) * keep.ItemPoints);
             Dose dose = choice.Menu.Dose;
             if (keep.SetsPoints != 0 && keep.Sets >= dose.SetsMin && keep.Sets <= dose.SetsMax)
             {
                 // Done with at least so many sets, and not with one more: exactly so many.
-                sum.AddTerm(choice.AtLeast(keep.Sets), Scope.PointScale * keep.SetsPoints);
+                sum.AddTerm(choice.AtLeast(keep.Sets), Points(squad) * keep.SetsPoints);
                 if (keep.Sets < dose.SetsMax)
                 {
-                    sum.AddTerm(choice.AtLeast(keep.Sets + 1), -Scope.PointScale * keep.SetsPoints);
+                    sum.AddTerm(choice.AtLeast(keep.Sets + 1), -Points(squad) * keep.SetsPoints);
                 }
             }
         }
@@ -52,7 +69,7 @@ internal static class ObjectiveRows
                 Choice? heavy = squad.Find(who.Athlete.Id, pair.SessionId, pair.HeavyExerciseId);
                 if (heavy is not null)
                 {
-                    sum.AddTerm(heavy.Done, Scope.PointScale * pair.Points);
+                    sum.AddTerm(heavy.Done, Points(squad) * pair.Points);
                 }
             }
 
@@ -88,7 +105,7 @@ internal static class ObjectiveRows
                 $"{who.Athlete.Id}/{goal.WeekOf:uuuu-MM-dd}/{goal.Quality}/{slope.Key}"
             );
             spent.Add(sets);
-            sum.AddTerm(sets, Scope.PointScale * slope.Key);
+            sum.AddTerm(sets, Points(squad) * slope.Key);
         }
 
         LinearExprBuilder done = LinearExpr.NewBuilder();
@@ -99,4 +116,6 @@ internal static class ObjectiveRows
 
         squad.Model.Add((LinearExpr)spent <= (LinearExpr)done);
     }
+
+    private static long Points(SquadModel squad) => Scope.PointScale * squad.Scope.Fine;
 }

@@ -37,14 +37,20 @@ internal static class OpeningRows
                 }
 
                 // Any one session left out, the others must still hold all but one: tighter for the relaxation than the sum.
-                squad.Model.Add(LinearExpr.Sum(before) >= LinearExpr.Term(choice.Done, opening.Sessions));
+                squad.Coupling.Add(
+                    squad.Model.Add(LinearExpr.Sum(before) >= LinearExpr.Term(choice.Done, opening.Sessions)).Index
+                );
                 if (opening.Sessions > 1)
                 {
                     foreach (BoolVar left in before)
                     {
-                        squad.Model.Add(
-                            LinearExpr.Sum(before.Where(b => b.Index != left.Index))
-                                >= LinearExpr.Term(choice.Done, opening.Sessions - 1)
+                        squad.Coupling.Add(
+                            squad
+                                .Model.Add(
+                                    LinearExpr.Sum(before.Where(b => b.Index != left.Index))
+                                        >= LinearExpr.Term(choice.Done, opening.Sessions - 1)
+                                )
+                                .Index
                         );
                     }
                 }

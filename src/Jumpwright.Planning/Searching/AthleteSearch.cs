@@ -37,6 +37,8 @@ internal sealed class AthleteSearch
     private readonly long[] _kitUse;
     private readonly long[] _kitMost;
     private readonly long[] _price;
+    private readonly int[] _seconds;
+    private readonly long[] _work;
     private readonly Random _random;
     private readonly List<(int Entry, int Before)> _log = [];
     private readonly bool[] _touched;
@@ -89,6 +91,8 @@ internal sealed class AthleteSearch
         int[] contacts = [.. slots.Select(s => Row(who.ContactsAtMostOn(s.Date)))];
         int[] high = [.. slots.Select(_ => Row(who.HighIntensityContactsPerSessionAtMost))];
         int[] seconds = [.. slots.Select(s => Row(request.WorkSeconds(s)))];
+        _seconds = seconds;
+        _work = [.. slots.Select(s => (long)request.WorkSeconds(s))];
         int[] week = [.. weeks.Select(_ => Row(who.ContactsPerWeekAtMost))];
         int[] caps = [.. who.Caps.Select(c => Row(c.AtMost))];
         int[] growths = [.. who.Growths.Select(g => Row(100L * g.Step))];
@@ -342,6 +346,18 @@ internal sealed class AthleteSearch
         _log.Clear();
     }
 
+    /// <summary>
+    /// Leaves a share of every session's working time for waiting at stations; 1 gives all of it back. A plan that fills
+    /// every minute finds no time line where kit is shared.
+    /// </summary>
+    public void Fill(double share)
+    {
+        for (int n = 0; n < _seconds.Length; n++)
+        {
+            _rowMost[_seconds[n]] = (long)(share * _work[n]);
+        }
+    }
+
     /// <summary>What kit may be used from now on, and what a second of it costs.</summary>
     public void Lend(long[] kitMost, long[] prices)
     {
@@ -507,10 +523,48 @@ internal sealed class AthleteSearch
             );
     }
 
-    private void Propose()
+    /// <summary>So many moves in one session, at a low temperature; ends at the best met.</summary>
+    public void Climb(int slot, int moves)
+    {
+        long best = _value;
+        int[]? bestSets = null;
+        const double Temperature = 0.4 * Scope.PointScale;
+        for (int move = 0; move < moves; move++)
+        {
+            long before = _value;
+            _log.Clear();
+            Propose(slot);
+            long gain = _value - before;
+            if (_log.Count == 0)
+            {
+                continue;
+            }
+
+            bool wanted = gain >= 0 || _random.NextDouble() < Math.Exp(gain / Temperature);
+            if (!wanted || _log.Exists(l => _entries[l.Entry].SlotIndex != slot) || !Keeps())
+            {
+                Undo();
+            }
+            else if (_value > best)
+            {
+                best = _value;
+                bestSets = [.. _sets];
+            }
+        }
+
+        if (bestSets is not null)
+        {
+            Restore(bestSets);
+        }
+
+        _log.Clear();
+    }
+
+    private void Propose() => Propose(_random.Next(_slots));
+
+    private void Propose(int s)
     {
         double which = _random.NextDouble();
-        int s = _random.Next(_slots);
         ImmutableArray<int> here = _ofSlot[s];
         if (here.IsEmpty)
         {

@@ -15,11 +15,15 @@ namespace Jumpwright.Planning.Searching;
 internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
 {
     /// <summary>Moves of the whole squad for each unit of the budget.</summary>
-    private const double MovesForEachUnit = 700_000;
+    private const double MovesForEachUnit = 1_200_000;
 
-    private const double RoundsForEachUnit = 2.5;
+    private const double RoundsForEachUnit = 1;
     private const int RoundsMost = 60;
     private const int Phases = 24;
+
+    /// <summary>So much of a session's working time is filled before its time line is known; the rest is filled after.</summary>
+    private const double ShareBeforeTimelines = 0.93;
+
     private const double Hot = 4;
     private const double Cold = 0.25;
 
@@ -82,6 +86,8 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
             );
             prices = best;
             Price(relaxations, ref prices, ref best, ref bound, rounds / 3, target: points);
+            bound = Math.Min(bound, ByWeeks(relaxations, best, units) ?? long.MaxValue);
+            progress?.Report($"no plan can have more than {bound / Scope.PointScale} points");
             return OnTimelines(bound / Scope.PointScale);
         }
         finally
@@ -91,6 +97,34 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
                 relaxation?.Dispose();
             }
         }
+    }
+
+    /// <summary>The bound at the best prices, week by week in whole numbers; null where the budget is too small for it.</summary>
+    private long? ByWeeks(PricedRelaxation[] relaxations, long[] prices, double units)
+    {
+        double each = units / 8 / _athletes.Length;
+        if (each < 0.02)
+        {
+            return null;
+        }
+
+        var priced = Enumerable
+            .Range(0, prices.Length)
+            .Where(k => prices[k] > 0)
+            .ToImmutableDictionary(k => (_kit[k].Key, _kit[k].Session), k => prices[k]);
+        long[] bounds = new long[relaxations.Length];
+        Parallel.For(
+            0,
+            relaxations.Length,
+            Two(),
+            i =>
+            {
+                long byLine = relaxations[i].At(priced).Bound ?? long.MaxValue / 1000;
+                long? byWeeks = WeekBounds.Of(request, _athletes[i], relaxations[i], priced, each);
+                bounds[i] = Math.Min(byLine, byWeeks ?? long.MaxValue / 1000);
+            }
+        );
+        return bounds.Sum() + Enumerable.Range(0, prices.Length).Sum(k => prices[k] * _most[k]);
     }
 
     private ParallelOptions Two() => new() { CancellationToken = cancel, MaxDegreeOfParallelism = 2 };
@@ -142,7 +176,6 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
             }
 
             long proven = at.Sum(a => a.Bound!.Value) + Enumerable.Range(0, now.Length).Sum(k => now[k] * _most[k]);
-            progress?.Report($"   round {round}: {proven / Scope.PointScale}");
             if (proven < bound)
             {
                 bound = proven;
@@ -258,6 +291,11 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
         bool keeps = !request.Keeps.IsEmpty;
         long bestPoints = long.MinValue;
         int[][] best = [.. _search.Select(s => s.State)];
+        foreach (AthleteSearch search in _search)
+        {
+            search.Fill(ShareBeforeTimelines);
+        }
+
         for (int phase = 0; phase < Phases; phase++)
         {
             cancel.ThrowIfCancellationRequested();
@@ -273,7 +311,6 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
                 phase
             );
             long points = _search.Sum(s => s.Points);
-            progress?.Report($"   phase {phase}: {points / Scope.PointScale}");
             if (points > bestPoints)
             {
                 bestPoints = points;
@@ -284,6 +321,7 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
         for (int i = 0; i < _search.Length; i++)
         {
             _search[i].Restore(best[i]);
+            _search[i].Fill(1);
         }
     }
 
@@ -380,6 +418,11 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
             }
         }
 
+        if (!again)
+        {
+            Climb(timelines);
+        }
+
         ImmutableArray<Chosen> chosen = [.. _search.SelectMany(s => s.Chosen)];
         long points = _search.Sum(s => s.Points) / Scope.PointScale;
         return again
@@ -391,6 +434,60 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
                 chosen,
                 timelines.ToImmutable()
             );
+    }
+
+    /// <summary>
+    /// Looks for better in one athlete's part of one session at a time, and keeps it if the session still has a time line.
+    /// </summary>
+    private void Climb(ImmutableDictionary<SessionSlot, Timeline>.Builder timelines)
+    {
+        long[] none = new long[_kit.Length];
+        int turns = Math.Clamp((int)request.Budget.DeterministicTime, 4, 60);
+        for (int turn = 0; turn < turns; turn++)
+        {
+            for (int s = 0; s < _slots.Length; s++)
+            {
+                cancel.ThrowIfCancellationRequested();
+                SessionSlot slot = _slots[s];
+                Gym gym = Gym.Of(request, slot);
+                long[] left = [.. _most.Select((m, k) => m - _search.Sum(a => a.KitUsed[k]))];
+                var blocks = _search.Select(a => Blocks.Of(request, slot, a.ChosenIn(slot.Id))).ToArray();
+                for (int i = 0; i < _search.Length; i++)
+                {
+                    AthleteSearch search = _search[i];
+                    int[] before = search.State;
+                    long points = search.Points;
+                    search.Lend([.. left.Select((l, k) => l + search.KitUsed[k])], none);
+                    search.Climb(s, 400);
+                    if (search.Points <= points)
+                    {
+                        search.Restore(before);
+                        continue;
+                    }
+
+                    ImmutableArray<Block> own = Blocks.Of(request, slot, search.ChosenIn(slot.Id));
+                    var (timeline, without) = GreedyRotation.Partial(
+                        [.. blocks.SelectMany((b, n) => n == i ? own : b)],
+                        gym,
+                        randomTries: 4
+                    );
+                    if (without.IsEmpty)
+                    {
+                        timelines[slot] = timeline;
+                        blocks[i] = own;
+                    }
+                    else
+                    {
+                        search.Restore(before);
+                    }
+
+                    for (int k = 0; k < left.Length; k++)
+                    {
+                        left[k] = _most[k] - _search.Sum(a => a.KitUsed[k]);
+                    }
+                }
+            }
+        }
     }
 
     /// <summary>Nothing more can be cut (all is locked): the scheduling model has the last word.</summary>

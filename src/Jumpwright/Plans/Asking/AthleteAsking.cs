@@ -34,7 +34,6 @@ internal sealed class AthleteAsking
         _limits = LimitBook.For(history, request.From, request.From.PlusWeeks(request.Weeks).PlusDays(-1));
         _profile = Profiling.Of(history, request.From);
         _ladder = Ladders.For(_profile, history, request.Catalogue, request.From, LadderOptions.From(_limits));
-        _wanting = new Wanting(_profile, _ladder, history, request.From);
         // A restriction that names an exercise nobody knows closes everything: safety must know the catalogue.
         var known = request.Catalogue.Exercises.Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
         _rulings = request
@@ -42,6 +41,8 @@ internal sealed class AthleteAsking
             .Append(request.From)
             .Distinct()
             .ToImmutableDictionary(day => day, day => SafetyRules.For(history, day, known));
+        bool soreAchilles = _rulings.Values.Any(day => day.Any(r => r.Effect is NoAnkleSprings));
+        _wanting = new Wanting(_profile, _ladder, history, request.From, soreAchilles);
         _recent = RecentWorks.Of(history, squad, zone, request.Catalogue, request.From);
         _fixtures = [.. request.Fixtures.Select(f => FixtureWindow.Of(f, request))];
     }
@@ -103,6 +104,12 @@ internal sealed class AthleteAsking
     {
         Rung? rung = _ladder.Find(exercise.Id);
         ImmutableArray<Opening>? later = Foreseeing.Of(exercise, _ladder, _limits);
+        // Whoever a symptom or a written word holds back takes no step ahead of its time.
+        if (rulings.Any(r => r.Effect is TierAtMost or OnlyExercises or NoAnkleSprings))
+        {
+            later = null;
+        }
+
         if (later is not null && _request.Slots.Count(s => s.Date < slot.Date) < later.Value.Max(o => o.Sessions))
         {
             later = null;

@@ -10,12 +10,23 @@ namespace Jumpwright.Plans.Asking;
 /// What training is worth to one athlete, in points. The weights are a house rule: they order wishes, they are not
 /// effects. A quality weighs the more, the surer it is that it limits the athlete; sets of a quality have falling returns
 /// over a week; an exercise adds a little for being new to them, for not having been done lately, for being a skill, and
-/// for its second quality.
+/// for its second quality. With a sore Achilles tendon pushing to a box comes first and landing on the floor last (common
+/// practice): the usual order of the stages is no rule there.
 /// </summary>
-internal sealed class Wanting(Profile profile, Ladder ladder, History history, LocalDate asOf)
+internal sealed class Wanting(
+    Profile profile,
+    Ladder ladder,
+    History history,
+    LocalDate asOf,
+    bool soreAchilles = false
+)
 {
     /// <summary>What an untested quality is taken to weigh: trained, but not first.</summary>
     private const double Untested = 0.35;
+
+    /// <summary>With a sore Achilles tendon: at least, and at most.</summary>
+    private const double SorePush = 0.8;
+    private const double SoreLanding = 0.1;
 
     private const int FreshAfterDays = 14;
 
@@ -23,7 +34,10 @@ internal sealed class Wanting(Profile profile, Ladder ladder, History history, L
     public double WeightOf(Quality quality)
     {
         Finding? finding = FindingOf(quality);
-        return finding is null ? Untested : Math.Clamp(finding.Probability ?? Untested, 0, 1);
+        double weight = finding is null ? Untested : Math.Clamp(finding.Probability ?? Untested, 0, 1);
+        return soreAchilles && quality == Quality.Push ? Math.Max(weight, SorePush)
+            : soreAchilles && quality is (Quality.Landing or Quality.AnkleStiffness) ? Math.Min(weight, SoreLanding)
+            : weight;
     }
 
     /// <summary>The finding about a quality, or null.</summary>
@@ -47,7 +61,8 @@ internal sealed class Wanting(Profile profile, Ladder ladder, History history, L
             c.ExerciseId == exercise.Id && c.Date <= asOf && Period.DaysBetween(c.Date, asOf) <= FreshAfterDays
         );
         bool skill = exercise.Stage == Stage.RunUp;
-        double first = 3 + (isNew ? 3 : 0) + (fresh ? 2 : 0) + (skill ? 3 : 0) + second;
+        double box = soreAchilles && exercise.Stage == Stage.PushToBox ? 8 : 0;
+        double first = 3 + box + (isNew ? 3 : 0) + (fresh ? 2 : 0) + (skill ? 3 : 0) + second;
         return
         [
             .. Enumerable.Range(0, sets).Select(n => (int)Math.Round(n == 0 ? first : Math.Max(0, second + 2 - n))),
@@ -70,6 +85,11 @@ internal sealed class Wanting(Profile profile, Ladder ladder, History history, L
                 null => $"{Word(quality)} is trained, not yet tested.",
             }
         );
+        if (soreAchilles && exercise.Stage == Stage.PushToBox)
+        {
+            because.Insert(0, "The Achilles tendon is sore: pushing to a box comes before landing and hops.");
+        }
+
         if (ladder.Find(exercise.Id) is { State: RungState.Open })
         {
             because.Add("Open, not yet owned: clean sessions make it owned.");

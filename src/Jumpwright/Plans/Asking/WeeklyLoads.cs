@@ -41,8 +41,8 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
                         "weekly-load",
                         [.. week.Select(s => s.Id)],
                         null,
-                        Math.Max(0, most - other.Jumps),
-                        $"A week may hold {most} contacts with all jumping. {other.Says}"
+                        Math.Max((int)(perSession * limits["training-always-per-week"]), most - other.Jumps),
+                        $"A week may hold {most} contacts with all jumping, and always one session of jump training. {other.Says}"
                     )
                 );
             }

@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using Jumpwright.Planning;
+using Jumpwright.Plans;
+using Jumpwright.Quantities;
+using static Jumpwright.Tests.Planning.Gymnasium;
+
+namespace Jumpwright.Tests.Planning;
+
+/// <summary>Squads over more than one week: local search with a bound from priced relaxations.</summary>
+public class SquadSearchTests
+{
+    private static PlanRequest TwoWeeks(int athletes, int seed, bool shortKit)
+    {
+        var slots = Slots(45, 0, 1, 3, 7, 8, 10);
+        PlanRequest request = Request(
+            slots,
+            [
+                .. Enumerable
+                    .Range(1, athletes)
+                    .Select(n =>
+                    {
+                        AthleteRequest who = FullMenu($"a{n:00}", slots, (100 * seed) + n);
+                        return who with
+                        {
+                            Goals = [.. who.Goals, .. who.Goals.Select(g => g with { WeekOf = Monday.PlusDays(7) })],
+                            Caps =
+                            [
+                                new LoadCap(
+                                    "weekly-growth",
+                                    [.. slots.Take(3).Select(s => s.Id)],
+                                    Tissue.Achilles,
+                                    120,
+                                    "Made up."
+                                ),
+                            ],
+                            Growths =
+                            [
+                                new LoadGrowth(
+                                    Tissue.Achilles,
+                                    [.. slots.Take(3).Select(s => s.Id)],
+                                    [.. slots.Skip(3).Select(s => s.Id)],
+                                    10,
+                                    10
+                                ),
+                            ],
+                            Menu =
+                            [
+                                .. who.Menu.Select(m =>
+                                    m.ExerciseId == "tuck-jump" ? m with { After = [new("box-jump", 2)] } : m
+                                ),
+                            ],
+                        };
+                    }),
+            ]
+        );
+        return request with
+        {
+            Weeks = 2,
+            Kit = shortKit ? [.. request.Kit.Select(k => k with { Count = 1 })] : request.Kit,
+            Budget = new SolveBudget { DeterministicTime = 1 },
+        };
+    }
+
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(2, true)]
+    [InlineData(3, true)]
+    public void Plan_OfTwoWeeks_KeepsEveryLimitUnderAProvenBound(int seed, bool shortKit)
+    {
+        PlanRequest request = TwoWeeks(6, seed, shortKit);
+        Plan plan = Planner.Solve(request);
+        Assert.Equal(PlanStatus.Feasible, plan.Status);
+        Assert.Empty(IndependentChecker.Check(plan, request));
+        Assert.True(plan.Objective > 0);
+        Assert.InRange(plan.Gap!.Value, 0, 0.35);
+    }
+
+    [Fact]
+    public void Plan_MadeTwice_IsTheSame()
+    {
+        PlanRequest request = TwoWeeks(5, 4, shortKit: true);
+        Plan one = Planner.Solve(request);
+        Plan two = Planner.Solve(request);
+        Assert.Equal(one.Objective, two.Objective);
+        Assert.Equal(one.BestBound, two.BestBound);
+        Assert.Equal(Items(one), Items(two));
+    }
+
+    /// <summary>The bound of the large search must lie above what the exact model of a small squad proves best.</summary>
+    [Fact]
+    public void Bound_OfTheLargeSearch_LiesAboveTheOptimumOfTheExactOne()
+    {
+        PlanRequest three = TwoWeeks(3, 5, shortKit: false);
+        Plan exact = Planner.Solve(
+            three with
+            {
+                Budget = new SolveBudget { DeterministicTime = 4, GapLimit = 0 },
+            }
+        );
+        var found = new Jumpwright.Planning.Searching.SquadSearch(three, null, CancellationToken.None).Best();
+        Assert.True(found.Bound >= exact.Objective, $"bound {found.Bound}, a plan has {exact.Objective}");
+        Assert.True(found.Objective <= exact.BestBound, $"plan {found.Objective}, bound {exact.BestBound}");
+    }
+
+    [Fact]
+    public void Plan_WithALock_KeepsIt()
+    {
+        PlanRequest request = TwoWeeks(4, 6, shortKit: true);
+        LockedItem locked = new(request.Slots[0].Id, "a02", "snap-down", 3);
+        Plan plan = Planner.Solve(request with { Locks = [locked] });
+        Assert.Empty(IndependentChecker.Check(plan, request with { Locks = [locked] }));
+        Assert.Contains(Items(plan), i => i == (locked.SessionId, "a02", "snap-down", 3));
+    }
+
+    private static ImmutableArray<(string, string, string, int)> Items(Plan plan) =>
+        [
+            .. plan.Sessions.SelectMany(s =>
+                s.Athletes.SelectMany(a => a.Items.Select(i => (s.Slot.Id, a.AthleteId, i.Dose.ExerciseId, i.Sets)))
+            ),
+        ];
+}
