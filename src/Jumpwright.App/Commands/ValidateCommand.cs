@@ -10,7 +10,10 @@ internal sealed class ValidateCommand : ITaughtCommand
         new(
             [
                 ("jumpwright validate", "prints bias, limits and coverage on simulated recordings"),
-                ("jumpwright validate --write docs/validation.md", "keeps the same report in a file"),
+                (
+                    "jumpwright validate --each 2000 --write docs/validation.md",
+                    "18,000 varied recordings, kept in a file"
+                ),
             ],
             [
                 (ExitCodes.Done, "the report is made; whether it is good stands in it"),
@@ -21,6 +24,12 @@ internal sealed class ValidateCommand : ITaughtCommand
     public Command Build(Terminal terminal)
     {
         var file = new Option<string?>("--write") { Description = "Write the report here too.", HelpName = "FILE" };
+        var each = new Option<int>("--each")
+        {
+            Description = "Varied recordings of each task.",
+            HelpName = "COUNT",
+            DefaultValueFactory = _ => ValidationOptions.Default.VariedOfEachTask,
+        };
         var command = new Command(
             "validate",
             "Simulates recordings with exact truth, good and spoiled, measures them through the same doors as real ones, "
@@ -28,6 +37,7 @@ internal sealed class ValidateCommand : ITaughtCommand
         )
         {
             file,
+            each,
         };
         command.SetAction(
             async (parsed, cancel) =>
@@ -35,9 +45,19 @@ internal sealed class ValidateCommand : ITaughtCommand
                 ValidationReport report = await WorkProgress.OfPart(
                     terminal,
                     "Validating",
-                    told => Validation.Run(null, told, cancel)
+                    told =>
+                        Validation.Run(
+                            ValidationOptions.Default with
+                            {
+                                VariedOfEachTask = Math.Clamp(parsed.GetValue(each), 1, 1_000_000),
+                            },
+                            told,
+                            cancel
+                        )
                 );
-                string page = report.Markdown();
+                string page = report.Markdown(
+                    $"./jumpwright validate --each {report.Options.VariedOfEachTask} --write docs/validation.md"
+                );
                 if (parsed.GetValue(file) is { } path)
                 {
                     await File.WriteAllTextAsync(path, page, cancel);

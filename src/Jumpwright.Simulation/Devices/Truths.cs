@@ -83,7 +83,11 @@ public static class Truths
             double contactTime = takeOff - contact.FromS;
             double impact = m.At(contact.FromS).VelocityMS;
             found[MeasureNames.ContactTime] = contactTime;
-            found[MeasureNames.DropHeight] = impact * impact / (2 * G);
+            if (motion.Task == JumpTask.DropJump)
+            {
+                found[MeasureNames.DropHeight] = impact * impact / (2 * G);
+            }
+
             found[MeasureNames.ReactiveStrengthIndex] = height / contactTime;
             found[MeasureNames.BrakingDuration] = bottom - contact.FromS;
             double fall = m.At(contact.FromS).DisplacementM - m.At(bottom).DisplacementM;

@@ -44,7 +44,8 @@ public static class CountermovementJumps
         double? landing = null;
         if (settings.LandsElsewhere)
         {
-            builder.FlyFor(Math.Max(0.15, (builder.Now.VelocityMS / G) + 0.1));
+            // The plate stays empty: the athlete stands on the box, or beyond.
+            builder.FlyFor((builder.Now.VelocityMS / G) + settings.StandAfterS);
         }
         else
         {

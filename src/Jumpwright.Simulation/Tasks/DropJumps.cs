@@ -5,7 +5,10 @@ using Jumpwright.Simulation.Motions;
 
 namespace Jumpwright.Simulation.Tasks;
 
-/// <summary>Solves drop jumps and drop landings. The plate is empty until touch-down.</summary>
+/// <summary>
+/// Solves drop jumps, drop landings and the plants of approach jumps, of which a plate sees the vertical part. The plate is empty
+/// until touch-down.
+/// </summary>
 public static class DropJumps
 {
     private const double G = Gravity.MetresPerSecondSquared;
@@ -16,8 +19,22 @@ public static class DropJumps
     {
         Sway sway = Sway.Draw(random, settings.SwayN / settings.SystemMassKg, settings.SwayColour);
         return Attempts.Until(
-            () => JumpOnce(settings, random, sway),
+            () => JumpOnce(settings, random, sway, JumpTask.DropJump, landsElsewhere: false),
             $"drop jump of {settings.DropHeightM:0.00} m with {settings.ContactS:0.000} s of contact"
+        );
+    }
+
+    /// <summary>
+    /// Comes out of a run-up, plants and takes off: the drop height is that of the last step's flight. Lands on the plate or,
+    /// where <paramref name="landsElsewhere"/>, beyond it.
+    /// </summary>
+    /// <exception cref="InvalidOperationException">No motion with these settings keeps the feet on the ground.</exception>
+    public static SimulatedMotion MakeApproach(DropJumpSettings settings, SeededRandom random, bool landsElsewhere)
+    {
+        Sway sway = Sway.Draw(random, settings.SwayN / settings.SystemMassKg, settings.SwayColour);
+        return Attempts.Until(
+            () => JumpOnce(settings, random, sway, JumpTask.ApproachJump, landsElsewhere),
+            $"approach jump of {settings.TakeOffVelocityMS:0.00} m/s with {settings.ContactS:0.000} s of contact"
         );
     }
 
@@ -46,7 +63,13 @@ public static class DropJumps
         return builder;
     }
 
-    private static SimulatedMotion? JumpOnce(DropJumpSettings settings, SeededRandom random, Sway sway)
+    private static SimulatedMotion? JumpOnce(
+        DropJumpSettings settings,
+        SeededRandom random,
+        Sway sway,
+        JumpTask task,
+        bool landsElsewhere
+    )
     {
         MotionBuilder builder = Fall(settings, sway);
         double touchDown = builder.NowS;
@@ -65,23 +88,33 @@ public static class DropJumps
         }
 
         double takeOff = builder.NowS;
-        builder.FlyTo(settings.RiseAtTakeOffM - settings.LandingPostureDropM);
-        double landing = builder.NowS;
-        if (!Landings.Add(builder, random, settings.LandingDepthM))
+        double? landing = null;
+        if (landsElsewhere)
         {
-            return null;
+            builder.FlyFor(settings.StandAfterS);
+        }
+        else
+        {
+            builder.FlyTo(settings.RiseAtTakeOffM - settings.LandingPostureDropM);
+            landing = builder.NowS;
+            if (!Landings.Add(builder, random, settings.LandingDepthM))
+            {
+                return null;
+            }
+
+            builder.Stand(settings.StandAfterS);
         }
 
-        builder.Stand(settings.StandAfterS);
         return new SimulatedMotion(
-            JumpTask.DropJump,
+            task,
             settings.BodyMassKg,
             settings.ExternalLoadKg,
             builder.Build(),
             null,
             null,
             [new ContactSpan(touchDown, takeOff)],
-            landing
+            landing,
+            LandsElsewhere: landsElsewhere
         );
     }
 

@@ -19,6 +19,19 @@ public static class Validation
         JumpTask.DropJump,
         JumpTask.RepeatedHops,
         JumpTask.DropLanding,
+        JumpTask.SnapDown,
+        JumpTask.ApproachJump,
+        JumpTask.BoxJump,
+    ];
+
+    /// <summary>Devices that only time: a contact mat (0) and cameras, frames a second.</summary>
+    public static ImmutableArray<double> Timers { get; } = [0, 30, 60, 120, 240];
+
+    private static readonly JumpTask[] Timed = [JumpTask.CountermovementJump, JumpTask.DropJump, JumpTask.RepeatedHops];
+
+    private static readonly JumpTask[] OtherTasks =
+    [
+        .. VariedTasks.Where(t => t is not (JumpTask.CountermovementJump or JumpTask.DropJump)),
     ];
 
     /// <summary>Runs the whole validation. The same options give the same report.</summary>
@@ -38,6 +51,21 @@ public static class Validation
             work.AddRange(Enumerable.Range(0, count).Select(i => (Func<CaseResult>)(() => Examine(make(i)))));
         Add(options.CleanCountermovementJumps, i => Population.Clean(JumpTask.CountermovementJump, seed, i));
         Add(options.CleanDropJumps, i => Population.Clean(JumpTask.DropJump, seed, i));
+        foreach (JumpTask task in OtherTasks)
+        {
+            Add(options.CleanOfOtherTasks, i => Population.Clean(task, seed, i));
+        }
+
+        Add(options.Disturbed, i => Population.Disturbed(JumpTask.CountermovementJump, seed, i));
+        Add(options.Disturbed, i => Population.Disturbed(JumpTask.DropJump, seed, i));
+        foreach (double timer in Timers)
+        {
+            foreach (JumpTask task in Timed)
+            {
+                Add(options.TimedOfEach, i => Population.Timed(task, timer, seed, i));
+            }
+        }
+
         foreach (JumpTask task in VariedTasks)
         {
             Add(options.VariedOfEachTask, i => Population.Varied(task, seed, i));
@@ -70,12 +98,15 @@ public static class Validation
 
         ImmutableArray<CaseResult> jumps = Take(options.CleanCountermovementJumps);
         ImmutableArray<CaseResult> drops = Take(options.CleanDropJumps);
+        ImmutableArray<CaseResult> others = Take(options.CleanOfOtherTasks * OtherTasks.Length);
+        ImmutableArray<CaseResult> disturbed = Take(options.Disturbed * 2);
+        ImmutableArray<CaseResult> timed = Take(options.TimedOfEach * Timed.Length * Timers.Length);
         ImmutableArray<CaseResult> varied = Take(options.VariedOfEachTask * VariedTasks.Length);
         ImmutableArray<SpoiledResult> spoiled =
         [
             .. DefectList.All.Select(defect => Summary(defect, Take(options.SpoiledOfEachDefect))),
         ];
-        return new ValidationReport(options, jumps, drops, varied, spoiled);
+        return new ValidationReport(options, jumps, drops, others, disturbed, timed, varied, spoiled);
     }
 
     /// <summary>Reads, measures and compares one case, as a file that a person brings.</summary>

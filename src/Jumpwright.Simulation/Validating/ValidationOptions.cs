@@ -13,6 +13,15 @@ public sealed record ValidationOptions
     /// <summary>Clean drop jumps, likewise.</summary>
     public int CleanDropJumps { get; init; } = 200;
 
+    /// <summary>Clean recordings of each other task.</summary>
+    public int CleanOfOtherTasks { get; init; } = 200;
+
+    /// <summary>Clean recordings of jumps and drop jumps in which the slow force is no motion of the body.</summary>
+    public int Disturbed { get; init; } = 200;
+
+    /// <summary>Efforts timed by a contact mat and by cameras, of each task and device.</summary>
+    public int TimedOfEach { get; init; } = 200;
+
     /// <summary>Recordings of each task under varied rates, noise and faults of plates.</summary>
     public int VariedOfEachTask { get; init; } = 600;
 

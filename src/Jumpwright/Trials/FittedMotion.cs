@@ -21,6 +21,9 @@ internal sealed class FittedMotion : IDisposable
 
     private const double LeastSwayN = 0.3;
 
+    /// <summary>A still stretch of this length makes its sway's variance twice as unsure as it seems, s (house estimate, held by validation).</summary>
+    private const double ShortLookS = 1.2;
+
     /// <summary>Drift of a plate's zero, N/s: mostly none, in some plates a good deal (house estimate).</summary>
     private static readonly Likely[] Drifts = [new(0.01, 0.8), new(0.6, 0.2)];
 
@@ -373,7 +376,9 @@ internal sealed class FittedMotion : IDisposable
             visible += m.Length * Sway.VisiblePart(_windows[w].Length * _dt);
         }
 
-        return Math.Sqrt((seen / visible) + (LeastSwayN * LeastSwayN));
+        // A short look at a slow thing sees it small as often as not.
+        double seconds = _windows.Sum(w => w.Length) * _dt;
+        return Math.Sqrt(((seen / visible) + (LeastSwayN * LeastSwayN)) * (1 + (ShortLookS / seconds)));
     }
 
     private void Integrate()

@@ -7,6 +7,12 @@ namespace Jumpwright.Trials;
 /// <summary>Means over the hops that count, for any device.</summary>
 internal static class HopMeans
 {
+    /// <summary>Timed no finer than this, s, the choice of the best hops is partly a choice of errors.</summary>
+    private const double CoarseS = 0.001;
+
+    /// <summary>By as much the mean of hops chosen so is less sure (house estimate, held by validation).</summary>
+    private const double ByLuck = 1.7;
+
     /// <summary>Adds counts and the means of times, flight-time height, index and time-model stiffness.</summary>
     /// <param name="list">Receives them.</param>
     /// <param name="hops">Every complete contact with its flight.</param>
@@ -42,6 +48,9 @@ internal static class HopMeans
             list.Warn(Cautions.FewHops(counted.Length));
         }
 
+        // Errors of single hops are independent, so their mean is surer. But the best are chosen by the very values that err:
+        // where an interval is timed coarsely, luck is chosen too.
+        double chosen = doubts.Max(d => d.ContactU) > CoarseS && counted.Length < hops.Count ? ByLuck : 1;
         const double g = Gravity.MetresPerSecondSquared;
         Add(MeasureNames.ContactTime, Unit.Second, timing, i => (hops[i].ContactS, doubts[i].ContactU));
         Add(MeasureNames.FlightTime, Unit.Second, timing, i => (hops[i].FlightS, doubts[i].FlightU));
@@ -78,7 +87,7 @@ internal static class HopMeans
 
         return counted;
 
-        // Errors of single hops are independent, so their mean is surer; what all share (the mass) is not.
+        // What all share (the mass) is not surer in the mean.
         void Add(string name, Unit unit, string method, Func<int, (double Value, double U)> of, double sharedPart = 0)
         {
             double sum = 0;
@@ -95,7 +104,7 @@ internal static class HopMeans
                 name,
                 mean,
                 unit,
-                PushMeasures.Quadrature(Math.Sqrt(squares) / counted.Length, mean * sharedPart),
+                PushMeasures.Quadrature(chosen * Math.Sqrt(squares) / counted.Length, mean * sharedPart),
                 method
             );
         }

@@ -52,7 +52,7 @@ internal static class Landing
 
         // What the force may be off by near the band's edge decides which crossing is the last, and when.
         double noise = plate.Levels.NoiseN / Math.Sqrt((2 * width) + 1);
-        double doubtN = PushMeasures.Quadrature(motion.WeightUncertaintyN, noise, motion.DisturbanceN) + EdgeN;
+        double doubtN = PushMeasures.Quadrature(motion.WeightUncertaintyN, noise, motion.DisturbanceN / 2) + EdgeN;
         if (LastOutside(plate, motion.WeightN, band, width, standing, from) is not { } at)
         {
             return null;

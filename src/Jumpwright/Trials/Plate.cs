@@ -50,6 +50,8 @@ internal sealed class Plate
         ReadOnlySpan<double> raw = recording.TotalN.Span;
         PlateLevels levels = PlateLevels.Of(raw, recording.RateHz);
         List<Contact> contacts = FlightDetection.Contacts(raw, recording.RateHz, levels);
+        // The trough of a fast unweighting is no empty plate.
+        JoinTroughs(raw, recording.RateHz, levels.ZeroN, levels.LoadN, contacts);
         EmptyPlate empty = EmptyPlate.Of(raw, recording.RateHz, contacts, levels);
         if (levels.WasEmpty && empty.Samples > 0)
         {
@@ -59,6 +61,7 @@ internal sealed class Plate
                 ZeroN = empty.ZeroN,
             };
             contacts = FlightDetection.Contacts(raw, recording.RateHz, levels);
+            JoinTroughs(raw, recording.RateHz, levels.ZeroN, levels.LoadN, contacts);
         }
 
         var force = new double[raw.Length];
@@ -67,7 +70,6 @@ internal sealed class Plate
             force[i] = raw[i] - empty.ZeroN;
         }
 
-        JoinTroughs(force, recording.RateHz, levels.LoadN, contacts);
         return new Plate(recording, levels, empty, force, contacts);
     }
 
@@ -75,7 +77,13 @@ internal sealed class Plate
     /// Nobody takes off without pushing: a gap that follows no force above the weight is the trough of a fast unweighting, or a
     /// step, and the contacts round it are one.
     /// </summary>
-    private static void JoinTroughs(double[] forceN, double rateHz, double loadN, List<Contact> contacts)
+    private static void JoinTroughs(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        double zeroN,
+        double loadN,
+        List<Contact> contacts
+    )
     {
         for (int k = contacts.Count - 1; k > 0; k--)
         {
@@ -93,7 +101,7 @@ internal sealed class Plate
                 most = Math.Max(most, forceN[i]);
             }
 
-            if (most < PushPart * loadN)
+            if (most - zeroN < PushPart * loadN)
             {
                 contacts[k - 1] = new Contact(
                     new Stretch(before.Samples.From, after.Samples.To),

@@ -21,6 +21,16 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
     private const double FlatPart = 0.1;
 
+    /// <summary>Below this part of the weight a level that lasts so long, s, is an empty plate's.</summary>
+    private const double LowPart = 0.1;
+
+    private const double LowS = 0.1;
+
+    /// <summary>A plate that was not zeroed: the same, higher and longer.</summary>
+    private const double HighPart = 0.5;
+
+    private const double HighS = 0.25;
+
     public static PlateLevels Of(ReadOnlySpan<double> forceN, double rateHz)
     {
         int block = Math.Max((int)Math.Round(BlockS * rateHz), 4);
@@ -51,7 +61,7 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
         double high = sorted[Math.Max(count - 3, 0)];
 
         // Flat within the noise of block means and a little more for hum and a ringing plate.
-        double tolerance = (6 * noise / Math.Sqrt(block)) + Math.Max(3, 0.005 * (high - low));
+        double tolerance = (6 * noise / Math.Sqrt(block)) + Math.Max(2.5, 0.003 * (high - low));
         double zero = double.NaN;
         int run = 0;
         for (int k = 0; k + BlocksInFlat <= count; k++)
@@ -80,7 +90,8 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
             }
 
             load = sorted[(loaded + sorted.Length - 1) / 2] - zero;
-            load = Standing(means, zero, load) ?? load;
+            double? standing = Standing(means, zero, load);
+            load = standing ?? load;
             int longest = 0;
             for (int k = 0; k < count; k++)
             {
@@ -88,9 +99,16 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
                 longest = Math.Max(longest, run);
             }
 
-            // A trough of unweighting is neither so low nor flat for so long as an empty plate.
+            // A trough of unweighting is neither so low nor flat for so long as an empty plate; and a level far above nothing is
+            // an empty plate's only where somebody is seen to stand above it.
             double level = zero / Math.Max(load + zero, 1);
-            empty = load > 80 && (level < 0.1 || (level < 0.5 && longest * block >= 0.25 * rateHz));
+            double seconds = longest * block / rateHz;
+            empty =
+                load > 80
+                && (
+                    (level < LowPart && seconds >= LowS)
+                    || (level < HighPart && seconds >= HighS && standing is not null)
+                );
         }
 
         ArrayPool<double>.Shared.Return(rented);

@@ -2,7 +2,7 @@ namespace Jumpwright.Trials;
 
 /// <summary>
 /// When a value is too unsure to be decided from: where it may well be off by what separates one height, or one contact, from
-/// the next (house rule: three standard uncertainties reach the step).
+/// the next (house rule: 3.3 standard uncertainties reach the step).
 /// </summary>
 internal static class Sureness
 {
@@ -12,7 +12,7 @@ internal static class Sureness
     /// <summary>Ten milliseconds of contact.</summary>
     public const double ContactS = 0.010;
 
-    private const double Uncertainties = 3;
+    private const double Uncertainties = 3.3;
 
     /// <summary>Names a height by impulse doubtful where it is not known to a centimetre.</summary>
     public static void OfHeight(MeasureList list, string name)

@@ -7,7 +7,16 @@ namespace Jumpwright.Tests.Simulation;
 public class ValidationTests
 {
     private static readonly Lazy<ValidationReport> Report = new(() =>
-        Validation.Run(new ValidationOptions { VariedOfEachTask = 20, SpoiledOfEachDefect = 4 })
+        Validation.Run(
+            new ValidationOptions
+            {
+                VariedOfEachTask = 20,
+                SpoiledOfEachDefect = 4,
+                CleanOfOtherTasks = 20,
+                Disturbed = 20,
+                TimedOfEach = 20,
+            }
+        )
     );
 
     [Fact]
@@ -54,6 +63,9 @@ public class ValidationTests
             CleanDropJumps = 6,
             VariedOfEachTask = 4,
             SpoiledOfEachDefect = 2,
+            CleanOfOtherTasks = 2,
+            Disturbed = 2,
+            TimedOfEach = 2,
         };
         string page = Validation.Run(few).Markdown();
         Assert.Equal(page, Validation.Run(few).Markdown());
