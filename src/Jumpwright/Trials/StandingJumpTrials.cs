@@ -193,9 +193,15 @@ internal static class StandingJumpTrials
                 list.Warn(Cautions.NoOnset);
             }
 
+            if (task != JumpTask.SquatJump)
+            {
+                Sureness.OfOnset(list, squat: false);
+            }
+
             if (task == JumpTask.SquatJump)
             {
                 SquatDip.Measure(list, plate, motion, push);
+                Sureness.OfOnset(list, squat: true);
             }
             else if (push.PeakDown is null)
             {

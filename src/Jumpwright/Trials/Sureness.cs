@@ -34,4 +34,37 @@ internal static class Sureness
             list.Doubt(Cautions.ContactUnsure(2 * contact.StandardUncertainty), MeasureNames.ContactTime);
         }
     }
+
+    /// <summary>Nobody's push out of a held squat takes longer, and no countermovement jump, s (house rule).</summary>
+    private const double LongestSquatPushS = 1.2;
+
+    private const double LongestJumpS = 2.0;
+
+    /// <summary>An onset no surer than this says nothing of how fast somebody is, s.</summary>
+    private const double OnsetS = 0.05;
+
+    /// <summary>Names what rests on an onset doubtful where that is unsure, or so early that it belongs to something else.</summary>
+    public static void OfOnset(MeasureList list, bool squat)
+    {
+        if (
+            list.Find(MeasureNames.TimeToTakeOff) is { } time
+            && (time.StandardUncertainty > OnsetS || time.Value > (squat ? LongestSquatPushS : LongestJumpS))
+        )
+        {
+            list.Doubt(
+                Cautions.OnsetUnsure,
+                MeasureNames.TimeToTakeOff,
+                MeasureNames.ReactiveStrengthIndexModified
+            );
+            if (squat)
+            {
+                list.Doubt(
+                    Cautions.OnsetUnsure,
+                    MeasureNames.UnwantedDip,
+                    MeasureNames.PropulsionDuration,
+                    MeasureNames.MeanPropulsivePower
+                );
+            }
+        }
+    }
 }
