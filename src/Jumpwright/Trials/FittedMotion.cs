@@ -47,7 +47,7 @@ internal sealed class FittedMotion : IDisposable
     private const double AnyPostureM = 5;
 
     /// <summary>Waves of the disturbance smaller than this are not taken from the force, N.</summary>
-    private const double LeastWaveN = 0.02;
+    private const double LeastWaveN = 0.1;
 
     private readonly double[] _force;
     private readonly double[] _impulse;
@@ -290,8 +290,9 @@ internal sealed class FittedMotion : IDisposable
         double white = _noiseN * _noiseN / block;
         double variance = StillBlocks.Variance(blocks, white);
         SwayN = SwayLevel(blocks, variance);
-        SymmetricSystem moving = Observe(blocks, variance, moves: true);
-        SymmetricSystem still = Observe(blocks, variance, moves: false);
+        SymmetricSystem standing = Observe(blocks, variance);
+        SymmetricSystem moving = Linked(standing.Copy(), moves: true);
+        SymmetricSystem still = Linked(standing, moves: false);
         var beliefs = new List<MotionBelief>(SwayHypothesis.All.Length);
         foreach (SwayHypothesis sway in SwayHypothesis.All)
         {
@@ -303,7 +304,8 @@ internal sealed class FittedMotion : IDisposable
         return MotionBeliefs.Of(beliefs);
     }
 
-    private SymmetricSystem Observe(StillBlocks[] blocks, double variance, bool moves)
+    /// <summary>What the still stretches and the empty plate say, whatever sway is.</summary>
+    private SymmetricSystem Observe(StillBlocks[] blocks, double variance)
     {
         var system = new SymmetricSystem(_model.Size);
         for (int w = 0; w < blocks.Length; w++)
@@ -312,7 +314,6 @@ internal sealed class FittedMotion : IDisposable
             if (w > 0)
             {
                 system.AddPrior(StayModel.Posture(w), 1 / (AnyPostureM * AnyPostureM));
-                _model.AddLink(system, w - 1, moves, _edgeMS);
             }
         }
 
@@ -323,6 +324,17 @@ internal sealed class FittedMotion : IDisposable
         row[1] = 1;
         system.Add(row, _empty.DriftNS, 1 / (known * known));
         system.AddPrior(1, 1 / (AnyDriftNS * AnyDriftNS));
+        return system;
+    }
+
+    /// <summary>The same with the motion between the still stretches.</summary>
+    private SymmetricSystem Linked(SymmetricSystem system, bool moves)
+    {
+        for (int w = 0; w + 1 < _windows.Count; w++)
+        {
+            _model.AddLink(system, w, moves, _edgeMS);
+        }
+
         return system;
     }
 

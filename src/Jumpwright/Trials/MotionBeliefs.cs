@@ -4,7 +4,7 @@ namespace Jumpwright.Trials;
 internal sealed class MotionBeliefs
 {
     /// <summary>A belief so much less likely than the best is dropped (in logarithms).</summary>
-    private const double Negligible = 5;
+    private const double Negligible = 4;
 
     private readonly List<MotionBelief> _beliefs;
     private readonly double[] _parts;

@@ -90,9 +90,7 @@ internal static class OnsetDetection
         }
 
         double slope = ((sum / (to - from)) - bandN) / (((from + to) / 2.0) - leaves) * rateHz;
-        return slope <= 0
-            ? RestlessS
-            : Math.Min(Math.Abs((1.5 * bandN / slope) - StepBackS), RestlessS);
+        return slope <= 0 ? RestlessS : Math.Min(Math.Abs((1.5 * bandN / slope) - StepBackS), RestlessS);
     }
 
     private static double Least(ReadOnlySpan<double> forceN)

@@ -13,6 +13,9 @@ namespace Jumpwright.Trials;
 internal readonly record struct PlateLevels(double ZeroN, double LoadN, double NoiseN, bool WasEmpty)
 {
     private const double BlockS = 0.02;
+
+    /// <summary>As many second differences tell the noise to some per cent.</summary>
+    private const int NoiseSamples = 1024;
     private const int BlocksInFlat = 3;
     private const double StandingS = 0.5;
 
@@ -158,10 +161,10 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
             return 0;
         }
 
-        int stride = Math.Max(1, forceN.Length / 2048);
-        double[] rented = ArrayPool<double>.Shared.Rent(2060);
+        int stride = Math.Max(1, forceN.Length / NoiseSamples);
+        double[] rented = ArrayPool<double>.Shared.Rent(NoiseSamples + 8);
         int n = 0;
-        for (int i = 1; i + 1 < forceN.Length && n < 2060; i += stride)
+        for (int i = 1; i + 1 < forceN.Length && n < NoiseSamples + 8; i += stride)
         {
             rented[n++] = Math.Abs(forceN[i - 1] - (2 * forceN[i]) + forceN[i + 1]);
         }

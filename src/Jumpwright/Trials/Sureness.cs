@@ -51,11 +51,7 @@ internal static class Sureness
             && (time.StandardUncertainty > OnsetS || time.Value > (squat ? LongestSquatPushS : LongestJumpS))
         )
         {
-            list.Doubt(
-                Cautions.OnsetUnsure,
-                MeasureNames.TimeToTakeOff,
-                MeasureNames.ReactiveStrengthIndexModified
-            );
+            list.Doubt(Cautions.OnsetUnsure, MeasureNames.TimeToTakeOff, MeasureNames.ReactiveStrengthIndexModified);
             if (squat)
             {
                 list.Doubt(

@@ -11,13 +11,13 @@ namespace Jumpwright.Trials;
 internal readonly record struct SwayHypothesis(bool Moves, double Scale, double Colour)
 {
     /// <summary>Physics speaks for a motion; plates and people do more than physics thinks of (house estimate).</summary>
-    private const double MovesPrior = 0.6;
+    private const double MovesPrior = 0.5;
 
     public static SwayHypothesis[] All { get; } =
     [
         .. new[] { true, false }.SelectMany(moves =>
             new[] { 0.7, 1.2 }.SelectMany(scale =>
-                new[] { 0.8, 1.5 }.Select(colour => new SwayHypothesis(moves, scale, colour))
+                new[] { 1.15 }.Select(colour => new SwayHypothesis(moves, scale, colour))
             )
         ),
     ];

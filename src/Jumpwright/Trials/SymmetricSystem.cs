@@ -41,11 +41,7 @@ internal sealed class SymmetricSystem(int size)
             }
 
             _right[a] += wa * value;
-            Span<double> line = _matrix.AsSpan(a * size, a + 1);
-            for (int b = 0; b <= a; b++)
-            {
-                line[b] += wa * row[b];
-            }
+            AddScaled(_matrix.AsSpan(a * size, a + 1), row, wa);
         }
     }
 
@@ -121,6 +117,21 @@ internal sealed class SymmetricSystem(int size)
         {
             double s = x[i] - Dot(_matrix.AsSpan(i * size, i), x[..i]);
             x[i] = s / _matrix[(i * size) + i];
+        }
+    }
+
+    private static void AddScaled(Span<double> to, ReadOnlySpan<double> row, double by)
+    {
+        Span<Vector<double>> sums = MemoryMarshal.Cast<double, Vector<double>>(to);
+        ReadOnlySpan<Vector<double>> parts = MemoryMarshal.Cast<double, Vector<double>>(row);
+        for (int i = 0; i < sums.Length; i++)
+        {
+            sums[i] += parts[i] * by;
+        }
+
+        for (int i = sums.Length * Vector<double>.Count; i < to.Length; i++)
+        {
+            to[i] += row[i] * by;
         }
     }
 
