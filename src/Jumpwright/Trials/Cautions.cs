@@ -32,6 +32,9 @@ internal static class Cautions
     public static string HeightUnsure(double metres) =>
         $"A height by impulse is known only to ±{metres * 100:0.0} cm: to make it surer, stand still for three seconds before and after.";
 
+    public const string HopAtTheEdge =
+        "Whether one of the best hops counts hangs on less than its contact time is sure (0.25 s is the limit), so the means could be of other hops.";
+
     public const string OnsetUnsure =
         "Where the movement begins is unsure, so times counted from there are too: stand (or hold the squat) perfectly still for a second right before.";
 

@@ -60,6 +60,12 @@ internal static class FlightDetection
     /// <summary>Two readings of one edge on a ringing plate agree within this and their doubt, s.</summary>
     private const double RingingAgreesS = 0.0005;
 
+    /// <summary>No edge trails off so long beyond where its steeper part points, s.</summary>
+    private const double TrailsS = 0.002;
+
+    /// <summary>Nor may it where ringing leaves the edge no surer than this, s.</summary>
+    private const double MostRingingS = 0.0016;
+
     /// <summary>Farther apart, nothing that rests on the edge may be decided from (25 mm/s of take-off velocity), s.</summary>
     private const double UnsettledS = 0.0025;
 
@@ -143,28 +149,40 @@ internal static class FlightDetection
         double unrest = RingingGrowth * Unrest(forceN, rateHz, last, way, levels.ZeroN, quiet);
         double low = Math.Max(quiet, Math.Min(unrest, HighestPart * levels.LoadN));
         Instant edge = EdgeAbove(forceN, rateHz, last, way, levels, levels.ZeroN + low, out double slope);
-        if (unrest < RingingShows * quiet)
-        {
-            return edge;
-        }
 
         // On a ringing plate the last samples may be the plate's, not the person's: what the force farther up says must agree.
         double higher = Math.Min(2 * low, HighestPart * levels.LoadN);
         Instant upper = EdgeAbove(forceN, rateHz, last, way, levels, levels.ZeroN + higher, out double steeper);
         double apart = Math.Abs(edge.Sample - upper.Sample) / rateHz;
-        if (
-            slope > RingingSlopePart * steeper
-            || apart <= RingingAgreesS + (3 * PushMeasures.Quadrature(edge.UncertaintyS, upper.UncertaintyS))
-        )
+        bool agree = apart <= RingingAgreesS + (3 * PushMeasures.Quadrature(edge.UncertaintyS, upper.UncertaintyS));
+        if (unrest < RingingShows * quiet)
         {
-            return edge with { Unsettled = edge.UncertaintyS > UnsettledS };
+            // A quiet plate: an edge may well flatten at its end, but not for so long.
+            return apart <= TrailsS
+                ? edge
+                : edge with
+                {
+                    UncertaintyS = Math.Max(edge.UncertaintyS, apart / 2),
+                    Unsettled = apart > UnsettledS,
+                };
         }
 
-        return upper with
+        if (agree)
         {
-            UncertaintyS = Math.Max(upper.UncertaintyS, apart / 3),
-            Unsettled = apart > UnsettledS,
-        };
+            return edge with { Unsettled = edge.UncertaintyS > MostRingingS };
+        }
+
+        return slope > RingingSlopePart * steeper && apart <= UnsettledS
+            ? edge with
+            {
+                UncertaintyS = Math.Max(edge.UncertaintyS, apart / 3),
+                Unsettled = edge.UncertaintyS > MostRingingS,
+            }
+            : upper with
+            {
+                UncertaintyS = Math.Max(upper.UncertaintyS, apart / 3),
+                Unsettled = apart > UnsettledS,
+            };
     }
 
     /// <summary>The same with a given level below which the edge is not believed, N.</summary>

@@ -48,6 +48,19 @@ internal static class HopMeans
             list.Warn(Cautions.FewHops(counted.Length));
         }
 
+        if (HangsOnOne(hops, doubts, counted))
+        {
+            list.Doubt(
+                Cautions.HopAtTheEdge,
+                MeasureNames.ContactTime,
+                MeasureNames.FlightTime,
+                MeasureNames.JumpHeightFlightTime,
+                MeasureNames.ReactiveStrengthIndex,
+                MeasureNames.VerticalStiffness,
+                MeasureNames.VerticalStiffnessTimeModel
+            );
+        }
+
         // Errors of single hops are independent, so their mean is surer. But the best are chosen by the very values that err:
         // where an interval is timed coarsely, luck is chosen too.
         double chosen = doubts.Max(d => d.ContactU) > CoarseS && counted.Length < hops.Count ? ByLuck : 1;
@@ -108,5 +121,27 @@ internal static class HopMeans
                 method
             );
         }
+    }
+
+    /// <summary>Whether a hop counts or not by less than its contact time is sure.</summary>
+    private static bool HangsOnOne(
+        IReadOnlyList<HopContact> hops,
+        IReadOnlyList<(double ContactU, double FlightU)> doubts,
+        ImmutableArray<int> counted
+    )
+    {
+        double least = counted.Length < Hops.Best ? 0 : counted.Min(i => hops[i].ReactiveStrengthIndex);
+        for (int i = 1; i < hops.Count; i++)
+        {
+            if (
+                Math.Abs(hops[i].ContactS - Hops.LongestContactS) < 2 * doubts[i].ContactU
+                && hops[i].ReactiveStrengthIndex >= least
+            )
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }
