@@ -50,6 +50,14 @@ internal static class Bookkeeping
     }
 
     /// <summary>Plans the weeks and judges the plan; a plan that breaks a limit is never given out.</summary>
+    /// <param name="material">What is known of the squad.</param>
+    /// <param name="catalogue">The exercises.</param>
+    /// <param name="from">First day.</param>
+    /// <param name="weeks">How many weeks.</param>
+    /// <param name="budget">How the planner may work; null takes its defaults.</param>
+    /// <param name="progress">Told in words how far it is.</param>
+    /// <param name="cancel">Stops it.</param>
+    /// <param name="before">A plan of the same days: what can stay stays. Null plans from nothing.</param>
     /// <returns>A week whatever its status; or the sentence why nothing could even be asked.</returns>
     public static Outcome<PlannedWeek> Plan(
         SquadMaterial material,
@@ -58,7 +66,8 @@ internal static class Bookkeeping
         int weeks,
         SolveBudget? budget,
         IProgress<string>? progress,
-        CancellationToken cancel
+        CancellationToken cancel,
+        Plan? before = null
     )
     {
         if (material.StopsPlanning.Length > 0)
@@ -70,7 +79,9 @@ internal static class Bookkeeping
             .For(material.Squad, material.Histories, catalogue, from, weeks, budget)
             .Then<PlannedWeek>(request =>
             {
-                Plan plan = Planner.Solve(request, progress, cancel);
+                Replanned? again = before is null ? null : Replanner.Replan(before, request, progress, cancel);
+                request = again?.Request ?? request;
+                Plan plan = again?.Plan ?? Planner.Solve(request, progress, cancel);
                 cancel.ThrowIfCancellationRequested();
                 ImmutableArray<Breach> breaches = Judge.Check(plan, request);
                 if (breaches.Length > 0)
@@ -87,6 +98,9 @@ internal static class Bookkeeping
                         Cards.Of(plan, request, material.Squad, material.Histories),
                         Cards.SheetsOf(plan, request, material.Squad, material.Histories)
                     )
+                    {
+                        Changes = again?.Changes,
+                    }
                     : new PlannedWeek(request, plan, [], []);
             });
     }

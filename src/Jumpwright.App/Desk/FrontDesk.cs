@@ -97,7 +97,8 @@ public sealed class FrontDesk : IDisposable
             _weeks,
             _budget,
             progress,
-            cancel
+            cancel,
+            book.PlanOrNull is { Plan.Status: PlanStatus.Optimal or PlanStatus.Feasible } planned ? planned.Plan : null
         );
         lock (_writing)
         {

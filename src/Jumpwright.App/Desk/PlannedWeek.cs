@@ -10,4 +10,8 @@ public sealed record PlannedWeek(
     Plan Plan,
     ImmutableArray<SessionCard> Cards,
     ImmutableArray<CoachSheet> Sheets
-);
+)
+{
+    /// <summary>What is otherwise than in the plan before; null when there was none.</summary>
+    public ImmutableArray<PlanChange>? Changes { get; init; }
+}

@@ -149,6 +149,7 @@ public class EveryPageTests(ServedDemo demo)
         Assert.Null(demo.Desk.Planning);
         Assert.NotSame(before, demo.Desk.Book.PlanOrNull!.Plan);
         await page.WaitForSelectorAsync("text=Plan the week anew");
+        await page.WaitForSelectorAsync("#changes");
         await page.CloseAsync();
     }
 
