@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Jumpwright.Simulation.Profiles;
 using Jumpwright.Simulation.Validating;
 
 namespace Jumpwright.App.Commands;
@@ -13,6 +14,10 @@ internal sealed class ValidateCommand : ITaughtCommand
                 (
                     "jumpwright validate --each 2000 --write docs/validation.md",
                     "18,000 varied recordings, kept in a file"
+                ),
+                (
+                    "jumpwright validate --profiles",
+                    "prints how levels, alarms, drop heights and next tests did on athletes whose truth is known"
                 ),
             ],
             [
@@ -30,6 +35,10 @@ internal sealed class ValidateCommand : ITaughtCommand
             HelpName = "COUNT",
             DefaultValueFactory = _ => ValidationOptions.Default.VariedOfEachTask,
         };
+        var profiles = new Option<bool>("--profiles")
+        {
+            Description = "Validate what is made of measures instead: levels, bands, alarms, drop heights, next tests.",
+        };
         var command = new Command(
             "validate",
             "Simulates recordings with exact truth, good and spoiled, measures them through the same doors as real ones, "
@@ -38,26 +47,14 @@ internal sealed class ValidateCommand : ITaughtCommand
         {
             file,
             each,
+            profiles,
         };
         command.SetAction(
             async (parsed, cancel) =>
             {
-                ValidationReport report = await WorkProgress.OfPart(
-                    terminal,
-                    "Validating",
-                    told =>
-                        Validation.Run(
-                            ValidationOptions.Default with
-                            {
-                                VariedOfEachTask = Math.Clamp(parsed.GetValue(each), 1, 1_000_000),
-                            },
-                            told,
-                            cancel
-                        )
-                );
-                string page = report.Markdown(
-                    $"./jumpwright validate --each {report.Options.VariedOfEachTask} --write docs/validation.md"
-                );
+                string page = parsed.GetValue(profiles)
+                    ? (await Task.Run(() => ProfileReport.Run(), cancel)).Markdown()
+                    : await Recordings(terminal, parsed.GetValue(each), cancel);
                 if (parsed.GetValue(file) is { } path)
                 {
                     await File.WriteAllTextAsync(path, page, cancel);
@@ -69,5 +66,25 @@ internal sealed class ValidateCommand : ITaughtCommand
             }
         );
         return command;
+    }
+
+    private static async Task<string> Recordings(Terminal terminal, int each, CancellationToken cancel)
+    {
+        ValidationReport report = await WorkProgress.OfPart(
+            terminal,
+            "Validating",
+            told =>
+                Validation.Run(
+                    ValidationOptions.Default with
+                    {
+                        VariedOfEachTask = Math.Clamp(each, 1, 1_000_000),
+                    },
+                    told,
+                    cancel
+                )
+        );
+        return report.Markdown(
+            $"./jumpwright validate --each {report.Options.VariedOfEachTask} --write docs/validation.md"
+        );
     }
 }

@@ -3,6 +3,7 @@ using Jumpwright.Calculators.Bands;
 using Jumpwright.Calculators.Bounding;
 using Jumpwright.Calculators.Boxes;
 using Jumpwright.Calculators.Curves;
+using Jumpwright.Calculators.Deciding;
 using Jumpwright.Calculators.Drops;
 using Jumpwright.Calculators.Landings;
 using Jumpwright.Calculators.RunUps;
@@ -28,5 +29,6 @@ public static class CalculatorList
         LoadVelocities.Basis,
         ForceVelocityProfiles.Basis,
         RunUpCurves.Basis,
+        TrialsNeeded.Basis,
     ];
 }

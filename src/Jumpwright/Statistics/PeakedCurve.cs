@@ -167,6 +167,64 @@ public sealed class PeakedCurve
     }
 
     /// <summary>
+    /// What the choice among some places is expected to lose against the best between two bounds once some more trials at x are
+    /// known: averaged over what those trials may give.
+    /// </summary>
+    public double LossAfter(double x, int trials, ReadOnlySpan<double> places, double low, double high)
+    {
+        (double mean, double sd) = At(x);
+        double spread = Math.Sqrt((sd * sd) + (_noiseVariance / trials));
+        int[] kept = [.. Enumerable.Range(0, _cells.Length).Where(i => _cells[i].Weight > 1e-6)];
+        var loss = new double[places.Length, kept.Length];
+        var centre = new double[kept.Length];
+        var halfPrecision = new double[kept.Length];
+        var weight = new double[kept.Length];
+        for (int c = 0; c < kept.Length; c++)
+        {
+            ref readonly Cell cell = ref _cells[kept[c]];
+            double shape = cell.Shape(x);
+            double doubt = _noiseVariance * ((1.0 / trials) + (shape * shape / cell.Information));
+            centre[c] = cell.Height * shape;
+            halfPrecision[c] = 0.5 / doubt;
+            weight[c] = cell.Weight / Math.Sqrt(doubt);
+            for (int p = 0; p < places.Length; p++)
+            {
+                loss[p, c] = cell.Loss(places[p], low, high);
+            }
+        }
+
+        double total = 0;
+        var after = new double[kept.Length];
+        for (int o = 0; o < Outcomes; o++)
+        {
+            double y = mean + (spread * Normal.InvCDF(0, 1, (o + 0.5) / Outcomes));
+            double sum = 0;
+            for (int c = 0; c < kept.Length; c++)
+            {
+                double miss = y - centre[c];
+                after[c] = weight[c] * Math.Exp(-miss * miss * halfPrecision[c]);
+                sum += after[c];
+            }
+
+            double least = double.MaxValue;
+            for (int p = 0; p < places.Length; p++)
+            {
+                double expected = 0;
+                for (int c = 0; c < kept.Length; c++)
+                {
+                    expected += after[c] * loss[p, c];
+                }
+
+                least = Math.Min(least, expected / sum);
+            }
+
+            total += least / Outcomes;
+        }
+
+        return total;
+    }
+
+    /// <summary>
     /// The SD of the best place that is to be expected after some more trials at x: averaged over what those trials may give
     /// (their predictive distribution, matched by a normal one).
     /// </summary>

@@ -10,7 +10,7 @@ public static class CurveNumbers
     public static Coefficient Loss { get; } = new("curve-loss", 0.03, Unit.One, null, Bibliography.Get("house-rule"));
 
     /// <summary>… with this probability.</summary>
-    public static Coefficient Sure { get; } = new("curve-sure", 0.95, Unit.One, null, Bibliography.Get("house-rule"));
+    public static Coefficient Sure { get; } = new("curve-sure", 0.99, Unit.One, null, Bibliography.Get("house-rule"));
 
     /// <summary>Steps between heights that are looked at, and the farthest step above the highest tested, m.</summary>
     public static Coefficient Step { get; } = new("curve-step", 0.10, Unit.Metre, null, Bibliography.Get("house-rule"));

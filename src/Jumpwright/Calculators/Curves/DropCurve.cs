@@ -10,7 +10,7 @@ namespace Jumpwright.Calculators.Curves;
 /// <param name="ChosenM">Height to train from, m.</param>
 /// <param name="ChanceWithin">Probability that the chosen height loses at most 3 % of the best index.</param>
 /// <param name="NextDropM">The height whose test would sharpen it most, m; null when settled.</param>
-/// <param name="DoubtLeft">Expected doubt of the best height after that test, as a share of today's; null when settled.</param>
+/// <param name="DoubtLeft">What the choice is expected to lose after that test, as a share of today's; null when settled.</param>
 /// <param name="Curve">For drawing.</param>
 public sealed record DropCurve(
     Basis Basis,

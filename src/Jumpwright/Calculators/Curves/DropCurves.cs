@@ -10,6 +10,9 @@ public static class DropCurves
     private const double Grid = 0.05;
     private const double Lowest = 0.10;
 
+    /// <summary>An expected loss below this share is nothing to test for.</summary>
+    private const double NothingToGain = 0.002;
+
     /// <summary>What it stands on.</summary>
     public static Basis Basis { get; } =
         new(
@@ -17,7 +20,7 @@ public static class DropCurves
             "Drop height to train at",
             "Index = R exp(−k (H − p)²); belief over p, k, R and the noise from the athlete's single trials and a published start. Chosen: the lowest height tested or between "
                 + "whose index loses at most 3 % of the best allowed with probability 0.95, contact under the ceiling; if none reaches it, the one that is expected to lose least. "
-                + "Next test: the height, at most 0.10 m above the highest tested and inside the limits, after which the doubt of the best height is expected to be least.",
+                + "Next test: the height, at most 0.10 m above the highest tested and inside the limits, after which the choice is expected to lose least.",
             [
                 "addie-drop-heights",
                 "prieske-youth-handball",
@@ -96,13 +99,15 @@ public static class DropCurves
         (double seconds, double secondsSd) = contact.At(chosen);
 
         double ceiling = Math.Min(input.LimitM, highest + CurveNumbers.Step.Value);
-        (double Drop, double Left)? next = slow ? null : Next(curve, Lowest, ceiling, placeSd);
+        (double Drop, double Left)? next = slow ? null : Next(curve, lowest, highest, ceiling, input.LimitM);
         bool settled =
-            chance >= CurveNumbers.Sure.Value && heights.Length >= 3 && (next is null || next.Value.Left > 0.8);
+            chance >= CurveNumbers.Sure.Value
+            && heights.Length >= 3
+            && (next is null || next.Value.Left > 0.8 || roof >= input.LimitM - 1e-9);
         string open2 =
             settled || next is null
                 ? ""
-                : $" Test {Cm(next.Value.Drop)} cm next, {CurveNumbers.TrialsOfATest} trials: it would leave {100 * next.Value.Left:0} % of the doubt of the best height.";
+                : $" Test {Cm(next.Value.Drop)} cm next, {CurveNumbers.TrialsOfATest} trials: it would leave {100 * next.Value.Left:0} % of what the choice may still lose.";
         const string method = "one-peak curve, Bayesian grid";
         return new DropCurve(
             Basis,
@@ -143,20 +148,33 @@ public static class DropCurves
     }
 
     /// <summary>
-    /// The height to test first when nothing was measured: the lowest; and the next one by what it would tell, with the share of
-    /// doubt that it would leave.
+    /// The height after whose test the choice is expected to lose least (a test higher up also opens what lies below it), with the
+    /// share of today's expected loss that it would leave; null when there is nothing left to gain.
     /// </summary>
-    internal static (double Drop, double Left)? Next(PeakedCurve curve, double low, double ceiling, double doubt)
+    private static (double Drop, double Left)? Next(
+        PeakedCurve curve,
+        double lowest,
+        double highest,
+        double ceiling,
+        double limit
+    )
     {
-        if (doubt < 1e-6)
+        double today = Places(lowest, Math.Min(highest, limit))
+            .Append(lowest)
+            .Min(h => curve.ExpectedLoss(h, lowest, limit));
+        if (today < NothingToGain)
         {
             return null;
         }
 
         (double Drop, double Left)? best = null;
-        foreach (double place in Places(low, ceiling))
+        foreach (double place in Places(Lowest, ceiling))
         {
-            double left = curve.DoubtAfter(place, CurveNumbers.TrialsOfATest, low, ceiling) / Math.Max(doubt, 1e-9);
+            double[] places =
+            [
+                .. Places(Math.Min(lowest, place), Math.Min(Math.Max(highest, place), limit)).Append(lowest),
+            ];
+            double left = curve.LossAfter(place, CurveNumbers.TrialsOfATest, places, lowest, limit) / today;
             if (best is null || left < best.Value.Left - 1e-6)
             {
                 best = (place, left);

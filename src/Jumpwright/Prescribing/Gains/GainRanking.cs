@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+
+namespace Jumpwright.Prescribing.Gains;
+
+/// <summary>Conditions first, then what each quality would bring.</summary>
+/// <param name="AthleteId">Whose.</param>
+/// <param name="Outcome">What they train for.</param>
+/// <param name="Conditions">Qualities that guard health and are not ranked: sentences.</param>
+/// <param name="Ranked">Qualities with a published effect on that outcome, the largest first.</param>
+/// <param name="Unranked">The others, in words.</param>
+/// <param name="Settled">Whether the first is told from the second.</param>
+/// <param name="ChanceFirst">Probability that the first brings more than the second; null with fewer than two.</param>
+/// <param name="NextTest">The test that would settle it, or null.</param>
+/// <param name="Sentence">In plain words.</param>
+public sealed record GainRanking(
+    string AthleteId,
+    ChosenOutcome Outcome,
+    ImmutableArray<string> Conditions,
+    ImmutableArray<Gain> Ranked,
+    ImmutableArray<Gain> Unranked,
+    bool Settled,
+    double? ChanceFirst,
+    string? NextTest,
+    string Sentence
+);

@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Statistics;
+
+namespace Jumpwright.Prescribing.Gains;
+
+/// <summary>
+/// What limits them, in centimetres. Effects are of training programmes on groups: associations with one quality, never summed.
+/// </summary>
+public static class GainRankings
+{
+    private const double Sure = 0.9;
+
+    private static readonly ImmutableDictionary<Quality, string> Words = ImmutableDictionary.CreateRange<
+        Quality,
+        string
+    >([
+        new(Quality.Landing, "landing"),
+        new(Quality.AnkleStiffness, "ankle stiffness"),
+        new(Quality.Push, "the push"),
+        new(Quality.StretchShortening, "use of the dip"),
+        new(Quality.ReactiveStrength, "reactive strength"),
+        new(Quality.SingleLeg, "single leg"),
+        new(Quality.RunUp, "run-up"),
+    ]);
+
+    /// <summary>The ranking; refused where the outcome itself was not measured.</summary>
+    /// <param name="profile">What limits the athlete.</param>
+    /// <param name="outcome">What they train for.</param>
+    /// <param name="now">The outcome as measured, m; null when it was not.</param>
+    /// <param name="betweenSdM">SD of that outcome between the squad's athletes, m; null when the squad is too small.</param>
+    public static Outcome<GainRanking> Of(Profile profile, ChosenOutcome outcome, Measure? now, double? betweenSdM)
+    {
+        ArgumentNullException.ThrowIfNull(profile);
+        if (outcome != ChosenOutcome.SymmetricLanding && now is null)
+        {
+            return new Refusal(
+                $"The outcome chosen, {Name(outcome)}, was not measured for this athlete: measure it first, three trials."
+            );
+        }
+
+        ImmutableArray<string> conditions =
+        [
+            .. profile
+                .Findings.Where(f => f.Quality is Quality.Landing or Quality.SingleLeg)
+                .Where(f => f.Verdict != FindingVerdict.Sound)
+                .Select(f =>
+                    f.Verdict switch
+                    {
+                        FindingVerdict.NotTested => $"Not tested: {Words[f.Quality]}. {f.NextTest}.",
+                        FindingVerdict.Limits => $"Not met: {Words[f.Quality]}. {f.Sentence}",
+                        _ => $"Not settled: {Words[f.Quality]}. {f.Sentence}",
+                    }
+                ),
+        ];
+        Gain[] all =
+        [
+            .. Enum.GetValues<Quality>()
+                .Where(q => q != Quality.Landing)
+                .Select(q => Make(profile, outcome, now, betweenSdM, q)),
+        ];
+        Gain[] ranked = [.. all.Where(g => g.Centimetres is not null).OrderByDescending(g => g.Centimetres)];
+        double? chance =
+            ranked.Length < 2
+                ? null
+                : Likelihood.Above(
+                    ranked[0].Centimetres!.Value - ranked[1].Centimetres!.Value,
+                    Math.Sqrt(Square(Sd(ranked[0])) + Square(Sd(ranked[1]))),
+                    0
+                );
+        bool settled = chance is null or >= Sure;
+        string? next = settled ? null : Next(profile, ranked);
+        return new GainRanking(
+            profile.AthleteId,
+            outcome,
+            conditions,
+            [.. ranked],
+            [.. all.Where(g => g.Centimetres is null)],
+            settled,
+            chance,
+            next,
+            Say(ranked, chance, settled, conditions)
+        );
+    }
+
+    private static Gain Make(Profile profile, ChosenOutcome outcome, Measure? now, double? between, Quality quality)
+    {
+        Finding? finding = profile.Findings.FirstOrDefault(f => f.Quality == quality);
+        double? limits = finding?.Probability;
+        string known = limits is { } p ? $"That it limits them: {p:0.00}." : "Whether it limits them was not tested.";
+        PublishedEffect? effect = PublishedEffects.On(outcome).FirstOrDefault(e => e.Quality == quality);
+        if (effect is null || now is null)
+        {
+            return new Gain(
+                quality,
+                null,
+                null,
+                null,
+                limits,
+                $"{Capital(Words[quality])}: no published effect on {Name(outcome)}. {known}{(finding is null ? "" : " " + finding.Sentence)}"
+            );
+        }
+
+        if (!effect.InPercent && between is null)
+        {
+            return new Gain(
+                quality,
+                null,
+                null,
+                null,
+                limits,
+                $"{Capital(Words[quality])}: {effect.Training}; centimetres need the spread of a squad of five or more. {known}"
+            );
+        }
+
+        double cm = effect.InPercent ? effect.Value / 100 * now.Value * 100 : effect.Value * between!.Value * 100;
+        double relative = Math.Sqrt(
+            Square(effect.StandardUncertainty / effect.Value)
+                + Square(effect.InPercent ? now.StandardUncertainty / now.Value : 0.2)
+        );
+        double sd = cm * relative;
+        return new Gain(
+            quality,
+            cm,
+            cm - (1.96 * sd),
+            cm + (1.96 * sd),
+            limits,
+            $"{Capital(Words[quality])}: typically {cm:0.0} cm ({cm - (1.96 * sd):0.0} to {cm + (1.96 * sd):0.0}) in {Name(outcome)}, as {effect.Training}. An association, not a promise. {known}"
+        );
+    }
+
+    private static string? Next(Profile profile, Gain[] ranked)
+    {
+        Finding? open = ranked
+            .Take(2)
+            .Select(g => profile.Findings.FirstOrDefault(f => f.Quality == g.Quality))
+            .FirstOrDefault(f => f?.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear);
+        return open?.NextTest;
+    }
+
+    private static string Say(Gain[] ranked, double? chance, bool settled, ImmutableArray<string> conditions)
+    {
+        string first = conditions.IsEmpty ? "" : "Conditions come first. ";
+        return ranked.Length switch
+        {
+            0 => first + "No effect on this outcome is published that we could rank; train what limits them.",
+            1 => first + ranked[0].Sentence,
+            _ when settled =>
+                $"{first}{Capital(Words[ranked[0].Quality])} would typically bring most ({ranked[0].Centimetres:0.0} cm; chance {chance:0.00} against {Words[ranked[1].Quality]}).",
+            _ =>
+                $"{first}{Capital(Words[ranked[0].Quality])} ({ranked[0].Centimetres:0.0} cm) and {Words[ranked[1].Quality]} ({ranked[1].Centimetres:0.0} cm) can't be told apart: {chance:0.00} for the first.",
+        };
+    }
+
+    internal static string Name(ChosenOutcome outcome) =>
+        outcome switch
+        {
+            ChosenOutcome.StandingJump => "the standing jump",
+            ChosenOutcome.ApproachJumpTwoFeet => "the approach jump off two feet",
+            ChosenOutcome.ApproachJumpOneFoot => "the approach jump off one foot",
+            ChosenOutcome.Rebound => "the rebound",
+            _ => "the symmetric landing",
+        };
+
+    private static double Sd(Gain gain) => (gain.High!.Value - gain.Low!.Value) / 3.92;
+
+    private static double Square(double x) => x * x;
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Prescribing.Gains;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Tests.Prescribing;
+
+public class GainTests
+{
+    private static readonly Measure Jump = new("jump_height_m", 0.40, Unit.Metre, 0.01, "impulse-momentum");
+
+    private static Profile With(params (Quality Quality, FindingVerdict Verdict, double? Probability)[] findings) =>
+        new(
+            "a01",
+            new NodaTime.LocalDate(2027, 1, 4),
+            [
+                .. findings.Select(f => new Finding(
+                    f.Quality,
+                    f.Verdict,
+                    f.Probability,
+                    "Said.",
+                    f.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear ? $"Test {f.Quality}" : null,
+                    [],
+                    Bibliography.Get("house-rule")
+                )),
+            ],
+            "",
+            []
+        );
+
+    /// <summary>Markovic 2007: countermovement jump +8.7 % (7.0 to 10.4): 3.48 cm of 40.</summary>
+    [Fact]
+    public void StandingJump_JumpTraining_IsThePublishedShareOfTheirOwnJump()
+    {
+        GainRanking ranking = GainRankings.Of(With(), ChosenOutcome.StandingJump, Jump, null).Require();
+        Gain gain = ranking.Ranked.Single(g => g.Quality == Quality.StretchShortening);
+        Assert.Equal(3.48, gain.Centimetres!.Value, 6);
+        Assert.InRange(gain.Low!.Value, 2.7, 2.81);
+        Assert.InRange(gain.High!.Value, 4.15, 4.3);
+    }
+
+    /// <summary>Effects in SDs need a squad: without one, words.</summary>
+    [Fact]
+    public void DepthJumps_SmallSquad_GetWordsNotCentimetres()
+    {
+        GainRanking alone = GainRankings.Of(With(), ChosenOutcome.StandingJump, Jump, null).Require();
+        GainRanking squad = GainRankings.Of(With(), ChosenOutcome.StandingJump, Jump, 0.05).Require();
+        Assert.Contains(alone.Unranked, g => g.Quality == Quality.ReactiveStrength);
+        Assert.Equal(4.25, squad.Ranked.Single(g => g.Quality == Quality.ReactiveStrength).Centimetres!.Value, 6);
+    }
+
+    [Fact]
+    public void QualitiesWithoutAPublishedEffect_SaySoInWords()
+    {
+        GainRanking ranking = GainRankings.Of(With(), ChosenOutcome.StandingJump, Jump, 0.05).Require();
+        foreach (Quality quality in new[] { Quality.AnkleStiffness, Quality.RunUp, Quality.SingleLeg })
+        {
+            Gain gain = ranking.Unranked.Single(g => g.Quality == quality);
+            Assert.Null(gain.Centimetres);
+            Assert.Contains("no published effect", gain.Sentence, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Ranking_OverlappingIntervals_IsNotSettledAndNamesTheTest()
+    {
+        GainRanking ranking = GainRankings
+            .Of(
+                With((Quality.ReactiveStrength, FindingVerdict.NotTested, null)),
+                ChosenOutcome.StandingJump,
+                Jump,
+                0.05
+            )
+            .Require();
+        Assert.False(ranking.Settled);
+        Assert.Equal("Test ReactiveStrength", ranking.NextTest);
+        Assert.Contains("can't be told apart", ranking.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Landing_NotMetOrNotTested_StandsFirstAsAConditionAndIsNotRanked()
+    {
+        GainRanking ranking = GainRankings
+            .Of(
+                With(
+                    (Quality.Landing, FindingVerdict.Limits, 0.9),
+                    (Quality.SingleLeg, FindingVerdict.NotTested, null)
+                ),
+                ChosenOutcome.StandingJump,
+                Jump,
+                0.05
+            )
+            .Require();
+        Assert.Equal(2, ranking.Conditions.Length);
+        Assert.StartsWith("Conditions come first", ranking.Sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain(ranking.Ranked, g => g.Quality is Quality.Landing or Quality.SingleLeg);
+    }
+
+    [Fact]
+    public void OneFootAndSymmetricLanding_NothingPublished_NoCentimetres()
+    {
+        Assert.Empty(GainRankings.Of(With(), ChosenOutcome.ApproachJumpOneFoot, Jump, 0.05).Require().Ranked);
+        Assert.Empty(GainRankings.Of(With(), ChosenOutcome.SymmetricLanding, null, null).Require().Ranked);
+    }
+
+    [Fact]
+    public void Outcome_NotMeasured_IsRefusedWithTheTestToDo() =>
+        Assert.False(GainRankings.Of(With(), ChosenOutcome.StandingJump, null, 0.05).TryGet(out _, out _));
+
+    [Fact]
+    public void EveryEffect_HasASourceThatResolves() =>
+        Assert.All(PublishedEffects.All, e => Assert.Same(Bibliography.Get(e.Source.Id), e.Source));
+}

@@ -1,0 +1,214 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Simulation.Chance;
+using Jumpwright.Trials;
+using NodaTime;
+
+namespace Jumpwright.Tests.Prescribing;
+
+/// <summary>A squad at random: who they are, what they did, felt and may not do.</summary>
+internal static class TestedSquad
+{
+    internal static readonly LocalDate Today = new(2027, 1, 4);
+
+    internal static (ImmutableArray<History> Athletes, ImmutableArray<Fixture> Fixtures) Draw(int number)
+    {
+        SeededRandom random = SeededRandom.For(77, (ulong)number + 1);
+        ImmutableArray<Fixture> fixtures = random.Chance(0.25)
+            ? [new Fixture(Today.PlusDays(random.Below(6)), null, "match")]
+            : [];
+        return ([.. Enumerable.Range(1, 2).Select(i => Athlete(random, "a0" + i))], fixtures);
+    }
+
+    private static History Athlete(SeededRandom random, string id)
+    {
+        bool used = random.Chance(0.8);
+        var athlete = new Athlete(
+            id,
+            id,
+            random.Chance(0.1) ? null : Today.PlusDays(-365 * (13 + random.Below(20))),
+            random.Chance(0.1) ? null : random.Uniform(50, 120),
+            1.75,
+            null,
+            random.OneOf(
+                TrainingLevel.Unknown,
+                TrainingLevel.Beginner,
+                TrainingLevel.Intermediate,
+                TrainingLevel.Advanced
+            ),
+            null,
+            null
+        );
+        var history = new History(athlete, [], [], [], [], []);
+        if (random.Chance(0.9))
+        {
+            history = history with
+            {
+                Symptoms =
+                [
+                    new SymptomReport(
+                        id,
+                        Today.PlusDays(-1 - random.Below(3)),
+                        random.OneOf("knee", "achilles", "shin", "hip"),
+                        Side.Left,
+                        null,
+                        null,
+                        "pain",
+                        random.OneOf("during", "after", "next-morning"),
+                        random.Chance(0.75) ? 0 : random.Below(8),
+                        null
+                    ),
+                ],
+            };
+        }
+
+        if (random.Chance(0.3))
+        {
+            history = history with
+            {
+                Restrictions =
+                [
+                    new Restriction(
+                        id,
+                        Today.PlusDays(-5),
+                        Today.PlusDays(random.Below(20) - 3),
+                        null,
+                        Side.Unknown,
+                        [],
+                        random.Chance(0.2) ? ["depth-jump"] : [],
+                        random.OneOf("drops <= 0.20 m", "drops <= 0.30 m", "contacts <= 10", "contacts <= 40"),
+                        "Dana Example",
+                        "physiotherapist",
+                        null
+                    ),
+                ],
+            };
+        }
+
+        history = history with
+        {
+            Screens =
+            [
+                new ScreenResult(
+                    id,
+                    Today.PlusDays(-3),
+                    "landing-screen",
+                    Side.Both,
+                    random.Below(5),
+                    "faults",
+                    1,
+                    "coach",
+                    null
+                ),
+                new ScreenResult(id, Today.PlusDays(-3), "heel-raises", Side.Left, 30, "reps", 1, "coach", null),
+                new ScreenResult(id, Today.PlusDays(-3), "heel-raises", Side.Right, 30, "reps", 1, "coach", null),
+            ],
+            Completed =
+            [
+                .. Catalogue
+                    .Standard.Exercises.Where(_ => used || random.Chance(0.5))
+                    .SelectMany(e =>
+                        new[] { 4, 8, 12 }
+                            .Select(d => d - (random.Chance(0.03) ? 3 : 0))
+                            .Select(d => new CompletedItem(
+                                id,
+                                Today.PlusDays(-d),
+                                "s" + d,
+                                e.Id,
+                                2,
+                                4,
+                                8,
+                                0,
+                                0,
+                                0,
+                                5,
+                                e.DropRangeM?.MinM,
+                                null
+                            ))
+                    ),
+            ],
+        };
+        if (random.Chance(0.2))
+        {
+            history = history with
+            {
+                Completed = history.Completed.Add(
+                    new CompletedItem(
+                        id,
+                        Today,
+                        "today",
+                        "snap-down",
+                        5,
+                        10,
+                        20 + random.Below(110),
+                        0,
+                        0,
+                        0,
+                        5,
+                        null,
+                        null
+                    )
+                ),
+            };
+        }
+
+        history = Jumped(history, JumpTask.CountermovementJump, null, (MeasureNames.JumpHeight, 0.35, Unit.Metre));
+        history = Jumped(history, JumpTask.RepeatedHops, null, (MeasureNames.ContactTime, 0.17, Unit.Second));
+        int boxes = random.Below(4);
+        for (int b = 0; b < boxes; b++)
+        {
+            for (int t = 0; t < 3; t++)
+            {
+                history = Jumped(
+                    history,
+                    JumpTask.DropJump,
+                    0.15 + (0.10 * b),
+                    (MeasureNames.ReactiveStrengthIndex, random.Uniform(1.1, 1.7), Unit.MetrePerSecond),
+                    (MeasureNames.ContactTime, random.Uniform(0.17, 0.24), Unit.Second)
+                );
+            }
+        }
+
+        return history;
+    }
+
+    private static History Jumped(
+        History history,
+        JumpTask task,
+        double? dropM,
+        params (string Name, double Value, Unit Unit)[] measures
+    ) =>
+        history with
+        {
+            Trials = history.Trials.Add(
+                new MeasuredTrial(
+                    history.Athlete.Id,
+                    Today.PlusDays(-6),
+                    new Trial(
+                        1,
+                        task,
+                        new TrialEvents(),
+                        [
+                            .. measures.Select(m => new Measure(
+                                m.Name,
+                                m.Value,
+                                m.Unit,
+                                0.01 * m.Value,
+                                "impulse-momentum"
+                            )),
+                        ],
+                        [],
+                        [],
+                        []
+                    ),
+                    new RecordingLabels(history.Athlete.Id, Today.PlusDays(-6), task, DropHeightM: dropM),
+                    Device.TwoForcePlates,
+                    $"{history.Trials.Length:000}.csv",
+                    "00"
+                )
+            ),
+        };
+}
