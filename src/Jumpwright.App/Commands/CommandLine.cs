@@ -119,6 +119,7 @@ internal static class CommandLine
         new RemeasureCommand(),
         new PlanCommand(),
         new CardsCommand(),
+        new ReportCommand(),
         new ServeCommand(),
         new BackupCommand(),
         new RestoreCommand(),

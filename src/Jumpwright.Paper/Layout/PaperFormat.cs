@@ -28,6 +28,9 @@ internal sealed record PaperFormat(double WidthPt, double HeightPt, XRect Conten
             _ => A5,
         };
 
+    /// <summary>A4 upright; what is written also fits Letter upright (215.9 × 279.4 mm) with 12 mm to its edges.</summary>
+    public static readonly PaperFormat A4OrLetter = Centred(210, 297, 210 - 30, 279.4 - 24);
+
     public static double Mm(double mm) => mm * 72 / 25.4;
 
     private static PaperFormat Centred(

@@ -35,10 +35,16 @@ public sealed record Squad(
     public ImmutableArray<LimitOverride> OverridesOf(string athleteId) =>
         [
             .. from line in Policy.OrderBy(p => p.Key, StringComparer.Ordinal)
+            where !IsReportSetting(line.Key)
             where double.TryParse(line.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
             let value = double.Parse(line.Value, NumberStyles.Float, CultureInfo.InvariantCulture)
             select new LimitOverride(line.Key, null, value, LimitOverride.Policy, "written there", null, null),
             .. Overrides.Where(o => o.AthleteId is null),
             .. Overrides.Where(o => o.AthleteId == athleteId),
         ];
+
+    /// <summary>True for keys of <see cref="Policy"/> that are settings of reports, not limits.</summary>
+    public static bool IsReportSetting(string key) =>
+        key is "watch" or "false-alarms-a-week" or "outcome"
+        || key?.StartsWith("outcome-", StringComparison.Ordinal) == true;
 }

@@ -84,7 +84,8 @@ public static class Requests
             Remarks =
             [
                 .. squad
-                    .Policy.Where(p => squad.OverridesOf("").All(o => o.Limit != p.Key))
+                    .Policy.Where(p => !Squad.IsReportSetting(p.Key))
+                    .Where(p => squad.OverridesOf("").All(o => o.Limit != p.Key))
                     .OrderBy(p => p.Key, StringComparer.Ordinal)
                     .Select(p => $"squad.yaml: '{p.Key}: {p.Value}' under policy is no number, so it is not used."),
                 .. books.Append(limits).SelectMany(b => b.Remarks).Distinct(StringComparer.Ordinal),

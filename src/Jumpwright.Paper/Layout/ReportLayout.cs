@@ -1,0 +1,78 @@
+using Jumpwright.Paper.Plotting;
+using Jumpwright.Prescribing.Reports;
+using NodaTime.Text;
+using PdfSharp.Drawing;
+
+namespace Jumpwright.Paper.Layout;
+
+/// <summary>Turns a report into rows: headings, plain words, and pictures two in a line.</summary>
+internal sealed class ReportLayout(Report report, double width)
+{
+    private const double Gutter = 12;
+
+    private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMMM uuuu");
+
+    private readonly TextStyle _title = TextStyle.Of(18, bold: true);
+    private readonly TextStyle _section = TextStyle.Of(12, bold: true, Ink.AccentBrush);
+    private readonly TextStyle _body = TextStyle.Of(10);
+    private readonly TextStyle _strong = TextStyle.Of(10, bold: true);
+    private readonly TextStyle _foot = TextStyle.Of(7.5);
+
+    public string Title => $"Report: {report.Title}, {Day.Format(report.AsOf)}";
+
+    public IReadOnlyList<Row> FirstHead() =>
+        [
+            Rows.Rule(Ink.StrongRule, width, 1.3, 4),
+            .. Rows.Text(0, width, new Run(report.Title, _title)),
+            .. Rows.Text(0, width, new Run($"What is known up to {Day.Format(report.AsOf)}.", _body)),
+            Rows.Rule(Ink.BlackLine, width, 3, 6),
+        ];
+
+    public IReadOnlyList<Row> FurtherHead() =>
+        [
+            Rows.Rule(Ink.StrongRule, width, 1.3, 4),
+            .. Rows.Text(0, width, new Run($"{report.Title}, {Day.Format(report.AsOf)}", _strong)),
+            Rows.Rule(Ink.BlackLine, width, 3, 6),
+        ];
+
+    public IReadOnlyList<Row> Foot(int page, int pages) =>
+        [Row.Gap(4), .. Rows.Text(0, width, new Run($"{report.Foot} Page {page} of {pages}.", _foot))];
+
+    public IEnumerable<Block> Blocks()
+    {
+        foreach (ReportSection section in report.Sections)
+        {
+            Row[] head = [Row.Gap(6), .. Rows.Text(0, width, new Run(section.Heading, _section)), Row.Gap(2)];
+            bool first = true;
+            foreach (string paragraph in section.Paragraphs)
+            {
+                Row[] rows = [.. Rows.Text(0, width, new Run(paragraph, _body)), Row.Gap(3)];
+                yield return new Block(first ? [.. head, .. rows] : rows);
+                first = false;
+            }
+
+            foreach (ReportPlot[] pair in section.Plots.Chunk(2))
+            {
+                yield return new Block([Pictures(pair), Row.Gap(6)]);
+            }
+        }
+    }
+
+    private Row Pictures(ReportPlot[] pair)
+    {
+        double each = (width - Gutter) / 2;
+        double height = each * PlotSheet.Trend.Height / PlotSheet.Trend.Width;
+        byte[][] pictures = [.. pair.Select(BandPlot.Png)];
+        return new Row(
+            height,
+            (g, x, y) =>
+            {
+                for (int i = 0; i < pictures.Length; i++)
+                {
+                    using var image = XImage.FromStream(new MemoryStream(pictures[i]));
+                    g.DrawImage(image, x + (i * (each + Gutter)), y, each, height);
+                }
+            }
+        );
+    }
+}

@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Athletes.Profiles;
+using Jumpwright.Calculators.Curves;
+using Jumpwright.Prescribing.Change;
+using Jumpwright.Prescribing.Gains;
+using Jumpwright.Prescribing.Proposals;
+using Jumpwright.Quantities;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Jumpwright.Prescribing.Reports;
+
+/// <summary>One athlete's page.</summary>
+internal static class AthleteReports
+{
+    private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMM");
+
+    internal static Report Of(AthleteFacts facts, LocalDate asOf, string foot) =>
+        new(
+            facts.History.Athlete.Id,
+            facts.History.Athlete.Name,
+            asOf,
+            [Limits(facts), Changed(facts), Drops(facts), Gained(facts), Next(facts)],
+            foot
+        );
+
+    private static ReportSection Limits(AthleteFacts facts) =>
+        new(
+            "What limits them",
+            [
+                facts.Profile.Summary,
+                .. facts
+                    .Profile.Findings.Where(f => f.Verdict is FindingVerdict.Limits or FindingVerdict.Unclear)
+                    .Select(f => f.Sentence),
+            ],
+            []
+        );
+
+    private static ReportSection Changed(AthleteFacts facts) =>
+        new(
+            "What changed, and how sure",
+            facts.Trends.IsEmpty
+                ? ["Nothing was measured twice, so no change can be told."]
+                : [.. facts.Shown.Select(t => $"{Capital(ReportWords.Of(t.Series.Key))}. {t.Sentence}")],
+            [.. facts.Shown.Where(t => t.Series.Sessions.Length >= 3).Select(TrendPlot)]
+        );
+
+    private static ReportSection Drops(AthleteFacts facts)
+    {
+        if (!facts.Drops.TryGet(out DropCurve? curve, out Refusal? refusal))
+        {
+            return new("Drop height", [refusal.Sentence], []);
+        }
+
+        return new(
+            "Drop height",
+            [curve.Sentence, .. curve.Warnings, curve.Basis.Dispute!],
+            [
+                new(
+                    "drop-height",
+                    "Reactive strength over drop height",
+                    "Height stepped from (cm); band: 95 %",
+                    "Index (m/s)",
+                    [.. curve.Curve.Where(s => s.X > 0).Select(s => s with { X = 100 * s.X })],
+                    [.. facts.DropTrials.Select(t => (100 * t.DropM, t.Index))],
+                    [],
+                    100 * curve.ChosenM,
+                    $"train from {100 * curve.ChosenM:0} cm",
+                    curve.Sentence
+                ),
+            ]
+        );
+    }
+
+    private static ReportSection Gained(AthleteFacts facts)
+    {
+        if (!facts.Gains.TryGet(out GainRanking? ranking, out Refusal? refusal))
+        {
+            return new("What training typically brings", [refusal.Sentence], []);
+        }
+
+        return new(
+            $"What training typically brings in {ReportWords.Outcome(ranking.Outcome)}",
+            [
+                ranking.Sentence,
+                .. ranking.Conditions,
+                .. ranking.Ranked.Select(g => g.Sentence),
+                $"No published effect on it that we know: {string.Join(", ", ranking.Unranked.Select(g => g.Sentence.Split(':')[0].ToLowerInvariant()))}.",
+                "Effects are of groups and of whole programmes; they are never added up.",
+            ],
+            []
+        );
+    }
+
+    private static ReportSection Next(AthleteFacts facts) =>
+        new(
+            "What to do next",
+            [
+                facts.NextTest.TryGet(out TestProposal? test, out Refusal? no)
+                    ? $"Test: {test.Because} It costs {test.Contacts} contacts, which count. Stop when {string.Join("; when ", test.StopWhen)}."
+                    : $"No drop jump is offered as a test now. {no.Sentence}",
+                .. facts.Profile.Findings.Where(f => f.NextTest is not null).Take(3).Select(f => $"{f.NextTest}."),
+            ],
+            []
+        );
+
+    private static ReportPlot TrendPlot(Trend trend)
+    {
+        double scale = ChangeWords.Scale(trend.Series.Unit);
+        string unit = ChangeWords.UnitOf(trend.Series.Unit);
+        ImmutableArray<CurveSample> line =
+        [
+            .. trend.Series.Sessions.Select(
+                (s, i) =>
+                    new CurveSample(
+                        s.Day,
+                        scale * trend.Band[i].Level,
+                        scale * (trend.Band[i].Level - (1.96 * trend.Band[i].Sd)),
+                        scale * (trend.Band[i].Level + (1.96 * trend.Band[i].Sd))
+                    )
+            ),
+        ];
+        return new(
+            $"{trend.Series.Key.Measure}-{trend.Series.Key.Task}-{trend.Series.Key.Device}-{trend.Series.Key.Limb}-{trend.Series.Key.Method}-{trend.Series.Key.Condition:0.00}"
+                .Replace('_', '-')
+                .Replace(' ', '-')
+                .ToLowerInvariant()
+                .TrimEnd('-'),
+            Capital(ReportWords.Of(trend.Series.Key)),
+            "Day; dots: mean of a session; band: level, 95 %",
+            $"{Capital(ReportWords.Measure(trend.Series.Key.Measure))} ({unit})",
+            line,
+            [.. trend.Series.Sessions.Select(s => (s.Day, scale * s.Mean))],
+            Ticks(trend),
+            trend.Alarms.IsEmpty ? null : trend.Series.Sessions[trend.Alarms[^1].Session].Day,
+            trend.Alarms.IsEmpty ? null : "left its level",
+            trend.Sentence
+        );
+    }
+
+    private static ImmutableArray<(double X, string Label)> Ticks(Trend trend)
+    {
+        int n = trend.Series.Days.Length;
+        int step = Math.Max(1, (n + 4) / 5);
+        return
+        [
+            .. Enumerable
+                .Range(0, n)
+                .Where(i => i % step == 0)
+                .Select(i => (trend.Series.Sessions[i].Day, Day.Format(trend.Series.Days[i]))),
+        ];
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

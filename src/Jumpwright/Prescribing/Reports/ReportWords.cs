@@ -1,0 +1,58 @@
+using Jumpwright.Athletes.Profiles;
+using Jumpwright.Prescribing.Change;
+using Jumpwright.Prescribing.Gains;
+using Jumpwright.Recordings;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Prescribing.Reports;
+
+/// <summary>Measures, tasks and outcomes as people say them.</summary>
+internal static class ReportWords
+{
+    internal static string Of(SeriesKey key) =>
+        $"{Measure(key.Measure)}, {Task(key.Task)}{Condition(key)}{Limb(key.Limb)} ({key.Method}, {Spoken.Device(key.Device)})";
+
+    internal static string Measure(string name) =>
+        name switch
+        {
+            MeasureNames.JumpHeight => "jump height",
+            MeasureNames.JumpHeightFlightTime => "jump height by flight time",
+            MeasureNames.ReactiveStrengthIndex => "reactive strength index",
+            MeasureNames.ReactiveStrengthIndexModified => "modified reactive strength index",
+            MeasureNames.ContactTime => "contact time",
+            MeasureNames.TimeToTakeOff => "time to take-off",
+            MeasureNames.PeakForce => "peak force",
+            MeasureNames.PeakLandingForce => "peak landing force",
+            MeasureNames.VerticalStiffness => "vertical stiffness",
+            _ => name[..(name.LastIndexOf('_') is var i and > 0 ? i : name.Length)].Replace('_', ' '),
+        };
+
+    internal static string Outcome(ChosenOutcome outcome) => GainRankings.Name(outcome);
+
+    private static string Task(JumpTask task) =>
+        task switch
+        {
+            JumpTask.CountermovementJump => "countermovement jump",
+            JumpTask.SquatJump => "squat jump",
+            JumpTask.LoadedJump => "loaded jump",
+            JumpTask.DropJump => "drop jump",
+            JumpTask.RepeatedHops => "repeated hops",
+            JumpTask.DropLanding => "drop landing",
+            JumpTask.SnapDown => "snap-down",
+            JumpTask.ApproachJump => "approach jump",
+            _ => "box jump",
+        };
+
+    private static string Condition(SeriesKey key) =>
+        key.Condition is not { } value ? ""
+        : key.Task == JumpTask.LoadedJump ? $" with {value:0.#} kg"
+        : $" from {100 * value:0} cm";
+
+    private static string Limb(Limb limb) =>
+        limb switch
+        {
+            Recordings.Limb.Left => ", left leg",
+            Recordings.Limb.Right => ", right leg",
+            _ => "",
+        };
+}

@@ -1,0 +1,198 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Athletes.Profiles;
+using Jumpwright.Calculators.Curves;
+using Jumpwright.Exercises;
+using Jumpwright.Prescribing.Change;
+using Jumpwright.Prescribing.Gains;
+using Jumpwright.Prescribing.Proposals;
+using Jumpwright.Progression;
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Safety;
+using Jumpwright.Trials;
+using NodaTime;
+
+namespace Jumpwright.Prescribing.Reports;
+
+/// <summary>Reports of a squad: the same words on the squad's page and on each athlete's.</summary>
+public static class Reporting
+{
+    private const string Foot =
+        "± is one standard uncertainty; bands hold 95 %. It reports and advises; it clears nobody. What is not tested counts as not met.";
+
+    /// <summary>The squad's report first, then one an athlete, in the squad's order.</summary>
+    public static ImmutableArray<Report> Of(
+        Squad squad,
+        IReadOnlyList<History> histories,
+        Catalogue catalogue,
+        LocalDate asOf
+    )
+    {
+        ArgumentNullException.ThrowIfNull(squad);
+        ArgumentNullException.ThrowIfNull(histories);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        ChangeOptions options = ChangeOptions.From(squad.Policy);
+        ImmutableArray<Trend> trends = Changes.Of(histories, asOf, options);
+        AthleteFacts[] facts = [.. histories.Select(h => Facts(squad, h, histories, catalogue, trends, asOf))];
+        return
+        [
+            SquadReport(squad, facts, trends, options, asOf),
+            .. facts.Select(f => AthleteReports.Of(f, asOf, Foot)),
+        ];
+    }
+
+    private static AthleteFacts Facts(
+        Squad squad,
+        History history,
+        IReadOnlyList<History> all,
+        Catalogue catalogue,
+        ImmutableArray<Trend> trends,
+        LocalDate asOf
+    )
+    {
+        HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
+        ImmutableArray<Ruling> rulings = SafetyRules.For(history, asOf, ids);
+        Profile profile = Profiling.Of(history, asOf);
+        Ladder ladder = Ladders.For(profile, history, catalogue, asOf);
+        var gate = new TestGate(history, ladder, rulings, catalogue, squad.Fixtures, asOf);
+        ImmutableArray<DropJumpTrial> drops = DropTests.TrialsOf(history, asOf);
+
+        // The curve is drawn inside what rulings allow today; without a ruling, up to the highest of the catalogue.
+        double limit = rulings
+            .Select(r => r.Effect)
+            .OfType<DropAtMost>()
+            .Select(d => d.HeightM)
+            .Append(catalogue.Exercises.Max(e => e.DropRangeM?.MaxM ?? 0))
+            .Min();
+        ChosenOutcome outcome = OutcomeOf(squad, history.Athlete.Id);
+        return new AthleteFacts(
+            history,
+            profile,
+            [.. trends.Where(t => t.Series.AthleteId == history.Athlete.Id)],
+            DropCurves.Of(new DropCurveInput(drops, limit)),
+            limit,
+            drops,
+            DropTests.For(history, gate, catalogue, asOf),
+            GainRankings.Of(profile, outcome, Now(profile, outcome), BetweenSd(all, outcome, asOf))
+        );
+    }
+
+    /// <summary>Key <c>outcome-ATHLETE</c> or <c>outcome</c> of the squad's policy: standing-jump, approach-two, approach-one, rebound, symmetric-landing.</summary>
+    private static ChosenOutcome OutcomeOf(Squad squad, string athleteId) =>
+        (squad.Policy.GetValueOrDefault("outcome-" + athleteId) ?? squad.Policy.GetValueOrDefault("outcome")) switch
+        {
+            "approach-two" => ChosenOutcome.ApproachJumpTwoFeet,
+            "approach-one" => ChosenOutcome.ApproachJumpOneFoot,
+            "rebound" => ChosenOutcome.Rebound,
+            "symmetric-landing" => ChosenOutcome.SymmetricLanding,
+            _ => ChosenOutcome.StandingJump,
+        };
+
+    private static Measure? Now(Profile profile, ChosenOutcome outcome)
+    {
+        if (TaskOf(outcome) is not { } task)
+        {
+            return null;
+        }
+
+        return profile
+            .Current.Where(e => e.Task == task && e.Limb is null or Limb.Both)
+            .Where(e => e.Task == task)
+            .Where(e => e.Measure.Name is MeasureNames.JumpHeight or MeasureNames.JumpHeightFlightTime)
+            .OrderByDescending(e => e.Date)
+            .ThenBy(e => e.Measure.Name, StringComparer.Ordinal)
+            .FirstOrDefault()
+            ?.Measure;
+    }
+
+    private static JumpTask? TaskOf(ChosenOutcome outcome) =>
+        outcome switch
+        {
+            ChosenOutcome.StandingJump => JumpTask.CountermovementJump,
+            ChosenOutcome.ApproachJumpTwoFeet or ChosenOutcome.ApproachJumpOneFoot => JumpTask.ApproachJump,
+            ChosenOutcome.Rebound => JumpTask.DropJump,
+            _ => null,
+        };
+
+    private static double? BetweenSd(IReadOnlyList<History> all, ChosenOutcome outcome, LocalDate asOf)
+    {
+        double[] values =
+        [
+            .. all.Select(h => Now(Profiling.Of(h, asOf), outcome)).OfType<Measure>().Select(m => m.Value),
+        ];
+        return values.Length < 5 ? null : Statistics.Spread.StandardDeviation(values);
+    }
+
+    private static Report SquadReport(
+        Squad squad,
+        AthleteFacts[] facts,
+        ImmutableArray<Trend> trends,
+        ChangeOptions options,
+        LocalDate asOf
+    )
+    {
+        Trend[] watched = [.. trends.Where(t => t.Watched)];
+        ImmutableArray<string> changed =
+        [
+            .. facts.Select(f =>
+            {
+                string[] moved =
+                [
+                    .. f
+                        .Shown.Where(t => t.Change.Rose >= 0.75 || t.Change.Fell >= 0.75 || IsFresh(t, asOf))
+                        .Select(t => $"{ReportWords.Of(t.Series.Key)}: {t.Sentence}"),
+                ];
+                return $"{f.History.Athlete.Name}: {(moved.Length == 0 ? (f.Trends.IsEmpty ? "nothing was measured twice." : "nothing moved that can be told from noise.") : string.Join(" ", moved))}";
+            }),
+        ];
+        ImmutableArray<string> limits = [.. facts.Select(f => $"{f.History.Athlete.Name}: {f.Profile.Summary}")];
+        ImmutableArray<string> next =
+        [
+            .. facts.Select(f =>
+                $"{f.History.Athlete.Name}: {(f.NextTest.TryGet(out TestProposal? test, out Refusal? no) ? test.Because : "no drop jump is offered. " + no.Sentence)}"
+            ),
+        ];
+        ImmutableArray<string> noise =
+        [
+            .. trends
+                .Select(t => t.Noise)
+                .Distinct()
+                .OrderByDescending(n => n.Athletes)
+                .ThenBy(n => n.Key.Task)
+                .ThenBy(n => n.Key.Measure, StringComparer.Ordinal)
+                .Take(12)
+                .Select(n =>
+                {
+                    double scale = ChangeWords.Scale(trends.First(t => t.Noise == n).Series.Unit);
+                    string unit = ChangeWords.UnitOf(trends.First(t => t.Noise == n).Series.Unit);
+                    return $"{ReportWords.Of(n.Key)}: typical error {scale * n.TypicalError:0.00} {unit} ({n.TypicalErrorPct:0.0} %; {n.DegreesOfFreedom} degrees of freedom of this squad, pulled to {n.PublishedPct:0.0} %), detectable change of two single trials {scale * n.DetectableChange:0.0} {unit}, smallest worthwhile change {scale * n.SmallestWorthwhile:0.00} {unit} ({n.SmallestWorthwhileSource.Id})"
+                        + (n.IntraclassCorrelationOneWay is { } icc ? $", ICC(1,1) {icc:0.00}." : ".");
+                }),
+        ];
+        return new Report(
+            "squad",
+            squad.Name,
+            asOf,
+            [
+                new("What changed", changed, []),
+                new("What limits whom", limits, []),
+                new("Which test next", next, []),
+                new("How noisy the tests are here", noise.IsEmpty ? ["Nothing was measured twice."] : noise, []),
+                new(
+                    "How often an alarm is false",
+                    [
+                        watched.Length == 0
+                            ? "Nothing is watched: no watched measure has two sessions."
+                            : $"{watched.Length} trends are watched, at most {ChangeOptions.MostWatched} an athlete, chosen before looking ({string.Join(", ", options.Watched.Select(ReportWords.Measure))}). Over all of them {options.FalseAlarmsAWeek:0.##} false alarm{(options.FalseAlarmsAWeek == 1 ? "" : "s")} a week {(options.FalseAlarmsAWeek == 1 ? "is" : "are")} to be expected when nobody changes.",
+                    ],
+                    []
+                ),
+            ],
+            Foot
+        );
+    }
+
+    private static bool IsFresh(Trend trend, LocalDate asOf) =>
+        !trend.Alarms.IsEmpty && Period.DaysBetween(trend.Series.Days[trend.Alarms[^1].Session], asOf) <= 14;
+}

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Prescribing.Reports;
+using Jumpwright.Recordings;
+using Jumpwright.Simulation.Chance;
+using Jumpwright.Tests.Athletes;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Tests.Prescribing;
+
+public class ReportTests
+{
+    private static readonly Squad Club = new(
+        "Club",
+        "Europe/Paris",
+        [],
+        [],
+        [],
+        ImmutableDictionary<string, string>.Empty
+    );
+
+    private static History Athlete(int number)
+    {
+        SeededRandom random = SeededRandom.For(5, (ulong)number);
+        Story story = Story.Untested;
+        for (int i = 0; i < 6; i++)
+        {
+            for (int t = 0; t < 3; t++)
+            {
+                story = story.Counter(0.30 + (0.02 * number) + (0.01 * random.Normal()), daysAgo: 7 * (6 - i));
+            }
+        }
+
+        foreach (double box in new[] { 0.2, 0.3, 0.4 })
+        {
+            for (int t = 0; t < 3; t++)
+            {
+                story = story.Jumped(
+                    JumpTask.DropJump,
+                    [
+                        (MeasureNames.ReactiveStrengthIndex, 1.5 + (0.05 * random.Normal()), 0.02),
+                        (MeasureNames.ContactTime, 0.2, 0.002),
+                    ],
+                    daysAgo: 10,
+                    dropM: box
+                );
+            }
+        }
+
+        return story.History with
+        {
+            Athlete = story.History.Athlete with { Id = $"a{number:00}", Name = $"Athlete {number}" },
+        };
+    }
+
+    private static ImmutableArray<Report> Reports(int athletes = 6) =>
+        Reporting.Of(Club, [.. Enumerable.Range(1, athletes).Select(Athlete)], Catalogue.Standard, Story.Today);
+
+    private static string Text(Report report) =>
+        string.Join("\n", report.Sections.SelectMany(s => s.Paragraphs.Prepend(s.Heading)));
+
+    [Fact]
+    public void Reports_SquadFirstThenEveryAthlete()
+    {
+        ImmutableArray<Report> reports = Reports();
+        Assert.Equal(["squad", "a01", "a02", "a03", "a04", "a05", "a06"], reports.Select(r => r.Id));
+    }
+
+    [Fact]
+    public void AthletesReport_SaysChangeDropHeightGainsAndNext_WithPictures()
+    {
+        Report report = Reports()[2];
+        string text = Text(report);
+        Assert.Contains("after 6 sessions", text, StringComparison.Ordinal);
+        Assert.Contains("Train from", text, StringComparison.Ordinal);
+        Assert.Contains("typically", text, StringComparison.Ordinal);
+        Assert.Contains("never added up", text, StringComparison.Ordinal);
+        Assert.Contains(report.Sections.SelectMany(s => s.Plots), p => p.Name == "drop-height");
+        Assert.All(report.Sections.SelectMany(s => s.Plots), p => Assert.NotEmpty(p.InWords));
+    }
+
+    [Fact]
+    public void SquadsReport_StatesItsFalseAlarmsAndItsNoise()
+    {
+        string text = Text(Reports()[0]);
+        Assert.Contains("1 false alarm a week is to be expected", text, StringComparison.Ordinal);
+        Assert.Contains("typical error", text, StringComparison.Ordinal);
+        Assert.Contains("ICC(1,1)", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Reports_NobodyMeasured_SayWhatToMeasureAndClearNobody()
+    {
+        ImmutableArray<Report> reports = Reporting.Of(Club, [Story.Untested.History], Catalogue.Standard, Story.Today);
+        string text = Text(reports[1]);
+        Assert.Contains("Nothing was measured twice", text, StringComparison.Ordinal);
+        Assert.Contains("not measured for this athlete", text, StringComparison.Ordinal);
+        Assert.All(reports, r => Assert.Contains("clears nobody", r.Foot, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Reports_NameNoVelocityBands()
+    {
+        string all = string.Concat(Reports().Select(Text));
+        Assert.DoesNotContain("strength-speed", all, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("speed-strength", all, StringComparison.OrdinalIgnoreCase);
+    }
+}
