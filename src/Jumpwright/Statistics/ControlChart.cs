@@ -14,6 +14,9 @@ public sealed record ControlChart(double Allowance, double Threshold)
 {
     private const int Cells = 60;
 
+    /// <summary>However few series are watched, an alarm is never cheaper than one false in so many sessions of a series.</summary>
+    public const double MostPerSession = 0.02;
+
     /// <summary>k that this house uses: tuned to a shift of one session's SD.</summary>
     public const double UsualAllowance = 0.5;
 
@@ -62,7 +65,7 @@ public sealed record ControlChart(double Allowance, double Threshold)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(alarmsPerWeek);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(sessionsPerWeek);
-        double wished = Math.Min(alarmsPerWeek / sessionsPerWeek, 0.125);
+        double wished = Math.Min(alarmsPerWeek / sessionsPerWeek, MostPerSession);
         double low = 0.05;
         double high = 12;
         for (int i = 0; i < 40; i++)

@@ -19,7 +19,7 @@ public static class DropCurves
             "drop-curve",
             "Drop height to train at",
             "Index = R exp(−k (H − p)²); belief over p, k, R and the noise from the athlete's single trials and a published start. Chosen: the lowest height tested or between "
-                + "whose index loses at most 3 % of the best allowed with probability 0.95, contact under the ceiling; if none reaches it, the one that is expected to lose least. "
+                + "whose index loses at most 3 % of the best allowed with probability 0.99, contact under the ceiling; if none reaches it, the one that is expected to lose least. "
                 + "Next test: the height, at most 0.10 m above the highest tested and inside the limits, after which the choice is expected to lose least.",
             [
                 "addie-drop-heights",
@@ -170,11 +170,12 @@ public static class DropCurves
         (double Drop, double Left)? best = null;
         foreach (double place in Places(Lowest, ceiling))
         {
-            double[] places =
-            [
-                .. Places(Math.Min(lowest, place), Math.Min(Math.Max(highest, place), limit)).Append(lowest),
-            ];
-            double left = curve.LossAfter(place, CurveNumbers.TrialsOfATest, places, lowest, limit) / today;
+            double[] places = [.. Places(lowest, Math.Min(Math.Max(highest, place), limit)).Append(lowest)];
+            double left = Math.Clamp(
+                curve.LossAfter(place, CurveNumbers.TrialsOfATest, places, lowest, limit) / today,
+                0,
+                1
+            );
             if (best is null || left < best.Value.Left - 1e-6)
             {
                 best = (place, left);

@@ -43,6 +43,8 @@ public static class Changes
                 or MeasureNames.UnwantedDip
                 or MeasureNames.AsymmetryPropulsiveImpulse
                 or MeasureNames.DropHeight
+                or MeasureNames.BodyWeight
+                or MeasureNames.SystemWeight
             );
 
     private static IEnumerable<Series> WatchedOf(Series[] own, ChangeOptions options) =>
@@ -58,13 +60,26 @@ public static class Changes
             // Height by impulse and by flight time say the same of one jump: one of them is enough.
             .DistinctBy(s => (s.Key.Task, Name: s.Key.Measure.Replace("_flight_time", "", StringComparison.Ordinal)));
 
+    /// <summary>
+    /// False alarms a week that are to be expected over those series when nobody changes: what was wished, or less where so few are
+    /// watched that an alarm would mean nothing.
+    /// </summary>
+    internal static double FalseAlarmsAWeek(IEnumerable<Series> watched, ChangeOptions options)
+    {
+        double perWeek = SessionsAWeek(watched);
+        return perWeek <= 0 ? 0 : Math.Min(options.FalseAlarmsAWeek, ControlChart.MostPerSession * perWeek);
+    }
+
     private static ControlChart? ChartFor(HashSet<Series> watched, ChangeOptions options)
     {
-        double perWeek = watched
-            .Where(s => s.Sessions.Length >= 2)
-            .Sum(s => 7.0 * (s.Sessions.Length - 1) / Math.Max(7, s.Sessions[^1].Day));
+        double perWeek = SessionsAWeek(watched);
         return perWeek <= 0 ? null : ControlChart.For(options.FalseAlarmsAWeek, perWeek);
     }
+
+    private static double SessionsAWeek(IEnumerable<Series> watched) =>
+        watched
+            .Where(s => s.Sessions.Length >= 2)
+            .Sum(s => 7.0 * (s.Sessions.Length - 1) / Math.Max(7, s.Sessions[^1].Day));
 
     private static Trend Make(
         Series series,

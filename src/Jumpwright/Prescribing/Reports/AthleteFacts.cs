@@ -5,6 +5,7 @@ using Jumpwright.Prescribing.Change;
 using Jumpwright.Prescribing.Gains;
 using Jumpwright.Prescribing.Proposals;
 using Jumpwright.Quantities;
+using Jumpwright.Trials;
 
 namespace Jumpwright.Prescribing.Reports;
 
@@ -24,10 +25,22 @@ internal sealed record AthleteFacts(
     internal ImmutableArray<Trend> Shown =>
         [
             .. Trends
+                .Where(t => t.Watched || Told.Contains(t.Series.Key.Measure))
                 .OrderByDescending(t => t.Watched)
                 .ThenByDescending(t => t.Series.Sessions.Length)
                 .ThenBy(t => t.Series.Key.Task)
                 .ThenBy(t => t.Series.Key.Measure, StringComparer.Ordinal)
                 .Take(4),
         ];
+
+    /// <summary>Measures that a report tells of besides those that are watched.</summary>
+    private static readonly ImmutableHashSet<string> Told =
+    [
+        MeasureNames.JumpHeight,
+        MeasureNames.JumpHeightFlightTime,
+        MeasureNames.ReactiveStrengthIndex,
+        MeasureNames.ReactiveStrengthIndexModified,
+        MeasureNames.ContactTime,
+        MeasureNames.PeakLandingForce,
+    ];
 }

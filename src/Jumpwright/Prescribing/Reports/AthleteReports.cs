@@ -43,7 +43,7 @@ internal static class AthleteReports
             facts.Trends.IsEmpty
                 ? ["Nothing was measured twice, so no change can be told."]
                 : [.. facts.Shown.Select(t => $"{Capital(ReportWords.Of(t.Series.Key))}. {t.Sentence}")],
-            [.. facts.Shown.Where(t => t.Series.Sessions.Length >= 3).Select(TrendPlot)]
+            [.. facts.Shown.Where(t => t.Series.Sessions.Length >= 3).Select((t, i) => TrendPlot(t, i + 1))]
         );
 
     private static ReportSection Drops(AthleteFacts facts)
@@ -105,7 +105,7 @@ internal static class AthleteReports
             []
         );
 
-    private static ReportPlot TrendPlot(Trend trend)
+    private static ReportPlot TrendPlot(Trend trend, int number)
     {
         double scale = ChangeWords.Scale(trend.Series.Unit);
         string unit = ChangeWords.UnitOf(trend.Series.Unit);
@@ -122,11 +122,7 @@ internal static class AthleteReports
             ),
         ];
         return new(
-            $"{trend.Series.Key.Measure}-{trend.Series.Key.Task}-{trend.Series.Key.Device}-{trend.Series.Key.Limb}-{trend.Series.Key.Method}-{trend.Series.Key.Condition:0.00}"
-                .Replace('_', '-')
-                .Replace(' ', '-')
-                .ToLowerInvariant()
-                .TrimEnd('-'),
+            Kebab($"{trend.Series.Key.Measure} {trend.Series.Key.Task} {100 * trend.Series.Key.Condition:0} {number}"),
             Capital(ReportWords.Of(trend.Series.Key)),
             "Day; dots: mean of a session; band: level, 95 %",
             $"{Capital(ReportWords.Measure(trend.Series.Key.Measure))} ({unit})",
@@ -153,4 +149,7 @@ internal static class AthleteReports
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static string Kebab(string text) =>
+        string.Join('-', text.ToLowerInvariant().Split([' ', '_', '.', ','], StringSplitOptions.RemoveEmptyEntries));
 }

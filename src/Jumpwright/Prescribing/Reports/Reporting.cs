@@ -184,7 +184,7 @@ public static class Reporting
                     [
                         watched.Length == 0
                             ? "Nothing is watched: no watched measure has two sessions."
-                            : $"{watched.Length} trends are watched, at most {ChangeOptions.MostWatched} an athlete, chosen before looking ({string.Join(", ", options.Watched.Select(ReportWords.Measure))}). Over all of them {options.FalseAlarmsAWeek:0.##} false alarm{(options.FalseAlarmsAWeek == 1 ? "" : "s")} a week {(options.FalseAlarmsAWeek == 1 ? "is" : "are")} to be expected when nobody changes.",
+                            : $"{watched.Length} trends are watched, at most {ChangeOptions.MostWatched} an athlete, chosen before looking ({string.Join(", ", options.Watched.Select(ReportWords.Measure))}). Over all of them {Changes.FalseAlarmsAWeek(watched.Select(t => t.Series), options):0.##} false alarms a week are to be expected when nobody changes.",
                     ],
                     []
                 ),
