@@ -125,7 +125,7 @@ internal static class AthleteReports
             Kebab($"{trend.Series.Key.Measure} {trend.Series.Key.Task} {100 * trend.Series.Key.Condition:0} {number}"),
             Capital(ReportWords.Of(trend.Series.Key)),
             "Day; dots: mean of a session; band: level, 95 %",
-            $"{Capital(ReportWords.Measure(trend.Series.Key.Measure))} ({unit})",
+            $"({unit})",
             line,
             [.. trend.Series.Sessions.Select(s => (s.Day, scale * s.Mean))],
             Ticks(trend),
