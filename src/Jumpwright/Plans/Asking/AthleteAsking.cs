@@ -104,8 +104,12 @@ internal sealed class AthleteAsking
     {
         Rung? rung = _ladder.Find(exercise.Id);
         ImmutableArray<Opening>? later = Foreseeing.Of(exercise, _ladder, _limits);
-        // Whoever a symptom or a written word holds back takes no step ahead of its time.
-        if (rulings.Any(r => r.Effect is TierAtMost or OnlyExercises or NoAnkleSprings))
+        // Steps are foreseen from the second week on, when there was time to log and look; whoever a symptom or a written
+        // word holds back takes none ahead of its time.
+        if (
+            PlanRequest.WeekOf(slot.Date) == PlanRequest.WeekOf(_request.From)
+            || rulings.Any(r => r.Effect is TierAtMost or OnlyExercises or NoAnkleSprings)
+        )
         {
             later = null;
         }
