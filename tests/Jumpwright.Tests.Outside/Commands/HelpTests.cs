@@ -15,6 +15,7 @@ public class HelpTests
             "remeasure",
             "plan",
             "cards",
+            "report",
             "serve",
             "backup",
             "restore",
