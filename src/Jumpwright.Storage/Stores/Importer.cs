@@ -215,11 +215,11 @@ internal sealed class Importer(StoreDatabase database, TimeProvider clock, Measu
             row.Missing = true;
             if (
                 row.Name
-                is SquadTables.Symptoms
-                    or SquadTables.Restrictions
-                    or SquadTables.Completed
-                    or SquadTables.Fixtures
-                    or SquadTables.Overrides
+                    is SquadTables.Symptoms
+                        or SquadTables.Restrictions
+                        or SquadTables.Completed
+                        or SquadTables.Fixtures
+                        or SquadTables.Overrides
                 || (row.Name == SquadTables.Screens && context.Screens.Any(s => s.Test == FieldTest.Effusion))
             )
             {

@@ -302,8 +302,23 @@ public sealed class Store : IStore
             squad,
             histories,
             RecordingQueries.All(context),
-            [.. SquadRows.Problems(context), .. Unfinished(context), .. strays]
+            [.. SquadRows.Problems(context), .. Unfinished(context), .. Damaged(context, kept), .. strays]
         );
+    }
+
+    /// <summary>A tightened limit that can't be read any more must not loosen unseen.</summary>
+    private static IEnumerable<FolderProblem> Damaged(StoreContext context, SquadFolder? kept)
+    {
+        if (kept is null && context.TableFiles.Any(f => !f.Missing))
+        {
+            yield return new FolderProblem(
+                "",
+                null,
+                ProblemWeight.StopsPlanning,
+                "The squad's own files in the store are damaged, so overrides of limits, own exercises and counted practices can't be "
+                    + "read: import the squad folder again."
+            );
+        }
     }
 
     private static IEnumerable<FolderProblem> Unfinished(StoreContext context)

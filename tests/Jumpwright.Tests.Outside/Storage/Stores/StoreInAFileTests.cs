@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using Jumpwright.Quantities;
+using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -175,6 +176,37 @@ public sealed class StoreInAFileTests : StoreContract
         Assert.Contains(sha256, Assert.Single(damaged.Check()));
         Assert.False(damaged.RawBytes(sha256).TryGet(out _, out Refusal? refusal));
         Assert.Contains("are damaged", refusal.Sentence);
+    }
+
+    [Fact]
+    public void KeptFilesDamaged_StopPlanning_SoThatNoTightenedLimitLoosensUnseen()
+    {
+        using var squad = new SquadOnDisk(2);
+        using (Store store = New())
+        {
+            store.Import(squad.Path, FakeMeasuring.Measure).Require();
+            Assert.DoesNotContain(store.Load().Require().Problems, p => p.Weight == ProblemWeight.StopsPlanning);
+        }
+
+        Run(
+            "UPDATE raw SET packed = zeroblob(100) WHERE sha256 = (SELECT sha256 FROM squad_file WHERE name = 'squad.yaml');"
+        );
+
+        using Store damaged = New();
+        Assert.Contains(
+            damaged.Load().Require().Problems,
+            p => p.Weight == ProblemWeight.StopsPlanning && p.Sentence.Contains("overrides", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Erase_StopsNoPlanning()
+    {
+        using var squad = new SquadOnDisk(3);
+        using Store store = New();
+        store.Import(squad.Path, FakeMeasuring.Measure).Require();
+        store.Erase("a02").Require();
+        Assert.DoesNotContain(store.Load().Require().Problems, p => p.Weight == ProblemWeight.StopsPlanning);
     }
 
     [Fact]
