@@ -36,6 +36,8 @@ public class PlanCommandTests
                 "collisions",
                 "overrides",
                 "limits",
+                // Ours, beyond the contract: what else has to be said of the plan.
+                "remarks",
             ],
             plan.Select(p => p.Key)
         );
