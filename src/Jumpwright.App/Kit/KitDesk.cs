@@ -159,9 +159,12 @@ public static class KitDesk
                         ? "The set-up holds: every condition is met."
                         : "Not safe as it stands: "
                             + string.Join(
-                                " ",
-                                jump.Checks.Where(c => c.State != CheckState.Met).Select(c => c.Sentence).Distinct()
-                            ),
+                                "; ",
+                                jump.Checks.Where(c => c.State != CheckState.Met)
+                                    .Select(c => c.Sentence.TrimEnd('.'))
+                                    .Distinct()
+                            )
+                            + ".",
                     jump.Checks,
                     jump,
                     drawing.Svg(caption),
