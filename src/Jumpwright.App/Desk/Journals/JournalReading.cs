@@ -45,11 +45,15 @@ internal static class JournalReading
             .. theirs
                 .Where(e => e.Kind == EntryKinds.Pain)
                 .Select(e => (Entry: e, Pain: Read<PainEntry>(e)))
-                .Where(p => p.Pain is { Site: not null })
+                // What no logged set carries must close by itself: a pain without a place is no pain without a rule.
+                .Where(p =>
+                    p.Pain is { } pain
+                    && (pain.Site is not null || (pain.Score > 0 && !SetsDone.Carry(theirs, p.Entry, pain)))
+                )
                 .Select(p => new SymptomReport(
                     history.Athlete.Id,
                     SetsDone.DayOf(p.Entry, zone),
-                    p.Pain!.Site!,
+                    p.Pain!.Site ?? PainEntry.PlaceNotSaid,
                     p.Pain.Side switch
                     {
                         "left" => Side.Left,

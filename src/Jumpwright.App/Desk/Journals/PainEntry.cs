@@ -14,4 +14,8 @@ internal sealed record PainEntry(
     [property: JsonPropertyName("exercise")] string? Exercise,
     [property: JsonPropertyName("site")] string? Site,
     [property: JsonPropertyName("side")] string? Side
-);
+)
+{
+    /// <summary>The site of a pain whose place nobody said: safety knows no such place and takes the strictest rule.</summary>
+    public const string PlaceNotSaid = "place not said";
+}

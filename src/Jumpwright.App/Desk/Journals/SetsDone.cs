@@ -70,6 +70,14 @@ internal static class SetsDone
         return all.ToImmutable();
     }
 
+    /// <summary>Whether a pain stands at logged sets, whose work done then carries its score.</summary>
+    public static bool Carry(IEnumerable<JournalEntry> theirs, JournalEntry entry, PainEntry pain) =>
+        pain.When is "during" or "next-morning"
+        && Effective(theirs)
+            .Any(s =>
+                s.Entry.SessionId == entry.SessionId && (pain.Exercise is null || pain.Exercise == s.Set.Exercise)
+            );
+
     /// <summary>Each set once, by the rule: the later word counts; a set taken back does not.</summary>
     public static IEnumerable<(JournalEntry Entry, SetEntry Set)> Effective(IEnumerable<JournalEntry> entries) =>
         Words(entries)
