@@ -105,6 +105,20 @@ public sealed class LimitBook
                 continue;
             }
 
+            // A later word stands over an earlier one, but a rule about health that was tightened is not loosened by it.
+            LimitValue limit = Find(asked.Limit);
+            if (
+                limit.Kind == LimitKind.House
+                && set.TryGetValue(asked.Limit, out double earlier)
+                && (limit with { Value = earlier }).IsLoosenedBy(asked.Value)
+            )
+            {
+                remarks.Add(
+                    $"The override of {asked.Limit} to {asked.Value} {limit.Unit} would loosen what is tightened to {earlier} already; {earlier} stays."
+                );
+                continue;
+            }
+
             set[asked.Limit] = asked.Value;
             inForce.Add(asked);
         }

@@ -109,6 +109,21 @@ public class LimitBookTests
     }
 
     [Fact]
+    public void HouseLimit_TightenedTwice_TheTighterStays_WhicheverComesLast()
+    {
+        LimitValue house = LimitBook.Standard.All.First(l =>
+            l is { Kind: LimitKind.House, Sense: LimitSense.AtMost, Value: >= 2 }
+        );
+        LimitOverride tight = Of(house.Id, house.Value / 4);
+        LimitOverride less = Of(house.Id, house.Value / 2);
+        Assert.Equal(house.Value / 4, LimitBook.Standard.With([less, tight], Monday, Sunday)[house.Id]);
+        LimitBook book = LimitBook.Standard.With([tight, less], Monday, Sunday);
+        Assert.Equal(house.Value / 4, book[house.Id]);
+        Assert.Equal([tight], book.InForce);
+        Assert.Contains("stays", Assert.Single(book.Remarks), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void TendonRule_TightenedForTheSquad_ClosesAtLowerPain()
     {
         var history = new History(
