@@ -8,53 +8,58 @@ namespace Jumpwright.Plans;
 /// </summary>
 public sealed record SquadLimits
 {
+    /// <summary>The standard ones.</summary>
+    public SquadLimits()
+        : this(LimitBook.Standard) { }
+
+    private SquadLimits(LimitBook limits)
+    {
+        OpeningMinutes = limits["opening-minutes"];
+        ChangeOverMinutes = limits["change-over-minutes"];
+        WaitingMinutes = limits["waiting-minutes"];
+        KitShareAtMost = limits["kit-share"];
+        FreshKitShareAtMost = limits["fresh-kit-share"];
+        FreshWithinShare = limits["fresh-within-share"];
+        HighIntensityDaysBeforeFixture = limits.Whole("high-intensity-days-before-fixture");
+        TopTierHoursRoundFixture = limits.Whole("top-tier-hours-round-fixture");
+        PairRestAtLeastS = limits.Whole("pair-rest-least");
+        PairRestAtMostS = limits.Whole("pair-rest-most");
+    }
+
     /// <summary>Minutes at the start of every session for roll call and general warm-up; no station runs then.</summary>
-    public double OpeningMinutes { get; init; } = LimitBook.Standard["opening-minutes"];
+    public double OpeningMinutes { get; init; }
 
     /// <summary>Minutes to walk to a station, set it up and do a first submaximal try, before every item.</summary>
-    public double ChangeOverMinutes { get; init; } = LimitBook.Standard["change-over-minutes"];
+    public double ChangeOverMinutes { get; init; }
 
     /// <summary>Minutes of every session kept free for waiting at stations: an athlete's own work fills no more than the rest.</summary>
-    public double WaitingMinutes { get; init; } = LimitBook.Standard["waiting-minutes"];
+    public double WaitingMinutes { get; init; }
 
     /// <summary>Share of its working minutes in the session that a piece of kit is planned for.</summary>
-    public double KitShareAtMost { get; init; } = LimitBook.Standard["kit-share"];
+    public double KitShareAtMost { get; init; }
 
     /// <summary>Share of its working minutes in the session that a piece of kit is planned for by work that must be done fresh.</summary>
-    public double FreshKitShareAtMost { get; init; } = LimitBook.Standard["fresh-kit-share"];
+    public double FreshKitShareAtMost { get; init; }
 
     /// <summary>What must be done fresh begins within this share of the session's working time.</summary>
-    public double FreshWithinShare { get; init; } = LimitBook.Standard["fresh-within-share"];
+    public double FreshWithinShare { get; init; }
 
     /// <summary>No high-intensity work on the day of a fixture and on so many days before it.</summary>
-    public int HighIntensityDaysBeforeFixture { get; init; } =
-        LimitBook.Standard.Whole("high-intensity-days-before-fixture");
+    public int HighIntensityDaysBeforeFixture { get; init; }
 
     /// <summary>No exercise of the top demand tier within so many hours before or after a fixture.</summary>
-    public int TopTierHoursRoundFixture { get; init; } = LimitBook.Standard.Whole("top-tier-hours-round-fixture");
+    public int TopTierHoursRoundFixture { get; init; }
 
     /// <summary>Least rest between heavy and light of a contrast pair, s.</summary>
-    public int PairRestAtLeastS { get; init; } = LimitBook.Standard.Whole("pair-rest-least");
+    public int PairRestAtLeastS { get; init; }
 
     /// <summary>Most rest between heavy and light of a contrast pair, s.</summary>
-    public int PairRestAtMostS { get; init; } = LimitBook.Standard.Whole("pair-rest-most");
+    public int PairRestAtMostS { get; init; }
 
     /// <summary>From a book of limits in which some are set otherwise for the squad.</summary>
     public static SquadLimits From(LimitBook limits)
     {
         ArgumentNullException.ThrowIfNull(limits);
-        return new()
-        {
-            OpeningMinutes = limits["opening-minutes"],
-            ChangeOverMinutes = limits["change-over-minutes"],
-            WaitingMinutes = limits["waiting-minutes"],
-            KitShareAtMost = limits["kit-share"],
-            FreshKitShareAtMost = limits["fresh-kit-share"],
-            FreshWithinShare = limits["fresh-within-share"],
-            HighIntensityDaysBeforeFixture = limits.Whole("high-intensity-days-before-fixture"),
-            TopTierHoursRoundFixture = limits.Whole("top-tier-hours-round-fixture"),
-            PairRestAtLeastS = limits.Whole("pair-rest-least"),
-            PairRestAtMostS = limits.Whole("pair-rest-most"),
-        };
+        return new(limits);
     }
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using Jumpwright.Simulation.Chance;
 using Jumpwright.Statistics;
 using Jumpwright.Tests.Outside.House;
+using Jumpwright.Tests.Statistics;
 
 namespace Jumpwright.Tests.Outside.R;
 
