@@ -119,6 +119,8 @@ internal static class CommandLine
         new RemeasureCommand(),
         new PlanCommand(),
         new CardsCommand(),
+        new CalendarCommand(),
+        new LogCommand(),
         new ReportCommand(),
         new ServeCommand(),
         new BackupCommand(),

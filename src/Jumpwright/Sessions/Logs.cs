@@ -141,7 +141,8 @@ public static class Logs
         return found.ToImmutable();
     }
 
-    private static bool IsOf(CompletedItem item, SessionSlot slot) =>
+    /// <summary>Whether that work was done in that session: named for it, or of its day and named for none.</summary>
+    public static bool IsOf(CompletedItem item, SessionSlot slot) =>
         item.Date == slot.Date && (item.SessionId.Length == 0 || item.SessionId == slot.Id);
 
     private static int TierOf(Catalogue catalogue, string exerciseId, Tissue? tissue) =>

@@ -26,5 +26,9 @@ internal sealed class CsvRow(CsvTable table, int line, string[] cells, string? f
     /// <summary>Whether any cell holds that word, wherever it stands.</summary>
     public bool Mentions(string word) => Array.Exists(cells, c => c.Contains(word, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>The cells under those of the columns that the table has.</summary>
+    public Dictionary<string, string> Cells(IEnumerable<string> columns) =>
+        columns.Where(c => table.IndexOf(c) >= 0).ToDictionary(c => c, c => this[c] ?? "", StringComparer.Ordinal);
+
     public bool IsBlank => Array.TrueForAll(cells, c => c.Length == 0);
 }

@@ -35,7 +35,7 @@ internal static class RowCutter
         place >= 0 && place < cells.Length && cells[place] == id;
 
     /// <summary>Each record with its line end; where quotation marks can't be trusted, each line.</summary>
-    private static IEnumerable<string> Records(string text)
+    internal static IEnumerable<string> Records(string text)
     {
         char[] delimiters = [',', ';', '\t'];
         string plain = text.Replace("\r\n", "\n", StringComparison.Ordinal);

@@ -17,25 +17,31 @@ internal static class CompletedReader
         var items = new List<CompletedItem>();
         foreach (CsvRow row in table.Rows)
         {
-            if (reading.SafetyRowOwner(row) is not { } athlete)
-            {
-                continue;
-            }
-
-            var needed = new RowReader(row);
-            CompletedItem? item = needed.IsBroken ? null : One(athlete, row, needed, reading);
-            if (needed.HasFaults)
-            {
-                reading.Close(athlete, row, needed.Faults);
-            }
-
-            if (item is not null)
+            if (Row(row, reading) is { } item)
             {
                 items.Add(item);
             }
         }
 
         return items.ToImmutableArray();
+    }
+
+    /// <summary>One row; null when it can't count, which is then said.</summary>
+    internal static CompletedItem? Row(CsvRow row, FolderReading reading)
+    {
+        if (reading.SafetyRowOwner(row) is not { } athlete)
+        {
+            return null;
+        }
+
+        var needed = new RowReader(row);
+        CompletedItem? item = needed.IsBroken ? null : One(athlete, row, needed, reading);
+        if (needed.HasFaults)
+        {
+            reading.Close(athlete, row, needed.Faults);
+        }
+
+        return item;
     }
 
     private static CompletedItem? One(string athlete, CsvRow row, RowReader needed, FolderReading reading)

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
+using Jumpwright.Athletes;
+using Jumpwright.Plans;
+using Jumpwright.Quantities;
+using Jumpwright.Sessions;
+using NodaTime;
+
+namespace Jumpwright.App.Commands;
+
+/// <summary>Work done beside work planned as plain text: session by session, then stop rules reached, then the weeks' load.</summary>
+internal static class LogText
+{
+    public static void Write(PlannedWeek week, SquadMaterial material, TextWriter to)
+    {
+        ImmutableArray<LoadDone> loads = Logs.Loads(week.Plan, week.Request, material.Histories);
+        foreach (PlannedSession session in week.Plan.Sessions)
+        {
+            to.WriteLine($"{Dates.Long(session.Slot.Date)} ({session.Slot.Id})");
+            foreach (History history in material.Histories)
+            {
+                Session(session, history, loads, to);
+            }
+
+            to.WriteLine();
+        }
+
+        foreach (History history in material.Histories)
+        {
+            foreach (string line in Outside(week.Plan, week.Request, history))
+            {
+                to.WriteLine(line);
+            }
+
+            for (
+                LocalDate monday = PlanRequest.WeekOf(week.Request.From);
+                monday < week.Request.From.PlusWeeks(week.Request.Weeks);
+                monday = monday.PlusWeeks(1)
+            )
+            {
+                Week(history, monday, to);
+            }
+        }
+    }
+
+    private static void Session(PlannedSession session, History history, ImmutableArray<LoadDone> loads, TextWriter to)
+    {
+        string id = history.Athlete.Id;
+        ImmutableArray<LoadDone> theirs =
+        [
+            .. loads.Where(l => l.SessionId == session.Slot.Id && l.AthleteId == id && (l.Planned > 0 || l.Done > 0)),
+        ];
+        if (theirs.IsEmpty)
+        {
+            return;
+        }
+
+        to.WriteLine(
+            theirs[0].Done is null
+                ? $"  {history.Athlete.Name}: nothing logged; {theirs[0].Planned} contacts were planned"
+                : $"  {history.Athlete.Name}: {string.Join("; ", theirs.Select(Load))}"
+        );
+        ImmutableArray<PlannedItem> items = session.Athletes.FirstOrDefault(a => a.AthleteId == id)?.Items ?? [];
+        IEnumerable<CompletedItem> log = history.Completed.Where(c => Logs.IsOf(c, session.Slot));
+        foreach (StopFinding stop in items.SelectMany(i => Logs.Stops(i, log)))
+        {
+            to.WriteLine($"    Stop rule: {stop.Sentence}");
+        }
+    }
+
+    private static string Load(LoadDone load) =>
+        load.Tissue is { } tissue
+            ? $"{Words.Of(tissue)} {load.Done} of {load.Planned} contacts × tier"
+            : $"{load.Done} of {load.Planned} contacts";
+
+    /// <summary>Work on days for which this plan has no session of theirs.</summary>
+    private static IEnumerable<string> Outside(Plan plan, PlanRequest request, History history) =>
+        from item in history.Completed
+        where item.Date >= request.From && item.Date < request.From.PlusWeeks(request.Weeks)
+        where
+            !plan.Sessions.Any(s =>
+                Logs.IsOf(item, s.Slot) && s.Athletes.Any(a => a.AthleteId == item.AthleteId && !a.Items.IsEmpty)
+            )
+        group item by item.Date into day
+        orderby day.Key
+        select $"{history.Athlete.Name}, {Dates.Short(day.Key)}: {day.Sum(i => i.Contacts)} contacts outside the plan ({string.Join(", ", day.Select(i => i.ExerciseId).Distinct(StringComparer.Ordinal))})";
+
+    private static void Week(History history, LocalDate monday, TextWriter to)
+    {
+        WeekOfLoad load = Logs.Week(history, monday);
+        if (load.Load <= 0 && load.WithoutMinutes == 0)
+        {
+            return;
+        }
+
+        string monotony = load.Monotony is { } m
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"monotony {m:0.0}, strain {load.Strain:0} (standard deviation: {load.StandardDeviation})"
+            )
+            : "monotony is not defined when all days are alike";
+        string without =
+            load.WithoutMinutes > 0
+                ? $"; {load.WithoutMinutes} {(load.WithoutMinutes == 1 ? "session" : "sessions")} without effort or minutes not in it"
+                : "";
+        to.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{history.Athlete.Name}, week of {Dates.Short(monday)}: session-RPE load {load.Load:0}, {monotony}{without}"
+            )
+        );
+    }
+}
