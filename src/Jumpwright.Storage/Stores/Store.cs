@@ -265,7 +265,7 @@ public sealed class Store : IStore
             .AsEnumerable()
             .Select(SquadRows.ToRestriction)
             .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
-        // Overrides, own exercises, counted practices and sets stand in no row of their own: the kept files say them.
+        // Overrides, own exercises, counted practices, surfaces, weather and sets stand in no row of their own: the kept files say them.
         SquadFolder? kept = KeptFiles.Read(context, squad.Name);
         if (kept is not null)
         {
@@ -274,6 +274,8 @@ public sealed class Store : IStore
                 Overrides = kept.Squad.Overrides,
                 ExerciseFiles = kept.Squad.ExerciseFiles,
                 Practices = kept.Squad.Practices,
+                Windows = kept.Squad.Windows,
+                Weather = kept.Squad.Weather,
             };
         }
 

@@ -92,6 +92,7 @@ public sealed record FieldTest(
             true,
             "what is missing to a straight knee; negative where it bends beyond"
         ),
+        new("stature", "m", 0.8, 2.6, 0.005, "house-rule", false, "standing height, barefoot"),
         new("sitting-height", "m", 0.4, 1.4, 0.01, "house-rule", false, "seat to crown"),
     ];
 

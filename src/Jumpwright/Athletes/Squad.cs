@@ -22,6 +22,9 @@ public sealed record Squad(
     /// <summary>Weekly practices of the sport, from squad.yaml.</summary>
     public ImmutableArray<Practice> Practices { get; init; } = [];
 
+    /// <summary>The air of single days, from squad.yaml.</summary>
+    public ImmutableArray<Weather> Weather { get; init; } = [];
+
     /// <summary>Limits that somebody set otherwise, from overrides.csv.</summary>
     public ImmutableArray<LimitOverride> Overrides { get; init; } = [];
 

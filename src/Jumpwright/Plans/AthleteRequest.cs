@@ -46,6 +46,9 @@ public sealed record AthleteRequest(
     /// <summary>Jumps of practices and matches as they enter the limits, in sentences.</summary>
     public ImmutableArray<string> OtherJumping { get; init; } = [];
 
+    /// <summary>What the coach is asked to look at, in sentences; it closes nothing.</summary>
+    public ImmutableArray<string> Prompts { get; init; } = [];
+
     /// <summary>The menu's entry for an exercise in a session, or null when it is not open there.</summary>
     public MenuItem? OnMenu(string sessionId, string exerciseId) =>
         Menu.FirstOrDefault(m => m.SessionId == sessionId && m.ExerciseId == exerciseId);

@@ -4,6 +4,7 @@ using Jumpwright.Exercises;
 using Jumpwright.Plans.Asking;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
+using Jumpwright.Safety.Conditions;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -89,6 +90,7 @@ public static class Requests
                     .OrderBy(p => p.Key, StringComparer.Ordinal)
                     .Select(p => $"squad.yaml: '{p.Key}: {p.Value}' under policy is no number, so it is not used."),
                 .. books.Append(limits).SelectMany(b => b.Remarks).Distinct(StringComparer.Ordinal),
+                .. ConditionRules.Remarks(squad),
             ],
         };
         return request with { Athletes = [.. own.Select(h => new AthleteAsking(h, squad, zone, request).Build())] };

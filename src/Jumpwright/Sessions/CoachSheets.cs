@@ -42,7 +42,7 @@ internal static class CoachSheets
                         [.. r.AthleteIds.Select(id => names.GetValueOrDefault(id, id))]
                     )),
             ],
-            [.. Notes(plan)],
+            [.. Notes(plan, request)],
             Cards.MadeBy(request, "coach", session.Slot.Id)
         );
     }
@@ -51,11 +51,16 @@ internal static class CoachSheets
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
-        ImmutableArray<Ruling> rulings =
-            request.Athletes.FirstOrDefault(a => a.Athlete.Id == athlete.Id)?.RulingsOn(session.Slot.Date) ?? [];
-        string? watch = rulings.IsEmpty
-            ? null
-            : string.Join(" ", rulings.Select(r => r.Because).Distinct(StringComparer.Ordinal).Take(3));
+        AthleteRequest? asked = request.Athletes.FirstOrDefault(a => a.Athlete.Id == athlete.Id);
+        string[] watching =
+        [
+            .. (asked?.RulingsOn(session.Slot.Date) ?? [])
+                .Select(r => r.Because)
+                .Distinct(StringComparer.Ordinal)
+                .Take(3)
+                .Concat(asked?.Prompts ?? []),
+        ];
+        string? watch = watching.Length == 0 ? null : string.Join(" ", watching);
         return new CoachLine(
             athlete.Name,
             items.IsEmpty ? ["Nothing planned"] : [.. items.Select(i => Brief(i, request.Catalogue))],
@@ -71,12 +76,17 @@ internal static class CoachSheets
         return $"{name} {CardWords.Amount(item.Dose, item.Sets)}" + (how is null ? "" : ", " + how);
     }
 
-    private static IEnumerable<string> Notes(Plan plan)
+    private static IEnumerable<string> Notes(Plan plan, PlanRequest request)
     {
         yield return CardWords.Caution;
         if (plan is { Objective: { } value, BestBound: { } bound, Gap: { } gap })
         {
             yield return $"The plan is worth {value:0} points; no plan within the limits is worth more than {bound:0} (gap {100 * gap:0.0} %).";
+        }
+
+        foreach (string remark in request.Remarks)
+        {
+            yield return remark;
         }
 
         foreach (Override o in plan.Overrides)

@@ -15,6 +15,8 @@ public class HelpTests
             "remeasure",
             "plan",
             "cards",
+            "calendar",
+            "log",
             "report",
             "serve",
             "backup",

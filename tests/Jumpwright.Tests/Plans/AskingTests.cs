@@ -151,4 +151,38 @@ public class AskingTests
         Assert.False(outcome.TryGet(out _, out Refusal? refusal));
         Assert.Contains(word, refusal.Sentence, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Request_FloorAndHeatOfADay_AreRulingsOfThatDayForEverybody_AndFastGrowthIsAPrompt()
+    {
+        Squad squad = Club(
+            "UTC",
+            new TrainingWindow(IsoDayOfWeek.Monday, new LocalTime(17, 0), 45) { Surface = Surface.Hard },
+            new TrainingWindow(IsoDayOfWeek.Thursday, new LocalTime(17, 0), 45)
+        ) with
+        {
+            Weather = [new(Monday.PlusDays(3), 34, 60)],
+        };
+        History youth = Of(Somebody(TrainingLevel.Beginner, new LocalDate(2013, 1, 1))) with
+        {
+            Symptoms = [new("a01", Monday.PlusDays(-1), "knee", Side.Left, null, null, "pain", "after", 0, null)],
+            Screens =
+            [
+                new("a01", Monday.PlusDays(-360), "stature", Side.Unknown, 1.50, "m", null, null, null),
+                new("a01", Monday.PlusDays(-1), "stature", Side.Unknown, 1.60, "m", null, null, null),
+            ],
+        };
+        PlanRequest request = Requests.For(squad, [youth], Catalogue.Standard, Monday, 1).Require();
+        AthleteRequest athlete = Assert.Single(request.Athletes);
+
+        Assert.Contains(athlete.RulingsOn(Monday), r => r is { LimitId: "hard-floor", Effect: NoHighIntensity });
+        Assert.Contains(athlete.RulingsOn(Monday.PlusDays(3)), r => r is { LimitId: "heat", Effect: NothingPlanned });
+        Assert.DoesNotContain(athlete.Menu, m => m.SessionId == "2027-01-07-pm");
+        Assert.Contains(athlete.Menu, m => m.SessionId == "2027-01-04-pm");
+        Assert.StartsWith("Grows fast: ", Assert.Single(athlete.Prompts), StringComparison.Ordinal);
+        Assert.Contains(
+            request.Remarks,
+            r => r.Contains("does not say what 1 of the sessions", StringComparison.Ordinal)
+        );
+    }
 }

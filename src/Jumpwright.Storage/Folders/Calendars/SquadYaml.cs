@@ -14,7 +14,17 @@ namespace Jumpwright.Storage.Folders.Calendars;
 /// </summary>
 internal sealed class SquadYaml(ProblemList problems)
 {
-    private static readonly string[] Keys = ["name", "time_zone", "kit", "windows", "practices", "fixtures", "policy"];
+    private static readonly string[] Keys =
+    [
+        "name",
+        "time_zone",
+        "kit",
+        "windows",
+        "practices",
+        "fixtures",
+        "weather",
+        "policy",
+    ];
 
     /// <summary>The squad of a folder without a readable squad.yaml: no window, so no session.</summary>
     public static Squad Empty(string name) =>
@@ -46,6 +56,7 @@ internal sealed class SquadYaml(ProblemList problems)
         return new Squad(name, TimeZone(root), Kit(root), Windows(root), Fixtures(root), Policy(root))
         {
             Practices = Practices(root),
+            Weather = Weather(root),
         };
     }
 
@@ -164,7 +175,7 @@ internal sealed class SquadYaml(ProblemList problems)
         {
             if (Day(item) is { } day && Time(item) is { } start && Minutes(item) is { } minutes)
             {
-                windows.Add(new TrainingWindow(day, start, minutes));
+                windows.Add(new TrainingWindow(day, start, minutes) { Surface = SurfaceOf(item) });
             }
             else
             {
@@ -177,6 +188,55 @@ internal sealed class SquadYaml(ProblemList problems)
         }
 
         return windows.ToImmutableArray();
+    }
+
+    /// <summary>A surface nobody knows counts as hard, which is said.</summary>
+    private Surface? SurfaceOf(YamlMappingNode item)
+    {
+        if (Scalar(item, "surface") is not { } word)
+        {
+            return null;
+        }
+
+        Surface surface = Surfaces.Of(word);
+        if (surface == Surface.Unknown)
+        {
+            Add(
+                item,
+                ProblemWeight.Note,
+                $"the surface '{word}' is not known and counts as hard; known are {string.Join(", ", Surfaces.Words)}"
+            );
+        }
+
+        return surface;
+    }
+
+    private ImmutableArray<Weather> Weather(YamlMappingNode root)
+    {
+        var days = new List<Weather>();
+        foreach (YamlMappingNode item in Items(root, "weather", ProblemWeight.StopsPlanning))
+        {
+            ParseResult<LocalDate> date = LocalDatePattern.Iso.Parse(Scalar(item, "date") ?? "");
+            if (
+                date.Success
+                && Number(item, "air_c", -40, 60) is { } air
+                && Number(item, "humidity_pct", 0, 100) is { } humidity
+            )
+            {
+                days.Add(new Weather(date.Value, air, humidity));
+            }
+            else
+            {
+                Add(
+                    item,
+                    ProblemWeight.StopsPlanning,
+                    "weather needs a date, air_c (-40 to 60) and humidity_pct (0 to 100), for example "
+                        + "{date: 2027-07-04, air_c: 31, humidity_pct: 55}; until then nobody knows whether that day is too hot"
+                );
+            }
+        }
+
+        return days.ToImmutableArray();
     }
 
     private ImmutableArray<Practice> Practices(YamlMappingNode root)
@@ -330,6 +390,18 @@ internal sealed class SquadYaml(ProblemList problems)
     private static double? Count(YamlMappingNode item, string key) =>
         double.TryParse(Scalar(item, key), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double n)
         && n is >= 0 and <= 2000
+            ? n
+            : null;
+
+    private static double? Number(YamlMappingNode item, string key, double least, double most) =>
+        double.TryParse(
+            Scalar(item, key),
+            NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture,
+            out double n
+        )
+        && n >= least
+        && n <= most
             ? n
             : null;
 

@@ -5,6 +5,7 @@ using Jumpwright.Exercises;
 using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
+using Jumpwright.Safety.Conditions;
 using NodaTime;
 
 namespace Jumpwright.Plans.Asking;
@@ -40,7 +41,13 @@ internal sealed class AthleteAsking
             .Slots.Select(s => s.Date)
             .Append(request.From)
             .Distinct()
-            .ToImmutableDictionary(day => day, day => SafetyRules.For(history, day, known));
+            .ToImmutableDictionary(
+                day => day,
+                day =>
+                    SafetyRules
+                        .For(history, day, known)
+                        .AddRange(ConditionRules.For(squad, day, LimitBook.For(history, day)))
+            );
         bool soreAchilles = _rulings.Values.Any(day => day.Any(r => r.Effect is NoAnkleSprings));
         _wanting = new Wanting(_profile, _ladder, history, request.From, soreAchilles);
         _recent = RecentWorks.Of(history, squad, zone, request.Catalogue, request.From);
@@ -77,6 +84,7 @@ internal sealed class AthleteAsking
             OtherJumping = [.. weekly.Other.Select(o => o.Says).Distinct(StringComparer.Ordinal)],
             Goals = menu.IsEmpty ? [] : [.. Goals()],
             Pairs = [.. _request.Slots.SelectMany(s => PairsOf(s, menu))],
+            Prompts = GrowthCare.For(_history, _request.From) is { } care ? [care] : [],
         };
     }
 

@@ -128,4 +128,30 @@ public class SquadFolderTests
         Assert.Equal(ProblemWeight.Note, problem.Weight);
         Assert.StartsWith("screens.csv line 1: the column 'colour' is not known", problem.Sentence);
     }
+
+    [Fact]
+    public void SquadYaml_SurfaceAndWeather_AreRead_AStrangeFloorCountsAsHard_WeatherThatCantBeReadStopsPlanning()
+    {
+        const string Head = "name: Club\ntime_zone: Europe/Paris\nkit: []\nwindows:\n";
+        SquadFolder good = FolderText.Read(
+            (
+                SquadTables.Squad,
+                Head
+                    + "  - {day: monday, start: \"17:00\", minutes: 45, surface: grass}\n"
+                    + "  - {day: friday, start: \"17:00\", minutes: 45, surface: moon dust}\n"
+                    + "weather:\n  - {date: 2027-07-05, air_c: 31.5, humidity_pct: 55}\n"
+            )
+        );
+        Assert.Equal([Surface.Grass, Surface.Unknown], good.Squad.Windows.Select(w => w.Surface!.Value));
+        Assert.Equal(new Weather(new LocalDate(2027, 7, 5), 31.5, 55), Assert.Single(good.Squad.Weather));
+        Assert.Contains("'moon dust' is not known and counts as hard", Assert.Single(good.Problems).Sentence);
+
+        SquadFolder bad = FolderText.Read(
+            (
+                SquadTables.Squad,
+                Head + "  - {day: monday, start: \"17:00\", minutes: 45}\nweather:\n  - {date: 2027-07-05, air_c: 31.5}\n"
+            )
+        );
+        Assert.Equal(ProblemWeight.StopsPlanning, Assert.Single(bad.Problems).Weight);
+    }
 }

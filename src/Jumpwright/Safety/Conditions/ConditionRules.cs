@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using NodaTime;
+
+namespace Jumpwright.Safety.Conditions;
+
+/// <summary>What floor and air forbid to everybody on a day. Like all rulings these only close; what is not written down forbids nothing, and the plan says that it is not known.</summary>
+public static class ConditionRules
+{
+    private static readonly Source Handbook = SafetySources.Handbook;
+    private static readonly Source HeatStand = Bibliography.Get("armstrong-2007");
+
+    /// <summary>Rulings of the day for everybody in the squad.</summary>
+    /// <param name="squad">Windows with their surface, and the air of single days.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="limits">The limits of that day.</param>
+    public static ImmutableArray<Ruling> For(Squad squad, LocalDate day, LimitBook limits)
+    {
+        ArgumentNullException.ThrowIfNull(squad);
+        ArgumentNullException.ThrowIfNull(limits);
+        return [.. OfTheFloor(squad, day), .. OfTheAir(squad, day, limits)];
+    }
+
+    /// <summary>What has to be said once of a plan's days: floors that nobody named.</summary>
+    public static IEnumerable<string> Remarks(Squad squad)
+    {
+        ArgumentNullException.ThrowIfNull(squad);
+        int silent = squad.Windows.Count(w => w.Surface is null);
+        if (silent > 0)
+        {
+            yield return $"squad.yaml does not say what {(silent == squad.Windows.Length ? "the sessions are" : $"{silent} of the sessions are")} jumped on: "
+                + "keep drops, bounds and running jumps to a floor that gives (sprung floor, rubber, track, grass), never concrete.";
+        }
+    }
+
+    private static IEnumerable<Ruling> OfTheFloor(Squad squad, LocalDate day)
+    {
+        // Two windows of a day share its rulings, so the harder floor counts for both.
+        TrainingWindow? hard = squad.Windows.FirstOrDefault(w =>
+            w.Day == day.DayOfWeek && (w.Surface is Surface.Hard or Surface.Unknown)
+        );
+        if (hard is not null)
+        {
+            string floor =
+                hard.Surface == Surface.Hard
+                    ? "The floor is hard"
+                    : "The floor is one that nobody here knows, and counts as hard";
+            yield return new(
+                "hard-floor",
+                new NoHighIntensity(),
+                $"{floor} on {Day.Of(day)}: no high-intensity work. A sprung floor, rubber, a track or grass changes it.",
+                Handbook
+            );
+        }
+    }
+
+    private static IEnumerable<Ruling> OfTheAir(Squad squad, LocalDate day, LimitBook limits)
+    {
+        foreach (Weather air in squad.Weather.Where(w => w.Date == day))
+        {
+            double heatC = HeatStress.WetBulbGlobeC(air.AirC, air.HumidityPct);
+            string seen = FormattableString.Invariant(
+                $"{air.AirC:0.#} °C and {air.HumidityPct:0} % humidity on {Day.Of(day)} are about {heatC:0.0} °C WBGT"
+            );
+            if (heatC > limits["heat-stops"])
+            {
+                yield return new(
+                    "heat",
+                    new NothingPlanned("whoever decides where and when to train"),
+                    $"{seen}: nothing is planned for people who may not be used to heat. A cooler hour or hall changes it.",
+                    HeatStand
+                );
+            }
+            else if (heatC > limits["heat-care"])
+            {
+                yield return new(
+                    "heat",
+                    new NoHighIntensity(),
+                    $"{seen}: no high-intensity work, as much rest as work, drink, and watch each other.",
+                    HeatStand
+                );
+                yield return new(
+                    "heat",
+                    new ContactsPerSessionAtMost(limits.Whole("contacts-under-caution")),
+                    $"{seen}: at most {limits.Whole("contacts-under-caution")} contacts.",
+                    HeatStand
+                );
+            }
+        }
+    }
+}
