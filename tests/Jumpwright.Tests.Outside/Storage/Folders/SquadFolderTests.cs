@@ -149,7 +149,8 @@ public class SquadFolderTests
         SquadFolder bad = FolderText.Read(
             (
                 SquadTables.Squad,
-                Head + "  - {day: monday, start: \"17:00\", minutes: 45}\nweather:\n  - {date: 2027-07-05, air_c: 31.5}\n"
+                Head
+                    + "  - {day: monday, start: \"17:00\", minutes: 45}\nweather:\n  - {date: 2027-07-05, air_c: 31.5}\n"
             )
         );
         Assert.Equal(ProblemWeight.StopsPlanning, Assert.Single(bad.Problems).Weight);
