@@ -5,6 +5,7 @@ using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages.Routes;
 using Jumpwright.App.Wording;
+using Jumpwright.Prescribing.Reports;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Api;
@@ -45,6 +46,28 @@ internal static class ApiRoutes
                         : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
             )
             .WithSummary("An athlete's measures as FHIR R4 Observations with units of UCUM.");
+        api.MapGet(
+                "/athletes/{id}/report",
+                (string id) =>
+                    desk.Book.Find(id) is { } leaf
+                        ? Text(
+                            ContractJson.Line(
+                                PrescriptionJson.Of(
+                                    Reporting
+                                        .Prescriptions(
+                                            desk.Book.Material.Squad,
+                                            desk.Book.Material.Histories,
+                                            desk.Book.Catalogue,
+                                            desk.Book.Day
+                                        )
+                                        .Single(p => p.History.Athlete.Id == leaf.Athlete.Id),
+                                    desk.Book.Day
+                                )
+                            )
+                        )
+                        : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
+            )
+            .WithSummary("What limits, what changed, the curves and the next tests, as 'report --json' prints them.");
         api.MapGet("/catalogue", () => Text(CatalogueJson.Write(desk.Book.Catalogue)))
             .WithSummary("The exercises, as 'catalogue --json' prints them.");
         api.MapGet(

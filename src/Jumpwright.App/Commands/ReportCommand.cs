@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
 using Jumpwright.Athletes;
 using Jumpwright.Paper;
@@ -20,6 +21,7 @@ internal sealed class ReportCommand : ITaughtCommand
                     "writes the squad's report and one an athlete, with their plots"
                 ),
                 ("jumpwright report club --athlete a01 --out reports", "writes one athlete's"),
+                ("jumpwright report club --json", "the same as data, one line an athlete"),
             ],
             [
                 (ExitCodes.Done, "the reports are written"),
@@ -43,9 +45,13 @@ internal sealed class ReportCommand : ITaughtCommand
             HelpName = "DIR",
             DefaultValueFactory = _ => "reports",
         };
+        var json = new Option<bool>("--json")
+        {
+            Description = "Prints one JSON object an athlete instead of writing files.",
+        };
         var command = new Command(
             "report",
-            "Writes reports in plain words: trends with their bands, what changed and how sure, the drop height to train from, "
+            "Writes reports in plain words: trends with their bands, what changed and how sure, the drop height to train from, loads and run-ups, "
                 + "what limits whom, and which test next. PDFs, and each plot as SVG and PNG."
         )
         {
@@ -53,6 +59,7 @@ internal sealed class ReportCommand : ITaughtCommand
             athlete,
             day,
             into,
+            json,
         };
         command.SetAction(
             async (parsed, cancel) =>
@@ -74,11 +81,26 @@ internal sealed class ReportCommand : ITaughtCommand
                     );
                 }
 
+                LocalDate asOf = asked ?? LastDay(material.Histories);
+                if (parsed.GetValue(json))
+                {
+                    foreach (
+                        Prescription one in Reporting
+                            .Prescriptions(material.Squad, material.Histories, material.Catalogue, asOf)
+                            .Where(p => parsed.GetValue(athlete) is not { } id || p.History.Athlete.Id == id)
+                    )
+                    {
+                        terminal.Out.WriteLine(ContractJson.Line(PrescriptionJson.Of(one, asOf)));
+                    }
+
+                    return ExitCodes.Done;
+                }
+
                 ImmutableArray<Report> reports = Reporting.Of(
                     material.Squad,
                     material.Histories,
                     material.Catalogue,
-                    asked ?? LastDay(material.Histories)
+                    asOf
                 );
                 string folder = parsed.GetRequiredValue(into);
                 Report[] chosen = [.. reports.Where(r => parsed.GetValue(athlete) is not { } one || r.Id == one)];

@@ -52,6 +52,17 @@ internal static class BandPlot
         plot.Axes.SetLimits(x[0] - (0.05 * span), x[^1] + (0.05 * span), low - (0.08 * room), top);
         if (data.Marked is { } marked)
         {
+            if (data.MarkedTo is { } end && end > marked)
+            {
+                var range = plot.Add.HorizontalSpan(marked, end);
+                range.FillStyle.Color = PlotSheet.Accent.WithAlpha(0.14);
+                range.LineStyle.Width = 0;
+                var far = plot.Add.VerticalLine(end);
+                far.Color = PlotSheet.Ink;
+                far.LineWidth = 1.5f;
+                far.LinePattern = LinePattern.Dashed;
+            }
+
             var mark = plot.Add.VerticalLine(marked);
             mark.Color = PlotSheet.Ink;
             mark.LineWidth = 1.5f;

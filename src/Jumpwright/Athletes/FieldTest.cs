@@ -80,6 +80,40 @@ public sealed record FieldTest(
         new("squat-reps", "reps", 1, 50, 1, "house-rule", false, "repetitions with that load, same trial number"),
         new("hex-bar-load", "kg", 0, 600, 2.5, "house-rule", false, "load of a hex-bar pull"),
         new("hex-bar-reps", "reps", 1, 50, 1, "house-rule", false, "repetitions with that load, same trial number"),
+        new(
+            "hex-bar-velocity",
+            "m/s",
+            0.05,
+            3,
+            0.03,
+            "house-rule",
+            false,
+            "mean velocity of that pull's upward phase, same trial number"
+        ),
+        new(
+            "push-off-distance",
+            "m",
+            0.15,
+            0.8,
+            0.01,
+            "house-rule",
+            false,
+            "leg to the toes, foot pointed, less the height of the hip at the start of a squat jump"
+        ),
+        new(
+            "run-up-speed",
+            "m/s",
+            0.3,
+            11,
+            0.05,
+            "house-rule",
+            false,
+            "speed of the last metres before take-off; side says the take-off: both, left or right"
+        ),
+        new("run-up-touch", "m", 1.2, 4.5, 0.015, "house-rule", false, "highest touch of that approach jump"),
+        new("run-up-contact", "s", 0.05, 1, 0.005, "house-rule", false, "take-off contact of that approach jump"),
+        new("last-step", "m", 0.2, 4, 0.05, "house-rule", false, "length of the last step of that run-up"),
+        new("step-before-last", "m", 0.2, 4, 0.05, "house-rule", false, "length of the step before it"),
         new(Effusion, "grade", 0, 3, 0.5, "house-rule", true, "stroke test: 0, trace, 1+, 2+ or 3+"),
         new("knee-flexion", "deg", 0, 170, 3, "house-rule", true, "greatest bend of the knee, by goniometer"),
         new(

@@ -1,4 +1,5 @@
 using Jumpwright.Athletes;
+using Jumpwright.Calculators.Boxes;
 using Jumpwright.Exercises;
 using Jumpwright.Progression;
 using Jumpwright.Quantities;
@@ -10,7 +11,7 @@ namespace Jumpwright.Dosing;
 
 /// <summary>
 /// How high a box to land on. A box's height is not the jump's: tucking or a deep landing fakes it. So the ceiling is the box that
-/// can be landed on no deeper than a half squat, from the measured rise less twice its doubt and a hand's clearance; what is
+/// can be landed on no deeper than a half squat, from the measured rise and the fall into a half squat by the link model, less twice the doubt of both and a hand's clearance; what is
 /// proposed lies a step lower, and an exercise that is not yet owned gets the lowest of its range.
 /// </summary>
 internal static class BoxHeights
@@ -44,7 +45,9 @@ internal static class BoxHeights
 
         double rise = jump.Measure.In(Unit.Metre);
         double doubt = jump.Measure.StandardUncertainty;
-        double ceiling = rise - (2 * doubt) + (DoseRules.HalfSquatFall.Value * stature) - limits["box-clearance"];
+        (double fall, double fallDoubt) = BoxLandings.HalfSquatFall(stature);
+        double both = Math.Sqrt((doubt * doubt) + (fallDoubt * fallDoubt));
+        double ceiling = rise + fall - (2 * both) - limits["box-clearance"];
         double proposed = Math.Round(Math.Floor((ceiling - limits["box-step"] + 1e-9) / 0.05) * 0.05, 2);
         double height = Math.Clamp(proposed, range.MinM, range.MaxM);
         return height <= range.MinM

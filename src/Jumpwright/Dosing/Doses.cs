@@ -56,6 +56,7 @@ public static class Doses
         (double HeightM, string Because)? box = exercise.BoxRangeM is null
             ? null
             : BoxHeights.For(exercise, rung, profile, history.Athlete, limits);
+        (double SpeedMS, string Because)? runUp = RunUpSpeeds.For(exercise, history, day);
         Amount amount = Amount.Of(exercise, rung, ladder, history.Athlete, day, limits);
         return new Dose
         {
@@ -78,13 +79,14 @@ public static class Doses
                     ? Math.Min(steps.Max, steps.Min + 2)
                     : steps.Min
                 : null,
+            RunUpSpeedMS = runUp?.SpeedMS,
             RestBetweenRepsS = exercise.Dose.RestBetweenRepsS,
             RestBetweenSetsS = exercise.Dose.RestBetweenSetsS,
             MinutesPerSet = exercise.MinutesPerSet,
             HighIntensity = exercise.IsHighIntensityAt(drop?.NominalM),
             Stop = StopFor(exercise, limits),
             ReplacesIfSore = Insteads.For(exercise, ladder, rulings, catalogue),
-            Because = [.. Reasons(exercise, amount, drop, box?.Because, load)],
+            Because = [.. Reasons(exercise, amount, drop, box?.Because, load, runUp?.Because)],
         };
     }
 
@@ -107,7 +109,8 @@ public static class Doses
         Amount amount,
         DropChoice? drop,
         string? box,
-        LoadChoice? load
+        LoadChoice? load,
+        string? runUp
     )
     {
         yield return amount.Because;
@@ -128,6 +131,11 @@ public static class Doses
         if (load is not null)
         {
             yield return $"{load.LoadKg:0.#} kg: {load.Basis}.";
+        }
+
+        if (runUp is not null)
+        {
+            yield return runUp;
         }
 
         if (exercise.ExternalLoad == "band")

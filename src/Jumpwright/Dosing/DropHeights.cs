@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Athletes.Tested;
+using Jumpwright.Calculators.Curves;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
@@ -10,7 +12,7 @@ using NodaTime;
 namespace Jumpwright.Dosing;
 
 /// <summary>
-/// From how high. For depth jumps: the lowest box whose index can't be told from the athlete's best with a short contact, never
+/// From how high. For depth jumps: the height that the athlete's own drop curve chooses, or from one box the lowest whose index can't be told from the best with a short contact, never
 /// more than a step above the highest that was measured; for landings the lowest of the range.
 /// </summary>
 internal static class DropHeights
@@ -66,6 +68,11 @@ internal static class DropHeights
             );
         }
 
+        if (FromTheCurve(exercise, history, day, cap, limits["drop-contact-ceiling"]) is { } curve)
+        {
+            return new DropChoice(curve.ChosenM, ratio * curve.ChosenM, curve.Sentence);
+        }
+
         DropTest best = quick.MaxBy(t => t.Index);
         DropTest chosen = quick
             .OrderBy(t => t.NominalM)
@@ -75,6 +82,31 @@ internal static class DropHeights
             ratio * chosen.NominalM,
             $"From {100 * chosen.NominalM:0} cm: index {chosen.Index:0.00} ± {chosen.IndexUncertainty:0.00} m/s with {1000 * chosen.ContactS:0} ms of contact; the lowest box that can't be told from the best."
         );
+    }
+
+    /// <summary>
+    /// The same curve as in the athlete's report, inside this exercise's range; null where it has no single height to offer or
+    /// where that is no height of this exercise.
+    /// </summary>
+    private static DropCurve? FromTheCurve(
+        Exercise exercise,
+        History history,
+        LocalDate day,
+        double cap,
+        double contactCeilingS
+    )
+    {
+        ImmutableArray<DropJumpTrial> trials = DropJumps.Of(history, day);
+        return
+            trials.Select(t => t.DropM).Distinct().Count() >= 2
+            && DropCurves
+                .Of(new DropCurveInput(trials, cap, contactCeilingS) { SeekNext = false })
+                .TryGet(out DropCurve? curve, out _)
+            && exercise.DropRangeM!.Value.Contains(curve.ChosenM)
+            && curve.ChosenM <= cap + 1e-9
+            && curve.Value("contact_at_chosen_s").Value < contactCeilingS
+            ? curve
+            : null;
     }
 
     private static (double Cap, string Why) Cap(Exercise exercise, HeightRange range, ImmutableArray<Ruling> rulings)

@@ -1,4 +1,7 @@
 using Jumpwright.Athletes;
+using Jumpwright.Athletes.Tested;
+using Jumpwright.Calculators.Bounding;
+using Jumpwright.Calculators.Curves;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
@@ -15,7 +18,7 @@ internal static class Loads
         if (range.Of == "body-mass")
         {
             return history.Athlete.BodyMassKg is { } mass && mass > 0
-                ? OfBodyMass(exercise, range, mass, LimitBook.For(history, day)["light-load"])
+                ? OfBodyMass(exercise, range, mass, history, day)
                 : Refusals.MassUnknown(exercise);
         }
 
@@ -30,25 +33,74 @@ internal static class Loads
             return Refusals.NoLoadTest(exercise, LimitBook.For(history, day)["load-test-stale"]);
         }
 
-        double load = Down(range.MinShare * test.Value);
-        string basis =
-            $"{100 * load / test.Value:0} % of the hex-bar test of {test.Value:0.#} kg on {test.Date:uuuu-MM-dd}, bar included";
+        (double most, string of) = OfTheTest(history, day, test);
+        double load = Down(range.MinShare * most);
+        string basis = $"{100 * load / most:0} % of {of}, bar included";
         return load < DoseRules.LightestBar.Value
-            ? Refusals.BarTooHeavy(exercise, range.MaxShare * test.Value)
+            ? Refusals.BarTooHeavy(exercise, range.MaxShare * most)
             : new LoadChoice(load, basis);
     }
 
-    private static Outcome<LoadChoice> OfBodyMass(Exercise exercise, LoadRange range, double massKg, double lightShare)
+    /// <summary>
+    /// What the share is of: the heaviest pull of the latest test, or where pulls were timed the maximum they point to less 2u,
+    /// never more than 110 % of the heaviest pull.
+    /// </summary>
+    private static (double Kg, string Basis) OfTheTest(History history, LocalDate day, ScreenResult test)
     {
-        double most = range.MaxShare * massKg;
-        double wished = Math.Clamp(lightShare, range.MinShare, range.MaxShare) * massKg;
-        double load = Math.Max(DoseRules.LightestBar.Value, Down(wished));
-        return load > most
-            ? Refusals.BarTooHeavy(exercise, most)
-            : new LoadChoice(
-                load,
-                $"{100 * load / massKg:0} % of body mass, bar included (range {100 * range.MinShare:0}–{100 * range.MaxShare:0} %)"
+        string lifted = $"the hex-bar test of {test.Value:0.#} kg on {test.Date:uuuu-MM-dd}";
+        if (
+            !HexBarPulls
+                .LineOf(history, day, LimitBook.For(history, day)["load-test-stale"])
+                .TryGet(out LoadVelocity? line, out _)
+        )
+        {
+            return (test.Value, lifted);
+        }
+
+        Measure maximum = line.Value("estimated_maximum_kg");
+        double careful = maximum.Value - (2 * maximum.StandardUncertainty);
+        double bound = test.Value * Bounds.Share.Value / 100;
+        return careful <= test.Value
+            ? (test.Value, lifted)
+            : (
+                Math.Min(careful, bound),
+                $"{Math.Min(careful, bound):0.#} kg (timed pulls point to a maximum of {maximum.Value:0} ± {maximum.StandardUncertainty:0} kg: less 2u, and at most {Bounds.Share.Value:0} % of {lifted})"
             );
+    }
+
+    private static Outcome<LoadChoice> OfBodyMass(
+        Exercise exercise,
+        LoadRange range,
+        double massKg,
+        History history,
+        LocalDate day
+    )
+    {
+        LimitBook limits = LimitBook.For(history, day);
+        double most = range.MaxShare * massKg;
+        double wished = Math.Clamp(limits["light-load"], range.MinShare, range.MaxShare) * massKg;
+        string why = $"of body mass, bar included (range {100 * range.MinShare:0}–{100 * range.MaxShare:0} %)";
+        if (exercise.ContactsPerRep > 0 && LoadedJumps.Of(history, day) is { HeaviestKg: > 0 } jumps)
+        {
+            // Measured jumps speak: the lightest load of the range aimed at, and never far above the heaviest jumped with.
+            double bound = jumps.HeaviestKg * Bounds.Share.Value / 100;
+            most = Math.Min(most, bound);
+            (double from, double to) = jumps.Aim(limits["load-speed-least"], limits["load-speed-most"]);
+            if (jumps.SpeedCurve(from, to, most).TryGet(out LoadCurve? curve, out _))
+            {
+                wished = Math.Max(curve.FromKg, range.MinShare * massKg);
+                why =
+                    $"{why}; {from:0.0} to {to:0.0} m/s at take-off came with {curve.FromKg:0.#} to {curve.ToKg:0.#} kg in this athlete's own jumps, the lightest is enough";
+            }
+
+            wished = Math.Min(wished, most);
+            why = $"{why}; at most {bound:0.#} kg, {Bounds.Share.Value:0} % of the heaviest jumped with";
+        }
+
+        double load = Math.Max(DoseRules.LightestBar.Value, Down(wished));
+        return load > most + 1e-9
+            ? Refusals.BarTooHeavy(exercise, most)
+            : new LoadChoice(load, $"{100 * load / massKg:0} % {why}");
     }
 
     /// <summary>Down to a load that plates of 1.25 kg make.</summary>

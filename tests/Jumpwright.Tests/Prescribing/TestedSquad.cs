@@ -14,18 +14,33 @@ internal static class TestedSquad
 {
     internal static readonly LocalDate Today = new(2027, 1, 4);
 
-    internal static (ImmutableArray<History> Athletes, ImmutableArray<Fixture> Fixtures) Draw(int number)
+    internal static (
+        ImmutableArray<History> Athletes,
+        ImmutableArray<Fixture> Fixtures,
+        ImmutableArray<KitCount> Kit
+    ) Draw(int number)
     {
         SeededRandom random = SeededRandom.For(77, (ulong)number + 1);
+        ImmutableArray<KitCount> kit =
+        [
+            .. Catalogue
+                .Standard.Exercises.SelectMany(e => e.Kit)
+                .Select(k => k.Id)
+                .Distinct()
+                .Order(StringComparer.Ordinal)
+                .Where(_ => random.Chance(0.85))
+                .Select(k => new KitCount(k, 1 + random.Below(3))),
+        ];
         ImmutableArray<Fixture> fixtures = random.Chance(0.25)
             ? [new Fixture(Today.PlusDays(random.Below(6)), null, "match")]
             : [];
-        return ([.. Enumerable.Range(1, 2).Select(i => Athlete(random, "a0" + i))], fixtures);
+        return ([.. Enumerable.Range(1, 2).Select(i => Athlete(random, "a0" + i))], fixtures, kit);
     }
 
     private static History Athlete(SeededRandom random, string id)
     {
         bool used = random.Chance(0.8);
+        int busy = random.Below(5);
         var athlete = new Athlete(
             id,
             id,
@@ -120,7 +135,7 @@ internal static class TestedSquad
                                 e.Id,
                                 2,
                                 4,
-                                8,
+                                random.Below(busy + 1),
                                 0,
                                 0,
                                 0,
@@ -157,6 +172,57 @@ internal static class TestedSquad
 
         history = Jumped(history, JumpTask.CountermovementJump, null, (MeasureNames.JumpHeight, 0.35, Unit.Metre));
         history = Jumped(history, JumpTask.RepeatedHops, null, (MeasureNames.ContactTime, 0.17, Unit.Second));
+        if (random.Chance(0.5))
+        {
+            foreach (double load in new[] { 0, 15 + (5.0 * random.Below(3)) })
+            {
+                for (int t = 0; t < 2; t++)
+                {
+                    history = Jumped(
+                        history,
+                        JumpTask.LoadedJump,
+                        null,
+                        load,
+                        (MeasureNames.JumpHeight, 0.36 - (0.003 * load) + random.Uniform(-0.03, 0.03), Unit.Metre)
+                    );
+                }
+            }
+        }
+
+        if (random.Chance(0.5))
+        {
+            history = Typed(
+                history,
+                [("hex-bar-load", 60), ("hex-bar-velocity", 1.0 + random.Uniform(-0.05, 0.05))],
+                [("hex-bar-load", 90), ("hex-bar-velocity", 0.70 + random.Uniform(-0.05, 0.05))],
+                [("hex-bar-load", 110), ("hex-bar-velocity", 0.55 + random.Uniform(-0.05, 0.05))]
+            );
+        }
+
+        if (random.Chance(0.5))
+        {
+            history = Typed(history, [("standing-reach", 2.20), ("best-touch", 2.60)]);
+            foreach (Side side in random.Chance(0.5) ? [Side.Both] : (Side[])[Side.Both, Side.Left])
+            {
+                history = Typed(
+                    history,
+                    side,
+                    [
+                        .. Enumerable
+                            .Range(0, 6)
+                            .Select(i => 2 + (0.3 * i))
+                            .Select(v =>
+                                (IEnumerable<(string, double)>)
+                                    [
+                                        ("run-up-speed", v),
+                                        ("run-up-touch", 2.65 + (0.03 * v) + random.Uniform(-0.03, 0.03)),
+                                    ]
+                            ),
+                    ]
+                );
+            }
+        }
+
         int boxes = random.Below(4);
         for (int b = 0; b < boxes; b++)
         {
@@ -175,10 +241,47 @@ internal static class TestedSquad
         return history;
     }
 
+    /// <summary>Tests written by hand; each list is one trial, numbered from 1.</summary>
+    internal static History Typed(History history, params IEnumerable<(string Test, double Value)>[] trials) =>
+        Typed(history, Side.Both, trials);
+
+    internal static History Typed(
+        History history,
+        Side side,
+        params IEnumerable<(string Test, double Value)>[] trials
+    ) =>
+        history with
+        {
+            Screens = history.Screens.AddRange(
+                trials.SelectMany(
+                    (trial, i) =>
+                        trial.Select(t => new ScreenResult(
+                            history.Athlete.Id,
+                            Today.PlusDays(-6),
+                            t.Test,
+                            side,
+                            t.Value,
+                            FieldTest.Find(t.Test)!.Unit,
+                            i + 1,
+                            "coach",
+                            null
+                        ))
+                )
+            ),
+        };
+
     private static History Jumped(
         History history,
         JumpTask task,
         double? dropM,
+        params (string Name, double Value, Unit Unit)[] measures
+    ) => Jumped(history, task, dropM, null, measures);
+
+    internal static History Jumped(
+        History history,
+        JumpTask task,
+        double? dropM,
+        double? loadKg,
         params (string Name, double Value, Unit Unit)[] measures
     ) =>
         history with
@@ -204,7 +307,7 @@ internal static class TestedSquad
                         [],
                         []
                     ),
-                    new RecordingLabels(history.Athlete.Id, Today.PlusDays(-6), task, DropHeightM: dropM),
+                    new RecordingLabels(history.Athlete.Id, Today.PlusDays(-6), task, ExternalLoadKg: loadKg, DropHeightM: dropM),
                     Device.TwoForcePlates,
                     $"{history.Trials.Length:000}.csv",
                     "00"

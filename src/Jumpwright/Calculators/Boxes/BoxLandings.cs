@@ -47,12 +47,7 @@ public static class BoxLandings
             input.HipHeightM,
             input.Female == true ? BodySegments.DeLevaWomen : BodySegments.DeLevaMen
         );
-        double half = BoxNumbers.HalfSquat.Value;
-        double fall = links.StandingCentreM - links.Squat(half).CentreM;
-        double rivalFall = rival.StandingCentreM - rival.Squat(half).CentreM;
-        double postureDoubt = Math.Sqrt(
-            Square(BoxNumbers.PostureDoubt.Value * input.StatureM) + Square(fall - rivalFall)
-        );
+        (double fall, double postureDoubt) = HalfSquatFall(links, rival);
         double doubt = Math.Sqrt(Square(input.JumpHeightUncertaintyM) + Square(postureDoubt));
         double ceiling = input.JumpHeightM + fall - BoxNumbers.Clearance.Value - (2 * doubt);
         double step = Math.Floor((ceiling - BoxNumbers.Step.Value + 1e-9) / 0.05) * 0.05;
@@ -150,6 +145,27 @@ public static class BoxLandings
 
             yield return "Step down from the box; don't jump down.";
         }
+    }
+
+    /// <summary>
+    /// How far the centre of mass falls from standing into a half squat, m, with its standard uncertainty: the doubt of the posture
+    /// and what the two segment tables differ by.
+    /// </summary>
+    public static (double FallM, double UncertaintyM) HalfSquatFall(double statureM) =>
+        HalfSquatFall(
+            LegLinks.Of(statureM, null, BodySegments.DempsterWinter),
+            LegLinks.Of(statureM, null, BodySegments.DeLevaMen)
+        );
+
+    private static (double FallM, double UncertaintyM) HalfSquatFall(LegLinks links, LegLinks rival)
+    {
+        double half = BoxNumbers.HalfSquat.Value;
+        double fall = links.StandingCentreM - links.Squat(half).CentreM;
+        double rivalFall = rival.StandingCentreM - rival.Squat(half).CentreM;
+        return (
+            fall,
+            Math.Sqrt(Square(BoxNumbers.PostureDoubt.Value * links.StatureM) + Square(fall - rivalFall))
+        );
     }
 
     private static string Cm(double metres) => (100 * metres).ToString("0");

@@ -17,4 +17,8 @@ public sealed record LoadCurve(
     double FromKg,
     double ToKg,
     ImmutableArray<CurveSample> Curve
-) : Calculation(Basis, Values, Sentence);
+) : Calculation(Basis, Values, Sentence)
+{
+    /// <summary>The load whose test would sharpen it most, kg, inside bound and limit; null when settled.</summary>
+    public double? NextLoadKg { get; init; }
+}

@@ -102,6 +102,7 @@ public static class LoadCurves
         )
         {
             NextTest = Next(loads, roof, Math.Max(fromDoubt, toDoubt) > 5),
+            NextLoadKg = NextLoad(loads, roof, Math.Max(fromDoubt, toDoubt) > 5),
         };
     }
 
@@ -146,14 +147,23 @@ public static class LoadCurves
         )
         {
             NextTest = Next(loads, roof, bestSd > 0.1),
+            NextLoadKg = NextLoad(loads, roof, bestSd > 0.1),
         };
     }
 
     private static string? Next(double[] loads, double roof, bool open) =>
-        open && roof > loads[^1] + 0.5
-            ? $"Three jumps with {roof:0.#} kg, the most that the bound allows, would sharpen it most."
-        : open ? "Three more jumps at the lightest and at the heaviest load would sharpen it."
-        : null;
+        NextLoad(loads, roof, open) is not { } next ? null
+        : next > loads[^1] ? $"Three jumps with {next:0.#} kg, the most that bound and plates allow, would sharpen it most."
+        : "Three more jumps at the lightest and at the heaviest load would sharpen it.";
+
+    /// <summary>Down to what plates of 1.25 kg make; the heaviest load again where the bound leaves no room above it.</summary>
+    private static double? NextLoad(double[] loads, double roof, bool open)
+    {
+        double above = Math.Floor((roof + 1e-9) / 2.5) * 2.5;
+        return !open ? null
+            : above > loads[^1] + 0.5 ? above
+            : Math.Min(loads[^1], roof);
+    }
 
     private static ImmutableArray<CurveSample> Samples(
         double from,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Calculators.Bounding;
 using Jumpwright.Quantities;
 using Jumpwright.Statistics;
 
@@ -88,6 +89,10 @@ public static class LoadVelocities
         }
 
         double reach = 100 * heaviest / maximum;
+        double? next =
+            doubt / maximum > 0.05
+                ? Math.Floor(Math.Min(0.85 * maximum, heaviest * Bounds.Share.Value / 100) / 2.5) * 2.5
+                : null;
         return new LoadVelocity(
             Basis,
             [
@@ -120,10 +125,10 @@ public static class LoadVelocities
                             "The velocity at the maximum of this lift is not published in our sources; the one given is yours.",
                         ],
             ],
-            NextTest =
-                doubt / maximum > 0.05
-                    ? $"Two lifts at about {Math.Floor(Math.Min(0.85 * maximum, 1.1 * heaviest) / 2.5) * 2.5:0.#} kg with full intent would narrow it most."
-                    : null,
+            NextTest = next is { } load
+                ? $"Two lifts at about {load:0.#} kg with full intent would narrow it most."
+                : null,
+            NextLoadKg = next,
         };
     }
 }

@@ -10,4 +10,8 @@ namespace Jumpwright.Calculators.Curves;
 /// <param name="Sentence">In plain words.</param>
 /// <param name="Line">Velocity over load.</param>
 public sealed record LoadVelocity(Basis Basis, ImmutableArray<Measure> Values, string Sentence, StraightLine Line)
-    : Calculation(Basis, Values, Sentence);
+    : Calculation(Basis, Values, Sentence)
+{
+    /// <summary>The load whose lifts would narrow it most, kg, at most 110 % of the heaviest; null when settled.</summary>
+    public double? NextLoadKg { get; init; }
+}

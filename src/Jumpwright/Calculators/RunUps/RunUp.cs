@@ -17,4 +17,11 @@ public sealed record RunUp(
     RunUpCurve? TwoFeet,
     RunUpCurve? OneFoot,
     double? ChanceOneServes
-) : Calculation(Basis, Values, Sentence);
+) : Calculation(Basis, Values, Sentence)
+{
+    /// <summary>Off which feet the next jumps would sharpen it most; null when settled.</summary>
+    public TakeOffFoot? NextFoot { get; init; }
+
+    /// <summary>Their run-up speed, m/s, at most 110 % of the fastest measured off those feet; null when settled.</summary>
+    public double? NextSpeedMS { get; init; }
+}

@@ -9,6 +9,11 @@ namespace Jumpwright.Calculators.RunUps;
 /// <summary>The athlete's own curve of height against run-up speed, off two feet and off one.</summary>
 public static class RunUpCurves
 {
+    private const int TrialsOfATest = CurveNumbers.TrialsOfATest;
+
+    /// <summary>An expected loss below this share is nothing to test for.</summary>
+    private const double NothingToGain = 0.002;
+
     private const string Method = "one-peak curve, Bayesian grid";
 
     /// <summary>What it stands on.</summary>
@@ -74,6 +79,7 @@ public static class RunUpCurves
             <= 0.1 => $" Two feet serve them better ({1 - chance:0.00}).",
             _ => $" Which take-off serves better isn't settled ({chance:0.00} for one foot).",
         };
+        (TakeOffFoot Foot, double SpeedMS, double Left)? next = input.SeekNext ? NextOf(input, two, one) : null;
         return new RunUp(
             Basis,
             values,
@@ -83,7 +89,9 @@ public static class RunUpCurves
             chance
         )
         {
-            NextTest = Next(input, two, one, chance),
+            NextTest = Next(two, one, next),
+            NextFoot = next?.Foot,
+            NextSpeedMS = next?.SpeedMS,
         };
     }
 
@@ -95,13 +103,8 @@ public static class RunUpCurves
             return null;
         }
 
-        PeakedCurve curve = PeakedCurve.Of(
-            [.. trials.Select(t => new CurvePoint(t.SpeedMS, t.HeightM))],
-            CurveNumbers.RunUp
-        );
-        double low = trials.Min(t => t.SpeedMS);
-        double fastest = trials.Max(t => t.SpeedMS);
-        double high = Math.Max(low, Math.Min(fastest * Bounds.Share.Value / 100, input.LimitMS ?? double.MaxValue));
+        PeakedCurve curve = Belief(trials);
+        (double low, double high) = Range(trials, input.LimitMS);
         (double place, double placeSd) = curve.BestPlace(low, high);
         (double best, double bestSd) = curve.BestValue(low, high);
         double[] good =
@@ -171,19 +174,65 @@ public static class RunUpCurves
             ? ""
             : $"{foot} the run-up brings {Cm(curve.GainM)} ± {Cm(curve.GainUncertaintyM)} cm over the standing jump ({curve.ConvertedPct:0} % of the run-up's energy); best between {curve.GoodFromMS:0.0} and {curve.GoodToMS:0.0} m/s, where {Cm(curve.BestHeightM)} ± {Cm(curve.BestHeightUncertaintyM)} cm is to be expected: {Cm(curve.LeftM)} cm left on the table. ";
 
-    private static string? Next(RunUpInput input, RunUpCurve? two, RunUpCurve? one, double? chance)
+    private static string? Next(
+        RunUpCurve? two,
+        RunUpCurve? one,
+        (TakeOffFoot Foot, double SpeedMS, double Left)? next
+    ) =>
+        next is { } n
+            ? $"Three approach jumps off {(n.Foot == TakeOffFoot.TwoFeet ? "two feet" : "one foot")} at about {n.SpeedMS:0.0} m/s: it would leave {100 * n.Left:0} % of what the choice of a speed may still lose."
+        : two is null || one is null
+            ? $"Three approach jumps off {(two is null ? "two feet" : "one foot")}, slow, middling and brisk, as far as the ladder allows them."
+        : null;
+
+    /// <summary>
+    /// The speed after whose test the choice is expected to lose least, off the feet whose choice may still lose more; null where
+    /// nothing is left to gain.
+    /// </summary>
+    private static (TakeOffFoot Foot, double SpeedMS, double Left)? NextOf(
+        RunUpInput input,
+        RunUpCurve? two,
+        RunUpCurve? one
+    )
     {
-        if (two is null || one is null)
+        (TakeOffFoot Foot, double SpeedMS, double Left, double Today)? best = null;
+        foreach (RunUpCurve curve in new[] { two, one }.OfType<RunUpCurve>())
         {
-            return $"Three approach jumps off {(two is null ? "two feet" : "one foot")}, slow, middling and brisk, as far as the ladder allows them.";
+            ApproachTrial[] trials = [.. input.Trials.Where(t => t.TakeOff == curve.TakeOff)];
+            PeakedCurve belief = Belief(trials);
+            (double low, double high) = Range(trials, input.LimitMS);
+            double[] places = Places(low, high);
+            double today = places.Min(v => belief.ExpectedLoss(v, low, high));
+            if (today < NothingToGain || today <= best?.Today)
+            {
+                continue;
+            }
+
+            (double speed, double left) = places
+                .Select(v => (v, belief.LossAfter(v, TrialsOfATest, places, low, high)))
+                .MinBy(p => p.Item2);
+            best = (curve.TakeOff, speed, Math.Clamp(left / today, 0, 1), today);
         }
 
-        RunUpCurve wider = two.BestSpeedUncertaintyMS > one.BestSpeedUncertaintyMS ? two : one;
-        double fastest = input.Trials.Where(t => t.TakeOff == wider.TakeOff).Max(t => t.SpeedMS);
-        double next = Math.Min(1.1 * fastest, input.LimitMS ?? double.MaxValue);
-        return wider.BestSpeedUncertaintyMS > 0.4 || chance is > 0.1 and < 0.9
-            ? $"Three approach jumps off {(wider.TakeOff == TakeOffFoot.TwoFeet ? "two feet" : "one foot")} at about {next:0.0} m/s, and three at the slowest speed so far."
-            : null;
+        return best is { } found ? (found.Foot, found.SpeedMS, found.Left) : null;
+    }
+
+    /// <summary>What is believed of that take-off after its trials.</summary>
+    public static PeakedCurve Belief(IReadOnlyList<ApproachTrial> trials) =>
+        PeakedCurve.Of([.. trials.Select(t => new CurvePoint(t.SpeedMS, t.HeightM))], CurveNumbers.RunUp);
+
+    private static (double Low, double High) Range(ApproachTrial[] trials, double? limitMS)
+    {
+        double low = trials.Min(t => t.SpeedMS);
+        double fastest = trials.Max(t => t.SpeedMS);
+        return (low, Math.Max(low, Math.Min(fastest * Bounds.Share.Value / 100, limitMS ?? double.MaxValue)));
+    }
+
+    /// <summary>Speeds in tenths of a metre per second, a dozen at most, the bound among them.</summary>
+    private static double[] Places(double low, double high)
+    {
+        int steps = Math.Clamp((int)Math.Round((high - low) / 0.2), 1, 12);
+        return [.. Enumerable.Range(0, steps + 1).Select(i => low + ((high - low) * i / steps))];
     }
 
     private static string Cm(double metres) => (100 * metres).ToString("0.0");

@@ -12,4 +12,8 @@ public sealed record RunUpInput(
     double StandingHeightM,
     double StandingUncertaintyM,
     double? LimitMS = null
-);
+)
+{
+    /// <summary>False leaves the next test unsought: it is the dear part.</summary>
+    public bool SeekNext { get; init; } = true;
+}

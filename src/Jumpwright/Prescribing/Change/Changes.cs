@@ -47,18 +47,20 @@ public static class Changes
                 or MeasureNames.SystemWeight
             );
 
+    /// <summary>Height by impulse and by flight time say the same of one jump: one of them is enough, whichever was asked for.</summary>
     private static IEnumerable<Series> WatchedOf(Series[] own, ChangeOptions options) =>
-        options
-            .Watched.Take(ChangeOptions.MostWatched)
-            .Select(name =>
-                own.Where(s => s.Key.Measure == name && s.Sessions.Length >= 2)
-                    .OrderByDescending(s => s.Sessions.Length)
-                    .ThenBy(s => s.Key.Task)
-                    .FirstOrDefault()
-            )
-            .OfType<Series>()
-            // Height by impulse and by flight time say the same of one jump: one of them is enough.
-            .DistinctBy(s => (s.Key.Task, Name: s.Key.Measure.Replace("_flight_time", "", StringComparison.Ordinal)));
+        HeightMethods.One(
+            options
+                .Watched.Take(ChangeOptions.MostWatched)
+                .Select(name =>
+                    own.Where(s => s.Key.Measure == name && s.Sessions.Length >= 2)
+                        .OrderByDescending(s => s.Sessions.Length)
+                        .ThenBy(s => s.Key.Task)
+                        .FirstOrDefault()
+                )
+                .OfType<Series>(),
+            s => s
+        );
 
     /// <summary>
     /// False alarms a week that are to be expected over those series when nobody changes: what was wished, or less where so few are

@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Athletes.Tested;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
-using Jumpwright.Recordings;
-using Jumpwright.Safety;
-using Jumpwright.Trials;
 using NodaTime;
 
 namespace Jumpwright.Prescribing.Proposals;
@@ -13,65 +11,18 @@ namespace Jumpwright.Prescribing.Proposals;
 /// <summary>Which drop jump to test next, if any is allowed now.</summary>
 public static class DropTests
 {
-    private static readonly ImmutableArray<string> Stop =
-    [
-        "contact is longer than the ceiling",
-        "the rebound falls by more than 10 %",
-        "a landing fault is seen",
-        "pain above 2 of 10, or anywhere new",
-    ];
-
-    /// <summary>Single drop jumps of the latest days, one device and method, from boxes as written.</summary>
-    public static ImmutableArray<DropJumpTrial> TrialsOf(History history, LocalDate day)
+    /// <summary>
+    /// The test to offer; a refusal says what stands against any, or that none is needed. Where the highest drop so far met its stop
+    /// rule, nothing higher is offered.
+    /// </summary>
+    public static Outcome<TestProposal> For(History history, TestGate gate, Catalogue catalogue, LocalDate day)
     {
         ArgumentNullException.ThrowIfNull(history);
-        var jumps = history
-            .Trials.Where(t =>
-                t.Date <= day
-                && t.Date > day.PlusDays(-42)
-                && t.Trial.Task == JumpTask.DropJump
-                && (t.Labels.Limb ?? Limb.Both) == Limb.Both
-                && t.Labels.DropHeightM is > 0.04 and < 1.2
-            )
-            .Select(t =>
-                (
-                    Trial: t,
-                    Index: t.Trial.FindTrusted(MeasureNames.ReactiveStrengthIndex),
-                    Contact: t.Trial.FindTrusted(MeasureNames.ContactTime)
-                )
-            )
-            .Where(t => t.Index is { Value: > 0.05 and < 6 } && t.Contact is { Value: > 0.08 and < 1 })
-            .GroupBy(t => (t.Trial.Device, t.Index!.Method))
-            .OrderByDescending(g => g.Max(t => t.Trial.Date))
-            .ThenByDescending(g => g.Count())
-            .FirstOrDefault();
-        return jumps is null
-            ? []
-            :
-            [
-                .. jumps.Select(t => new DropJumpTrial(
-                    t.Trial.Labels.DropHeightM!.Value,
-                    t.Index!.Value,
-                    t.Contact!.Value
-                )),
-            ];
-    }
-
-    /// <summary>
-    /// The test to offer; a refusal says what stands against any, or that none is needed.
-    /// </summary>
-    public static Outcome<TestProposal> For(
-        History history,
-        TestGate gate,
-        Catalogue catalogue,
-        LocalDate day,
-        double contactCeilingS = 0.25
-    )
-    {
         ArgumentNullException.ThrowIfNull(gate);
         ArgumentNullException.ThrowIfNull(catalogue);
-        ImmutableArray<DropJumpTrial> trials = TrialsOf(history, day);
+        ImmutableArray<DropJumpTrial> trials = DropJumps.Of(history, day);
         double? highest = trials.IsEmpty ? null : trials.Max(t => t.DropM);
+        StopVerdict stopped = Stopped(history, gate, catalogue, trials, day);
         Exercise[] kinds =
         [
             .. catalogue.Exercises.Where(e =>
@@ -86,18 +37,22 @@ public static class DropTests
             ),
         ];
         Refusal? last = null;
-        var allowed = new List<(double HeightM, Exercise Exercise)>();
+        var allowed = new List<(TestAsk Ask, Exercise Exercise)>();
         for (int i = 2; i <= 20; i++)
         {
             double height = Math.Round(0.05 * i, 2);
+            if (stopped.Stops && height > highest + 1e-9)
+            {
+                last ??= NoHigher(highest!.Value, stopped);
+                break;
+            }
+
             foreach (Exercise kind in kinds.Where(k => k.DropRangeM!.Value.Contains(height)))
             {
-                if (
-                    gate.Check(kind.Id, height, highest, CurveNumbers.TrialsOfATest)
-                        .TryGet(out Exercise? open, out Refusal? refusal)
-                )
+                var ask = new TestAsk(kind.Id, CurveNumbers.TrialsOfATest) { DropM = height, HighestDropM = highest };
+                if (gate.Check(ask).TryGet(out Exercise? open, out Refusal? refusal))
                 {
-                    allowed.Add((height, open));
+                    allowed.Add((ask, open));
                     break;
                 }
 
@@ -112,11 +67,11 @@ public static class DropTests
 
         if (trials.Length < 3)
         {
-            (double lowest, Exercise first) = allowed[0];
             return Proposal(
                 history,
-                first,
-                lowest,
+                gate,
+                allowed[0],
+                trials,
                 null,
                 "no curve can be drawn from what was measured: begin at the lowest box"
             );
@@ -124,7 +79,9 @@ public static class DropTests
 
         if (
             !DropCurves
-                .Of(new DropCurveInput(trials, allowed[^1].HeightM, contactCeilingS))
+                .Of(
+                    new DropCurveInput(trials, allowed[^1].Ask.DropM!.Value, gate.Limits["drop-contact-ceiling"])
+                )
                 .TryGet(out DropCurve? curve, out Refusal? none)
         )
         {
@@ -136,33 +93,91 @@ public static class DropTests
             return new Refusal($"No further drop jump is needed: {curve.Sentence}");
         }
 
-        (double heightM, Exercise exercise) = allowed.FirstOrDefault(a => Math.Abs(a.HeightM - wished) < 1e-6);
-        return exercise is null
-            ? new Refusal($"A test from {100 * wished:0} cm would tell most, but it is not open now.")
+        (TestAsk Ask, Exercise Exercise) chosen = allowed.FirstOrDefault(a =>
+            Math.Abs(a.Ask.DropM!.Value - wished) < 1e-6
+        );
+        return chosen.Exercise is null
+            ? stopped.Stops && wished > highest
+                ? NoHigher(highest!.Value, stopped)
+                : new Refusal($"A test from {100 * wished:0} cm would tell most, but it is not open now.")
             : Proposal(
                 history,
-                exercise,
-                heightM,
+                gate,
+                chosen,
+                trials,
                 curve.DoubtLeft,
                 $"it would leave {100 * curve.DoubtLeft:0} % of what the choice of a height may still lose"
             );
     }
 
+    private static Refusal NoHigher(double highestM, StopVerdict stopped) =>
+        new($"Nothing higher than {100 * highestM:0} cm is offered: there {stopped.Because}.");
+
+    /// <summary>Whether the trials from the highest drop met the stop rule they were under; logged landing faults count.</summary>
+    private static StopVerdict Stopped(
+        History history,
+        TestGate gate,
+        Catalogue catalogue,
+        ImmutableArray<DropJumpTrial> trials,
+        LocalDate day
+    )
+    {
+        if (trials.IsEmpty)
+        {
+            return StopVerdict.GoesOn;
+        }
+
+        double highest = trials.Max(t => t.DropM);
+        int faults = history
+            .Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-TestWindow.Days))
+            .Where(c => c.DropHeightM is { } h && Math.Abs(h - highest) < 0.01)
+            .Where(c => catalogue.Find(c.ExerciseId)?.IsDepthJump == true)
+            .GroupBy(c => c.Date)
+            .OrderByDescending(g => g.Key)
+            .FirstOrDefault()
+            ?.Sum(c => c.LandingFaults ?? 0)
+            ?? 0;
+        TrialSeen[] seen =
+        [
+            .. trials
+                .Where(t => Math.Abs(t.DropM - highest) < 0.01)
+                .Select((t, i) => new TrialSeen(t.Index * t.ContactS, t.ContactS, i == 0 ? faults : 0)),
+        ];
+        return StopFor(gate, trials.Where(t => t.DropM < highest - 0.01)).After(seen);
+    }
+
+    /// <summary>The rule of a drop-jump test that follows those trials.</summary>
+    internal static TestStop StopFor(TestGate gate, IEnumerable<DropJumpTrial> easier)
+    {
+        double[] rebounds =
+        [
+            .. easier.GroupBy(t => t.DropM).Select(g => g.Average(t => t.Index * t.ContactS)),
+        ];
+        return new TestStop(
+            gate.Limits["drop-contact-ceiling"],
+            gate.Limits["stop-height-loss"],
+            rebounds.Length == 0 ? null : rebounds.Max(),
+            1,
+            gate.Limits["stop-pain-during"]
+        );
+    }
+
     private static TestProposal Proposal(
         History history,
-        Exercise exercise,
-        double heightM,
+        TestGate gate,
+        (TestAsk Ask, Exercise Exercise) chosen,
+        ImmutableArray<DropJumpTrial> trials,
         double? left,
         string because
     ) =>
         new(
             history.Athlete.Id,
-            exercise.Id,
-            heightM,
-            CurveNumbers.TrialsOfATest,
-            CurveNumbers.TrialsOfATest * exercise.ContactsPerRep,
+            chosen.Exercise.Id,
+            chosen.Ask,
+            TestGate.ContactsOf(chosen.Exercise, chosen.Ask.Trials),
+            chosen.Exercise.IsHighIntensityAt(chosen.Ask.DropM),
             left,
-            $"{exercise.Name} from {100 * heightM:0} cm, {CurveNumbers.TrialsOfATest} trials: {because}.",
-            Stop
+            $"{chosen.Exercise.Name} from {100 * chosen.Ask.DropM:0} cm, {chosen.Ask.Trials} trials: {because}.",
+            StopFor(gate, trials.Where(t => t.DropM < chosen.Ask.DropM - 0.01))
         );
 }

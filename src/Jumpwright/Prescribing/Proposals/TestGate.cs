@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Calculators.Bounding;
 using Jumpwright.Exercises;
 using Jumpwright.Progression;
 using Jumpwright.Quantities;
@@ -9,8 +10,9 @@ using NodaTime;
 namespace Jumpwright.Prescribing.Proposals;
 
 /// <summary>
-/// Whether a test may be offered now: the ladder has it open, no ruling forbids it at that height, every tissue it works hard has
-/// recovered, its contacts fit into the day, no fixture is near, and a height goes up by a step at most. Unknown closes.
+/// Whether a test may be offered now: the ladder has it open, its kit is at hand, no ruling forbids it, every tissue it works hard
+/// has recovered, its contacts fit into the day and the week beside those done and those of tests offered before it, no fixture is
+/// near, and height, load and speed go up by a step at most. Unknown closes.
 /// </summary>
 public sealed class TestGate(
     History history,
@@ -18,6 +20,7 @@ public sealed class TestGate(
     ImmutableArray<Ruling> rulings,
     Catalogue catalogue,
     ImmutableArray<Fixture> fixtures,
+    ImmutableArray<KitCount> kit,
     LocalDate day
 )
 {
@@ -25,78 +28,115 @@ public sealed class TestGate(
     private const int UnknownRecoveryHours = 72;
 
     private readonly LimitBook _limits = LimitBook.For(history, day);
+    private ImmutableArray<TestProposal> _before = [];
+
+    /// <summary>The limits in force.</summary>
+    internal LimitBook Limits => _limits;
+
+    /// <summary>The same gate once that test is offered too: its contacts count.</summary>
+    public TestGate After(TestProposal offered) =>
+        new(history, ladder, rulings, catalogue, fixtures, kit, day) { _before = _before.Add(offered) };
+
+    /// <summary>Contacts that the test costs.</summary>
+    internal static int ContactsOf(Exercise exercise, int trials) =>
+        trials * exercise.ContactsPerRep * (exercise.Limb == "each" ? 2 : 1);
 
     /// <summary>The exercise, or a sentence that says what stands against it.</summary>
-    /// <param name="exerciseId">Which.</param>
-    /// <param name="dropM">Height stepped from, m; null without a drop.</param>
-    /// <param name="highestDropM">The highest drop measured for the athlete in the same kind of jump, m; null when none was.</param>
-    /// <param name="trials">How many trials.</param>
-    public Outcome<Exercise> Check(string exerciseId, double? dropM, double? highestDropM, int trials)
+    public Outcome<Exercise> Check(TestAsk ask)
     {
-        if (catalogue.Find(exerciseId) is not { } exercise)
+        ArgumentNullException.ThrowIfNull(ask);
+        if (catalogue.Find(ask.ExerciseId) is not { } exercise)
         {
-            return new Refusal($"The catalogue has no '{exerciseId}'.");
+            return new Refusal($"The catalogue has no '{ask.ExerciseId}'.");
         }
 
-        if (ladder.Find(exerciseId) is not { State: not RungState.Closed })
+        if (ladder.Find(exercise.Id) is not { State: not RungState.Closed })
         {
             return new Refusal($"{exercise.Name} is closed on the ladder: test something below it first.");
         }
 
-        if (exercise.DropRangeM is { } range)
-        {
-            if (dropM is not { } height || !range.Contains(height))
-            {
-                return new Refusal($"{exercise.Name} is not done from that height.");
-            }
-
-            double step = _limits["drop-step"];
-            if (highestDropM is { } highest ? height > highest + step + 1e-9 : height > range.MinM + 1e-9)
-            {
-                return new Refusal(
-                    highestDropM is { } top
-                        ? $"{100 * height:0} cm is more than {100 * step:0} cm above the highest drop measured ({100 * top:0} cm)."
-                        : $"No drop was measured: begin at {100 * range.MinM:0} cm."
-                );
-            }
-        }
-
-        ExerciseFacts facts = exercise.FactsAt(dropM);
-        if (rulings.FirstOrDefault(r => r.Effect.Forbids(facts)) is { } ruling)
-        {
-            return new Refusal($"{exercise.Name} is not offered: {ruling.Because}");
-        }
-
-        if (NotRecovered(exercise) is { } tired)
-        {
-            return tired;
-        }
-
-        int contacts = trials * exercise.ContactsPerRep * (exercise.Limb == "each" ? 2 : 1);
-        int today = history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts);
-        int most = ContactsAtMost(exercise, dropM);
-        if (today + contacts > most)
-        {
-            return new Refusal(
-                $"{contacts} contacts of {exercise.Name} do not fit into the day: {today} were taken, at most {most} are allowed."
-            );
-        }
-
-        if (
-            facts.HighIntensity
-            && fixtures.FirstOrDefault(f =>
-                Period.DaysBetween(day, f.Date) is var days
-                && days >= 0
-                && days <= _limits.Whole("high-intensity-days-before-fixture")
-            )
-                is { } fixture
-        )
-        {
-            return new Refusal($"{exercise.Name} is too hard this near to {fixture.Name}.");
-        }
-
-        return exercise;
+        ExerciseFacts facts = exercise.FactsAt(ask.DropM);
+        return TooFar(exercise, ask)
+            ?? Forbidden(exercise, facts)
+            ?? NoKit(exercise)
+            ?? NotRecovered(exercise)
+            ?? TooMany(exercise, ask)
+            ?? NearFixture(exercise, facts)
+            ?? (Outcome<Exercise>)exercise;
     }
+
+    private Refusal? TooFar(Exercise exercise, TestAsk ask) =>
+        TooHigh(exercise, ask) ?? TooHeavy(exercise, ask) ?? TooFast(exercise, ask);
+
+    private Refusal? TooHigh(Exercise exercise, TestAsk ask)
+    {
+        if (exercise.DropRangeM is not { } range)
+        {
+            return null;
+        }
+
+        if (ask.DropM is not { } height || !range.Contains(height))
+        {
+            return new Refusal($"{exercise.Name} is not done from that height.");
+        }
+
+        double step = _limits["drop-step"];
+        return ask.HighestDropM switch
+        {
+            { } top when height > top + step + 1e-9 => new Refusal(
+                $"{100 * height:0} cm is more than {100 * step:0} cm above the highest drop measured ({100 * top:0} cm)."
+            ),
+            null when height > range.MinM + 1e-9 => new Refusal(
+                $"No drop was measured: begin at {100 * range.MinM:0} cm."
+            ),
+            _ => null,
+        };
+    }
+
+    private Refusal? TooHeavy(Exercise exercise, TestAsk ask)
+    {
+        if (exercise.Load is not { } range)
+        {
+            return null;
+        }
+
+        if (ask.LoadKg is not { } load)
+        {
+            return new Refusal($"{exercise.Name}: the load is not known, so it is not offered as a test.");
+        }
+
+        double? mass = history.Athlete.BodyMassKg;
+        double? most = ask.HeaviestKg is > 0 and { } heaviest
+            ? heaviest * Bounds.Share.Value / 100
+            : range.Of == "body-mass" ? Math.Max(_limits["light-load"], range.MinShare) * mass : null;
+        double? range2 = range.Of == "body-mass" ? range.MaxShare * mass : most;
+        return most is not { } bound || range2 is not { } top
+                ? new Refusal($"{exercise.Name}: nothing measured bounds the load, so it is not offered as a test.")
+            : load > Math.Min(bound, top) + 1e-9
+                ? new Refusal($"{load:0.#} kg is above {Math.Min(bound, top):0.#} kg, the most for this athlete now.")
+            : null;
+    }
+
+    private static Refusal? TooFast(Exercise exercise, TestAsk ask) =>
+        exercise.RunUpSteps is null || ask.SpeedMS is not { } speed ? null
+        : ask.FastestMS is not { } fastest
+            ? new Refusal($"{exercise.Name}: no run-up was timed yet, so no speed is asked for.")
+        : speed > (fastest * Bounds.Share.Value / 100) + 1e-9
+            ? new Refusal(
+                $"{speed:0.0} m/s is above {Bounds.Share.Value:0} % of the fastest run-up measured ({fastest:0.0} m/s)."
+            )
+        : null;
+
+    private Refusal? Forbidden(Exercise exercise, ExerciseFacts facts) =>
+        rulings.FirstOrDefault(r => r.Effect.Forbids(facts)) is { } ruling
+            ? new Refusal($"{exercise.Name} is not offered: {ruling.Because}")
+            : null;
+
+    private Refusal? NoKit(Exercise exercise) =>
+        exercise.Kit.FirstOrDefault(need => kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
+            is { } missing
+            ? new Refusal($"{exercise.Name} needs {missing.Count} × {missing.Id}, which the squad's kit does not have.")
+            : null;
 
     private Refusal? NotRecovered(Exercise exercise)
     {
@@ -123,30 +163,59 @@ public sealed class TestGate(
         return null;
     }
 
-    private int ContactsAtMost(Exercise exercise, double? dropM)
+    private Refusal? TooMany(Exercise exercise, TestAsk ask)
     {
-        string level = history.Athlete.Level switch
-        {
-            TrainingLevel.Advanced => "advanced",
-            TrainingLevel.Intermediate => "intermediate",
-            _ => "beginner",
-        };
-        int most = _limits.Whole("contacts-per-session-" + level);
-        if (exercise.IsHighIntensityAt(dropM))
-        {
-            most = Math.Min(most, _limits.Whole("high-intensity-contacts-" + level));
-        }
-
-        if (ladder.ComingBack is not null)
-        {
-            most /= 2;
-        }
-
-        return rulings
+        int contacts = ContactsOf(exercise, ask.Trials);
+        int usual = ContactCaps.PerSession(history, _limits, day);
+        int perSession = ladder.ComingBack is null ? usual : (int)(usual * _limits["contacts-coming-back"]);
+        int most = rulings
             .Select(r => r.Effect)
             .OfType<ContactsPerSessionAtMost>()
             .Select(e => e.Contacts)
-            .Append(most)
+            .Append(perSession)
             .Min();
+        int offered = _before.Sum(t => t.Contacts);
+        int today = history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts) + offered;
+        if (contacts > 0 && today + contacts > most)
+        {
+            return new Refusal(
+                $"{contacts} contacts of {exercise.Name} do not fit into the day: {today} are taken or asked for, at most {most} are allowed."
+            );
+        }
+
+        // Any seven days that end today, which hold the calendar week so far.
+        int week =
+            history.Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-7)).Sum(c => c.Contacts) + offered;
+        int perWeek = ContactCaps.PerWeek(perSession, _limits);
+        if (contacts > 0 && week + contacts > perWeek)
+        {
+            return new Refusal(
+                $"{contacts} contacts of {exercise.Name} do not fit into the week: {week} are taken or asked for in seven days, at most {perWeek} are allowed."
+            );
+        }
+
+        int high = exercise.IsHighIntensityAt(ask.DropM) ? contacts : 0;
+        int highToday =
+            history
+                .Completed.Where(c => c.Date == day)
+                .Where(c => catalogue.Find(c.ExerciseId)?.IsHighIntensityAt(c.DropHeightM) != false)
+                .Sum(c => c.Contacts) + _before.Where(t => t.HighIntensity).Sum(t => t.Contacts);
+        int highMost = ContactCaps.HighIntensityPerSession(history, _limits, day);
+        return high > 0 && highToday + high > highMost
+            ? new Refusal(
+                $"{high} hard contacts of {exercise.Name} do not fit into the day: {highToday} are taken or asked for, at most {highMost} are allowed."
+            )
+            : null;
     }
+
+    private Refusal? NearFixture(Exercise exercise, ExerciseFacts facts) =>
+        facts.HighIntensity
+        && fixtures.FirstOrDefault(f =>
+            Period.DaysBetween(day, f.Date) is var days
+            && days >= 0
+            && days <= _limits.Whole("high-intensity-days-before-fixture")
+        )
+            is { } fixture
+            ? new Refusal($"{exercise.Name} is too hard this near to {fixture.Name}.")
+            : null;
 }

@@ -16,16 +16,22 @@ internal static class AthleteReports
 {
     private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMM");
 
-    internal static Report Of(AthleteFacts facts, LocalDate asOf, string foot) =>
+    internal static Report Of(Prescription facts, LocalDate asOf, string foot) =>
         new(
             facts.History.Athlete.Id,
             facts.History.Athlete.Name,
             asOf,
-            [Limits(facts), Changed(facts), Drops(facts), Gained(facts), Next(facts)],
+            [
+                Limits(facts),
+                Changed(facts),
+                .. CurveSections.Of(facts.Curves),
+                Gained(facts),
+                Next(facts),
+            ],
             foot
         );
 
-    private static ReportSection Limits(AthleteFacts facts) =>
+    private static ReportSection Limits(Prescription facts) =>
         new(
             "What limits them",
             [
@@ -37,43 +43,20 @@ internal static class AthleteReports
             []
         );
 
-    private static ReportSection Changed(AthleteFacts facts) =>
+    private static ReportSection Changed(Prescription facts) =>
         new(
             "What changed, and how sure",
             facts.Trends.IsEmpty
                 ? ["Nothing was measured twice, so no change can be told."]
-                : [.. facts.Shown.Select(t => $"{Capital(ReportWords.Of(t.Series.Key))}. {t.Sentence}")],
+                :
+                [
+                    .. facts.Shown.Select(t => $"{Capital(ReportWords.Of(t.Series.Key))}. {t.Sentence}"),
+                    .. OtherHeights(facts),
+                ],
             [.. facts.Shown.Where(t => t.Series.Sessions.Length >= 3).Select((t, i) => TrendPlot(t, i + 1))]
         );
 
-    private static ReportSection Drops(AthleteFacts facts)
-    {
-        if (!facts.Drops.TryGet(out DropCurve? curve, out Refusal? refusal))
-        {
-            return new("Drop height", [refusal.Sentence], []);
-        }
-
-        return new(
-            "Drop height",
-            [curve.Sentence, .. curve.Warnings, curve.Basis.Dispute!],
-            [
-                new(
-                    "drop-height",
-                    "Reactive strength over drop height",
-                    "Height stepped from (cm); band: 95 %",
-                    "Index (m/s)",
-                    [.. curve.Curve.Where(s => s.X > 0).Select(s => s with { X = 100 * s.X })],
-                    [.. facts.DropTrials.Select(t => (100 * t.DropM, t.Index))],
-                    [],
-                    100 * curve.ChosenM,
-                    $"train from {100 * curve.ChosenM:0} cm",
-                    curve.Sentence
-                ),
-            ]
-        );
-    }
-
-    private static ReportSection Gained(AthleteFacts facts)
+    private static ReportSection Gained(Prescription facts)
     {
         if (!facts.Gains.TryGet(out GainRanking? ranking, out Refusal? refusal))
         {
@@ -93,17 +76,32 @@ internal static class AthleteReports
         );
     }
 
-    private static ReportSection Next(AthleteFacts facts) =>
-        new(
+    private static IEnumerable<string> OtherHeights(Prescription facts)
+    {
+        ImmutableArray<SeriesKey> others = HeightMethods.Others(facts.Trends.Select(t => t.Series));
+        return others.IsEmpty
+            ? []
+            : [$"{HeightMethods.Rule} Also on record, and another quantity: {string.Join("; ", others.Select(ReportWords.Of))}."];
+    }
+
+    private static ReportSection Next(Prescription facts)
+    {
+        TestProposal[] open = [.. facts.NextTests.Select(o => o.Test.TryGet(out TestProposal? t, out _) ? t : null).OfType<TestProposal>()];
+        return new(
             "What to do next",
             [
-                facts.NextTest.TryGet(out TestProposal? test, out Refusal? no)
-                    ? $"Test: {test.Because} It costs {test.Contacts} contacts, which count. Stop when {string.Join("; when ", test.StopWhen)}."
-                    : $"No drop jump is offered as a test now. {no.Sentence}",
-                .. facts.Profile.Findings.Where(f => f.NextTest is not null).Take(3).Select(f => $"{f.NextTest}."),
+                .. open.Length == 0
+                    ? (string[])["No test is offered now."]
+                    : open.Select(t =>
+                        $"{t.Because} {ReportWords.Contacts(t.Contacts)} Stop when {string.Join("; when ", t.Stop.Words)}."
+                    ),
+                .. facts.NextTests.Select(o => o.Test.TryGet(out _, out Refusal? no) ? null : $"Not now, {o.Question}: {no.Sentence}")
+                    .OfType<string>(),
+                .. open.Length > 1 ? (string[])["All of these fit into one day; the first matters most."] : [],
             ],
             []
         );
+    }
 
     private static ReportPlot TrendPlot(Trend trend, int number)
     {

@@ -25,4 +25,8 @@ public sealed record ReportPlot(
     double? Marked,
     string? MarkedLabel,
     string InWords
-);
+)
+{
+    /// <summary>Far end of a marked range; null where one place is marked.</summary>
+    public double? MarkedTo { get; init; }
+}

@@ -27,6 +27,9 @@ internal static class ReportWords
             _ => name[..(name.LastIndexOf('_') is var i and > 0 ? i : name.Length)].Replace('_', ' '),
         };
 
+    internal static string Contacts(int contacts) =>
+        contacts == 0 ? "It costs no contacts." : $"It costs {contacts} contacts, which count.";
+
     internal static string Outcome(ChosenOutcome outcome) => GainRankings.Name(outcome);
 
     private static string Task(JumpTask task) =>

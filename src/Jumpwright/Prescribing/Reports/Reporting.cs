@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Athletes.Tested;
 using Jumpwright.Athletes.Profiles;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Exercises;
@@ -34,7 +35,7 @@ public static class Reporting
         ArgumentNullException.ThrowIfNull(catalogue);
         ChangeOptions options = ChangeOptions.From(squad.Policy);
         ImmutableArray<Trend> trends = Changes.Of(histories, asOf, options);
-        AthleteFacts[] facts = [.. histories.Select(h => Facts(squad, h, histories, catalogue, trends, asOf))];
+        ImmutableArray<Prescription> facts = Prescriptions(squad, histories, catalogue, asOf, trends);
         return
         [
             SquadReport(squad, facts, trends, options, asOf),
@@ -42,10 +43,49 @@ public static class Reporting
         ];
     }
 
-    private static AthleteFacts Facts(
+    /// <summary>What stands behind the reports, one an athlete, in the squad's order.</summary>
+    public static ImmutableArray<Prescription> Prescriptions(
+        Squad squad,
+        IReadOnlyList<History> histories,
+        Catalogue catalogue,
+        LocalDate asOf
+    )
+    {
+        ArgumentNullException.ThrowIfNull(squad);
+        return Prescriptions(
+            squad,
+            histories,
+            catalogue,
+            asOf,
+            Changes.Of(histories, asOf, ChangeOptions.From(squad.Policy))
+        );
+    }
+
+    private static ImmutableArray<Prescription> Prescriptions(
+        Squad squad,
+        IReadOnlyList<History> histories,
+        Catalogue catalogue,
+        LocalDate asOf,
+        ImmutableArray<Trend> trends
+    )
+    {
+        Dictionary<string, Profile> profiles = histories.ToDictionary(
+            h => h.Athlete.Id,
+            h => Profiling.Of(h, asOf),
+            StringComparer.Ordinal
+        );
+        return
+        [
+            .. histories.Select(h =>
+                Prescribe(squad, h, profiles, catalogue, [.. trends.Where(t => t.Series.AthleteId == h.Athlete.Id)], asOf)
+            ),
+        ];
+    }
+
+    private static Prescription Prescribe(
         Squad squad,
         History history,
-        IReadOnlyList<History> all,
+        Dictionary<string, Profile> profiles,
         Catalogue catalogue,
         ImmutableArray<Trend> trends,
         LocalDate asOf
@@ -53,28 +93,18 @@ public static class Reporting
     {
         HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
         ImmutableArray<Ruling> rulings = SafetyRules.For(history, asOf, ids);
-        Profile profile = Profiling.Of(history, asOf);
+        Profile profile = profiles[history.Athlete.Id];
         Ladder ladder = Ladders.For(profile, history, catalogue, asOf);
-        var gate = new TestGate(history, ladder, rulings, catalogue, squad.Fixtures, asOf);
-        ImmutableArray<DropJumpTrial> drops = DropTests.TrialsOf(history, asOf);
-
-        // The curve is drawn inside what rulings allow today; without a ruling, up to the highest of the catalogue.
-        double limit = rulings
-            .Select(r => r.Effect)
-            .OfType<DropAtMost>()
-            .Select(d => d.HeightM)
-            .Append(catalogue.Exercises.Max(e => e.DropRangeM?.MaxM ?? 0))
-            .Min();
+        var gate = new TestGate(history, ladder, rulings, catalogue, squad.Fixtures, squad.Kit, asOf);
+        AthleteCurves curves = AthleteCurves.Of(history, catalogue, rulings, asOf);
         ChosenOutcome outcome = OutcomeOf(squad, history.Athlete.Id);
-        return new AthleteFacts(
+        return new Prescription(
             history,
             profile,
-            [.. trends.Where(t => t.Series.AthleteId == history.Athlete.Id)],
-            DropCurves.Of(new DropCurveInput(drops, limit)),
-            limit,
-            drops,
-            DropTests.For(history, gate, catalogue, asOf),
-            GainRankings.Of(profile, outcome, Now(profile, outcome), BetweenSd(all, outcome, asOf))
+            trends,
+            curves,
+            NextTests.For(history, profile, gate, catalogue, curves, asOf),
+            GainRankings.Of(profile, outcome, Now(profile, outcome), BetweenSd(profiles.Values, outcome))
         );
     }
 
@@ -115,18 +145,15 @@ public static class Reporting
             _ => null,
         };
 
-    private static double? BetweenSd(IReadOnlyList<History> all, ChosenOutcome outcome, LocalDate asOf)
+    private static double? BetweenSd(IEnumerable<Profile> all, ChosenOutcome outcome)
     {
-        double[] values =
-        [
-            .. all.Select(h => Now(Profiling.Of(h, asOf), outcome)).OfType<Measure>().Select(m => m.Value),
-        ];
+        double[] values = [.. all.Select(p => Now(p, outcome)).OfType<Measure>().Select(m => m.Value)];
         return values.Length < 5 ? null : Statistics.Spread.StandardDeviation(values);
     }
 
     private static Report SquadReport(
         Squad squad,
-        AthleteFacts[] facts,
+        ImmutableArray<Prescription> facts,
         ImmutableArray<Trend> trends,
         ChangeOptions options,
         LocalDate asOf
@@ -150,7 +177,7 @@ public static class Reporting
         ImmutableArray<string> next =
         [
             .. facts.Select(f =>
-                $"{f.History.Athlete.Name}: {(f.NextTest.TryGet(out TestProposal? test, out Refusal? no) ? test.Because : "no drop jump is offered. " + no.Sentence)}"
+                $"{f.History.Athlete.Name}: {NextOf(f)}"
             ),
         ];
         ImmutableArray<string> noise =
@@ -192,6 +219,13 @@ public static class Reporting
             Foot
         );
     }
+
+    private static string NextOf(Prescription facts) =>
+        facts.NextTests.Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test.Because : null).FirstOrDefault(b => b is not null)
+        ?? "no test is offered now. "
+            + facts
+                .NextTests.Select(o => o.Test.TryGet(out _, out Refusal? no) ? null : no.Sentence)
+                .FirstOrDefault(n => n is not null);
 
     private static bool IsFresh(Trend trend, LocalDate asOf) =>
         !trend.Alarms.IsEmpty && Period.DaysBetween(trend.Series.Days[trend.Alarms[^1].Session], asOf) <= 14;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
-using Jumpwright.Calculators.Curves;
 using Jumpwright.Prescribing.Change;
 using Jumpwright.Prescribing.Gains;
 using Jumpwright.Prescribing.Proposals;
@@ -9,23 +8,30 @@ using Jumpwright.Trials;
 
 namespace Jumpwright.Prescribing.Reports;
 
-/// <summary>All that a report says of one athlete.</summary>
-internal sealed record AthleteFacts(
+/// <summary>All that is decided and reported of one athlete.</summary>
+/// <param name="History">What is known.</param>
+/// <param name="Profile">What limits them.</param>
+/// <param name="Trends">What changed.</param>
+/// <param name="Curves">How high, how heavy, how fast.</param>
+/// <param name="NextTests">What to test next, each passed by the gate or refused.</param>
+/// <param name="Gains">What training typically brings.</param>
+public sealed record Prescription(
     History History,
     Profile Profile,
     ImmutableArray<Trend> Trends,
-    Outcome<DropCurve> Drops,
-    double? DropLimitM,
-    ImmutableArray<DropJumpTrial> DropTrials,
-    Outcome<TestProposal> NextTest,
+    AthleteCurves Curves,
+    ImmutableArray<TestOffer> NextTests,
     Outcome<GainRanking> Gains
 )
 {
-    /// <summary>Watched trends first, then those with most sessions; four at most.</summary>
+    /// <summary>
+    /// Watched trends first, then those with most sessions; four at most. Of two ways to get one jump's height only one is shown
+    /// (<see cref="HeightMethods"/>).
+    /// </summary>
     internal ImmutableArray<Trend> Shown =>
         [
-            .. Trends
-                .Where(t => t.Watched || Told.Contains(t.Series.Key.Measure))
+            .. HeightMethods
+                .One(Trends.Where(t => t.Watched || Told.Contains(t.Series.Key.Measure)), t => t.Series)
                 .OrderByDescending(t => t.Watched)
                 .ThenByDescending(t => t.Series.Sessions.Length)
                 .ThenBy(t => t.Series.Key.Task)

@@ -1,8 +1,7 @@
 using Jumpwright.Athletes;
-using Jumpwright.Safety;
 using NodaTime;
 
-namespace Jumpwright.Plans.Asking;
+namespace Jumpwright.Safety;
 
 /// <summary>
 /// Contacts by level, out of limits.json: the lower edges of the handbook's bands for a session (Potach and Chu, from

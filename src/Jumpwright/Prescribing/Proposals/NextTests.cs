@@ -1,0 +1,229 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Athletes.Tested;
+using Jumpwright.Calculators.Curves;
+using Jumpwright.Calculators.RunUps;
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
+using NodaTime;
+
+namespace Jumpwright.Prescribing.Proposals;
+
+/// <summary>
+/// Every test that would sharpen an athlete's picture, each put through the same gate. What guards health comes first, then the
+/// curves, then qualities that nobody tested. Each offer is counted before the next is asked for, so that all of them together
+/// fit into the day.
+/// </summary>
+public static class NextTests
+{
+    private const int Trials = CurveNumbers.TrialsOfATest;
+
+    /// <summary>Offers and refusals, in order.</summary>
+    public static ImmutableArray<TestOffer> For(
+        History history,
+        Profile profile,
+        TestGate gate,
+        Catalogue catalogue,
+        AthleteCurves curves,
+        LocalDate day
+    )
+    {
+        ArgumentNullException.ThrowIfNull(profile);
+        ArgumentNullException.ThrowIfNull(gate);
+        ArgumentNullException.ThrowIfNull(curves);
+        var offers = ImmutableArray.CreateBuilder<TestOffer>();
+        foreach (
+            (string question, Func<TestGate, Outcome<TestProposal>> ask) in Questions(
+                history,
+                profile,
+                catalogue,
+                curves,
+                day
+            )
+        )
+        {
+            Outcome<TestProposal> test = ask(gate);
+            offers.Add(new TestOffer(question, test));
+            if (test.TryGet(out TestProposal? offered, out _))
+            {
+                gate = gate.After(offered);
+            }
+        }
+
+        return offers.ToImmutable();
+    }
+
+    private static IEnumerable<(string, Func<TestGate, Outcome<TestProposal>>)> Questions(
+        History history,
+        Profile profile,
+        Catalogue catalogue,
+        AthleteCurves curves,
+        LocalDate day
+    )
+    {
+        string id = history.Athlete.Id;
+        foreach (Quality quality in (Quality[])[Quality.Landing, Quality.SingleLeg])
+        {
+            if (Open(profile, quality) is { } finding)
+            {
+                yield return (Question(quality), gate => OfQuality(id, finding, gate));
+            }
+        }
+
+        yield return ("drop height", gate => DropTests.For(history, gate, catalogue, day));
+        if (curves.Loaded is { } loaded && curves.LoadSpeed.TryGet(out LoadCurve? speeds, out _))
+        {
+            yield return ("load of a jump", gate => Loaded(id, loaded, speeds, gate));
+        }
+
+        if (curves.Pulls.TryGet(out LoadVelocity? pulls, out _))
+        {
+            yield return ("maximum of the heavy pull", gate => Pull(history, day, pulls, gate));
+        }
+
+        if (curves.RunUp.TryGet(out RunUp? run, out _) && curves.Approach.TryGet(out ApproachJumps? jumps, out _))
+        {
+            yield return ("run-up speed", gate => Approach(id, run, jumps, gate));
+        }
+
+        foreach (
+            Quality quality in (Quality[])
+                [Quality.Push, Quality.StretchShortening, Quality.AnkleStiffness, Quality.RunUp]
+        )
+        {
+            if (Open(profile, quality) is { } finding)
+            {
+                yield return (Question(quality), gate => OfQuality(id, finding, gate));
+            }
+        }
+    }
+
+    private static Finding? Open(Profile profile, Quality quality) =>
+        profile.Findings.FirstOrDefault(f =>
+            f.Quality == quality && f.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear && f.Quality == quality
+        );
+
+    private static string Question(Quality quality) =>
+        quality switch
+        {
+            Quality.Landing => "landing",
+            Quality.SingleLeg => "single leg",
+            Quality.Push => "the push",
+            Quality.StretchShortening => "use of the dip",
+            Quality.AnkleStiffness => "ankle stiffness",
+            Quality.ReactiveStrength => "reactive strength",
+            _ => "run-up",
+        };
+
+    /// <summary>What is jumped in the test of that quality, the first that is open; from the easiest where any of them would do.</summary>
+    private static (string Exercise, int Trials, double? DropM)[] Jumps(Quality quality) =>
+        quality switch
+        {
+            Quality.Landing => [("low-drop-landing", Trials, 0.10), ("jump-and-stick", Trials, null), ("snap-down", Trials, null)],
+            Quality.SingleLeg => [("single-leg-forward-hop", Trials, null)],
+            Quality.Push => [("squat-jump", Trials, null)],
+            Quality.StretchShortening => [("countermovement-jump", Trials, null)],
+            Quality.AnkleStiffness => [("pogo-hop", 10, null), ("low-pogo", 10, null)],
+            _ => [("approach-jump-two-feet", Trials, null), ("approach-jump-two-feet-easy", Trials, null)],
+        };
+
+    private static Outcome<TestProposal> OfQuality(string athlete, Finding finding, TestGate gate)
+    {
+        Refusal? last = null;
+        foreach ((string exercise, int trials, double? dropM) in Jumps(finding.Quality))
+        {
+            Outcome<TestProposal> test = Make(
+                athlete,
+                new TestAsk(exercise, trials) { DropM = dropM },
+                gate,
+                $"{finding.NextTest ?? "it"} would tell whether {Question(finding.Quality)} limits them",
+                null
+            );
+            if (test.TryGet(out _, out Refusal? no))
+            {
+                return test;
+            }
+
+            last ??= no;
+        }
+
+        return last!;
+    }
+
+    private static Outcome<TestProposal> Loaded(string athlete, LoadedJumps jumps, LoadCurve curve, TestGate gate) =>
+        curve.NextLoadKg is not { } load
+            ? new Refusal($"No further loaded jump is needed: {curve.Sentence}")
+            : Make(
+                athlete,
+                new TestAsk("hex-bar-jump", Trials) { LoadKg = load, HeaviestKg = jumps.HeaviestKg },
+                gate,
+                "it would sharpen the range of loads most",
+                jumps.Heights.Where(h => h.LoadKg <= load + 0.01).Select(h => (double?)h.Value).DefaultIfEmpty(null).Min()
+            );
+
+    private static Outcome<TestProposal> Pull(History history, LocalDate day, LoadVelocity line, TestGate gate) =>
+        line.NextLoadKg is not { } load
+            ? new Refusal($"No further pull is needed: {line.Sentence}")
+            : Make(
+                history.Athlete.Id,
+                new TestAsk("hex-bar-pull", 2)
+                {
+                    LoadKg = load,
+                    HeaviestKg = HexBarPulls.Of(history, day).Max(p => p.LoadKg),
+                },
+                gate,
+                "it would narrow the estimated maximum most",
+                null
+            );
+
+    private static Outcome<TestProposal> Approach(string athlete, RunUp run, ApproachJumps jumps, TestGate gate) =>
+        run.NextSpeedMS is not { } speed || run.NextFoot is not { } foot
+            ? new Refusal($"No further approach jump is needed: {run.Sentence}")
+            : Make(
+                athlete,
+                new TestAsk(foot == TakeOffFoot.TwoFeet ? "approach-jump-two-feet" : "approach-jump-one-foot", Trials)
+                {
+                    SpeedMS = jumps.Fastest(foot) is null ? null : speed,
+                    FastestMS = jumps.Fastest(foot),
+                },
+                gate,
+                "it would sharpen the best run-up most",
+                null
+            );
+
+    private static Outcome<TestProposal> Make(
+        string athlete,
+        TestAsk ask,
+        TestGate gate,
+        string because,
+        double? referenceHeightM
+    )
+    {
+        if (!gate.Check(ask).TryGet(out Exercise? exercise, out Refusal? refusal))
+        {
+            return refusal;
+        }
+
+        string how =
+            (ask.DropM is { } drop ? $" from {100 * drop:0} cm" : "")
+            + (ask.LoadKg is { } load ? $" with {load:0.#} kg" : "")
+            + (ask.SpeedMS is { } speed ? $" at about {speed:0.0} m/s" : "");
+        bool jumps = exercise.ContactsPerRep > 0;
+        return new TestProposal(
+            athlete,
+            exercise.Id,
+            ask,
+            TestGate.ContactsOf(exercise, ask.Trials),
+            exercise.IsHighIntensityAt(ask.DropM),
+            null,
+            $"{exercise.Name}{how}, {ask.Trials} trials: {because}.",
+            new TestStop(
+                null,
+                jumps && exercise.Intent == "maximal" ? gate.Limits["stop-height-loss"] : null,
+                null,
+                jumps ? 1 : null,
+                gate.Limits["stop-pain-during"]
+            )
+        );
+    }
+}
