@@ -110,6 +110,7 @@ public static class KitDesk
             ],
             RunUp
         ),
+        .. MoreTools.All,
     ];
 
     private static Outcome<KitAnswer> Bands(KitTyped t)

@@ -9,10 +9,15 @@ public static class DropCurveValidation
 {
     private const int Trials = CurveNumbers.TrialsOfATest;
 
-    public static DropCurveReport Run(int athletes, ulong seed = 20270104)
+    /// <summary>All athletes, judged.</summary>
+    /// <param name="athletes">How many.</param>
+    /// <param name="seed">Of the chance.</param>
+    /// <param name="prior">What is believed of such curves before; the house's when null.</param>
+    public static DropCurveReport Run(int athletes, ulong seed = 20270104, CurvePrior? prior = null)
     {
+        CurvePrior belief = prior ?? CurveNumbers.Drop;
         var results = new One[athletes];
-        Parallel.For(0, athletes, i => results[i] = Judge(SeededRandom.For(seed ^ 0xD0, (ulong)i + 1)));
+        Parallel.For(0, athletes, i => results[i] = Judge(SeededRandom.For(seed ^ 0xD0, (ulong)i + 1), belief));
         double[] losses = [.. results.Select(r => r.Loss).Order()];
         return new DropCurveReport(
             athletes,
@@ -28,7 +33,7 @@ public static class DropCurveValidation
         );
     }
 
-    private static One Judge(SeededRandom random)
+    private static One Judge(SeededRandom random, CurvePrior prior)
     {
         DropCurveAthlete athlete = DropCurveAthlete.Draw(random);
         int above = 0;
@@ -74,7 +79,7 @@ public static class DropCurveValidation
         }
 
         DropCurve Curve(List<DropJumpTrial> trials) =>
-            DropCurves.Of(new DropCurveInput([.. trials], athlete.LimitM)).Require();
+            DropCurves.Of(new DropCurveInput([.. trials], athlete.LimitM) { Prior = prior }).Require();
 
         // The third height: the suggested one against one drawn from all that would be allowed.
         (double, double, double, double) Compare()
@@ -92,10 +97,7 @@ public static class DropCurveValidation
             {
                 List<DropJumpTrial> more = [.. jumped];
                 Add(more, dropM);
-                PeakedCurve curve = PeakedCurve.Of(
-                    [.. more.Select(t => new CurvePoint(t.DropM, t.Index))],
-                    CurveNumbers.Drop
-                );
+                PeakedCurve curve = PeakedCurve.Of([.. more.Select(t => new CurvePoint(t.DropM, t.Index))], prior);
                 (double place, double sd) = curve.BestPlace(0.10, ceiling);
                 return (sd, place - Math.Clamp(athlete.PeakM, 0.10, ceiling));
             }

@@ -11,7 +11,19 @@ public static class LevelValidation
 
     private const int FirstJudged = 4;
 
-    public static LevelReport Run(int athletes, int sessions = 40, ulong seed = 20270104)
+    /// <summary>All athletes, judged.</summary>
+    /// <param name="athletes">How many.</param>
+    /// <param name="sessions">Sessions of each.</param>
+    /// <param name="seed">Of the chance.</param>
+    /// <param name="start">Where the belief starts; the house's when null.</param>
+    /// <param name="wanderPct">What counts as ordinary wander, % a week.</param>
+    public static LevelReport Run(
+        int athletes,
+        int sessions = 40,
+        ulong seed = 20270104,
+        LevelPrior? start = null,
+        double wanderPct = LevelAlarms.OrdinaryWanderPct
+    )
     {
         ControlChart chart = ControlChart.For(1, SeriesOfASquad, sessions);
         var results = new One[athletes];
@@ -23,7 +35,7 @@ public static class LevelValidation
         Parallel.For(
             0,
             squads.Length,
-            s => priors[s] = Noise.UsualPrior.LearnedFrom([.. squads[s].Select(a => a.Sessions)])
+            s => priors[s] = (start ?? Noise.UsualPrior).LearnedFrom([.. squads[s].Select(a => a.Sessions)])
         );
         Parallel.For(0, athletes, i => beliefs[i] = LevelBelief.Of(drawn[i].Sessions, priors[i / (int)SeriesOfASquad]));
         double[] spread =
@@ -41,7 +53,8 @@ public static class LevelValidation
                     beliefs[i],
                     priors[i / (int)SeriesOfASquad],
                     spread[i / (int)SeriesOfASquad],
-                    chart
+                    chart,
+                    wanderPct
                 )
         );
         double[] delays = [.. results.Where(r => r.Delay is not null).Select(r => (double)r.Delay!.Value).Order()];
@@ -64,7 +77,14 @@ public static class LevelValidation
         );
     }
 
-    private static One Judge(LevelAthlete athlete, LevelBelief all, LevelPrior prior, double spread, ControlChart chart)
+    private static One Judge(
+        LevelAthlete athlete,
+        LevelBelief all,
+        LevelPrior prior,
+        double spread,
+        ControlChart chart,
+        double wanderPct
+    )
     {
         int n = athlete.Sessions.Length;
         (double Level, double Sd)[] smooth = all.Smooth();
@@ -82,7 +102,7 @@ public static class LevelValidation
         int quiet = athlete.WalkVariancePerDay > 0 ? 0 : athlete.StepAt ?? n;
         (int falseAlarms, int? delay) = Count(
             athlete,
-            [.. LevelAlarms.Of(athlete.Sessions, prior, chart, spread).Select(a => (a.Session, a.Risen))],
+            [.. LevelAlarms.Of(athlete.Sessions, prior, chart, spread, wanderPct).Select(a => (a.Session, a.Risen))],
             quiet
         );
         (int falseKnown, int? delayKnown) = Count(

@@ -4,8 +4,10 @@ using Jumpwright.Calculators.Bounding;
 using Jumpwright.Calculators.Boxes;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Calculators.Deciding;
+using Jumpwright.Calculators.Demands;
 using Jumpwright.Calculators.Drops;
 using Jumpwright.Calculators.Landings;
+using Jumpwright.Calculators.Responses;
 using Jumpwright.Calculators.RunUps;
 using Jumpwright.Calculators.Springs;
 
@@ -30,5 +32,7 @@ public static class CalculatorList
         ForceVelocityProfiles.Basis,
         RunUpCurves.Basis,
         TrialsNeeded.Basis,
+        ExerciseDemands.Basis,
+        TrainingResponses.Basis,
     ];
 }

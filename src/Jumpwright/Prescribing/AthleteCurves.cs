@@ -43,12 +43,7 @@ public sealed record AthleteCurves(
 )
 {
     /// <summary>From the history, the catalogue's ranges and the rulings of that day.</summary>
-    public static AthleteCurves Of(
-        History history,
-        Catalogue catalogue,
-        ImmutableArray<Ruling> rulings,
-        LocalDate day
-    )
+    public static AthleteCurves Of(History history, Catalogue catalogue, ImmutableArray<Ruling> rulings, LocalDate day)
     {
         ArgumentNullException.ThrowIfNull(history);
         ArgumentNullException.ThrowIfNull(catalogue);

@@ -15,18 +15,20 @@ public static class LevelAlarms
     /// <param name="prior">The squad's prior.</param>
     /// <param name="chart">The chart that keeps the stated rate.</param>
     /// <param name="spread">How widely the squad's surprises spread (<see cref="ControlChart.SpreadOf"/>).</param>
+    /// <param name="wanderPct">What counts as ordinary wander, % a week.</param>
     public static IReadOnlyList<LevelAlarm> Of(
         ReadOnlySpan<SessionMean> sessions,
         LevelPrior prior,
         ControlChart chart,
-        double spread
+        double spread,
+        double wanderPct = OrdinaryWanderPct
     )
     {
         var alarms = new List<LevelAlarm>();
         int start = 0;
         while (start < sessions.Length)
         {
-            double[] scores = [.. SurpriseOf(sessions[start..], prior).Select(z => z / spread)];
+            double[] scores = [.. SurpriseOf(sessions[start..], prior, wanderPct).Select(z => z / spread)];
             (int Index, int Direction)? first = chart.Alarms(scores).Select(a => ((int, int)?)a).FirstOrDefault();
             if (first is not { } alarm)
             {
@@ -41,9 +43,13 @@ public static class LevelAlarms
     }
 
     /// <summary>Surprise of each session to a level that stays where it is, but for ordinary wander.</summary>
-    public static IReadOnlyList<double> SurpriseOf(ReadOnlySpan<SessionMean> sessions, LevelPrior prior)
+    public static IReadOnlyList<double> SurpriseOf(
+        ReadOnlySpan<SessionMean> sessions,
+        LevelPrior prior,
+        double wanderPct = OrdinaryWanderPct
+    )
     {
         ArgumentNullException.ThrowIfNull(prior);
-        return LevelBelief.Of(sessions, prior.WalkingNoFasterThan(OrdinaryWanderPct)).Surprise;
+        return LevelBelief.Of(sessions, prior.WalkingNoFasterThan(wanderPct)).Surprise;
     }
 }

@@ -29,6 +29,7 @@ public class ApiTests(ServedDemo demo)
                     "/api/athletes",
                     "/api/athletes/{id}/trials",
                     "/api/athletes/{id}/fhir",
+                    "/api/athletes/{id}/report",
                     "/api/plan",
                     "/api/catalogue",
                     "/api/export/measures.csv",
@@ -50,6 +51,15 @@ public class ApiTests(ServedDemo demo)
         Assert.Equal("measured", (string)trials[0]!["verdict"]!);
         Measure measure = first.Trial.Measures[0];
         Assert.Equal(measure.Value, (double)trials[0]!["measures"]![measure.Name]!["value"]!);
+    }
+
+    [Fact]
+    public async Task Report_IsWhatReportJsonPrints()
+    {
+        JsonNode report = JsonNode.Parse(await Text("/api/athletes/a01/report"))!;
+        Assert.Equal("a01", (string)report["athlete"]!);
+        Assert.NotEmpty(report["findings"]!.AsArray());
+        Assert.NotEmpty(report["next_tests"]!.AsArray());
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Calculators.Boxes;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Progression;
@@ -7,6 +8,7 @@ using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Safety;
 using Jumpwright.Tests.Athletes;
+using Jumpwright.Tests.Prescribing;
 using Jumpwright.Tests.Safety;
 using Jumpwright.Trials;
 
@@ -70,7 +72,11 @@ public class DoseTests
 
     [Fact]
     public void DepthJump_BestBoxHasALongContact_IsPassedOver() =>
-        Assert.Equal(0.30, Of("depth-jump", Drops((0.30, 1.60, 0.22), (0.40, 2.40, 0.27))).Require().DropHeightM);
+        Assert.InRange(
+            Of("depth-jump", Drops((0.30, 1.60, 0.22), (0.40, 2.40, 0.27))).Require().DropHeightM!.Value,
+            0.30,
+            0.36 // the line of contacts meets the ceiling of 250 ms at 36 cm
+        );
 
     [Fact]
     public void DepthJump_NeverMeasured_IsRefusedWithASentence()
@@ -83,7 +89,7 @@ public class DoseTests
     public void DepthJump_Over100Kilograms_StaysUnderTheCap()
     {
         History heavy = Drops((0.40, 1.5, 0.22), (0.50, 2.4, 0.22)).Weighing(110);
-        Assert.Equal(0.40, Of("depth-jump", heavy).Require().DropHeightM);
+        Assert.InRange(Of("depth-jump", heavy).Require().DropHeightM!.Value, 0.40, 0.46);
     }
 
     [Fact]
@@ -101,10 +107,92 @@ public class DoseTests
             History history = new Story(Patient.Well).Counter(height).Counter(height).History;
             double box = Of("box-jump", history).Require().BoxHeightM!.Value;
             Assert.True(
-                box <= Math.Max(Standard.Find("box-jump")!.BoxRangeM!.Value.MinM, height + (0.18 * 1.75) - 0.20 + 1e-9),
+                box <= Math.Max(Standard.Find("box-jump")!.BoxRangeM!.Value.MinM, height + (0.16 * 1.75) - 0.20 + 1e-9),
                 $"{height}: {box}"
             );
         }
+    }
+
+    /// <summary>The dose and the kit desk's calculator stand on one model of the legs.</summary>
+    [Fact]
+    public void BoxJump_CeilingIsThatOfTheCalculator()
+    {
+        History history = new Story(Patient.Well).Counter(0.45).Counter(0.45).Counter(0.45).History;
+        Measure jump = Profiling
+            .Of(history, Story.Today)
+            .Current.Single(e => e.Measure.Name == MeasureNames.JumpHeight)
+            .Measure;
+        BoxLanding landing = BoxLandings
+            .Of(new BoxLandingInput(history.Athlete.StatureM!.Value, 70, jump.Value, jump.StandardUncertainty))
+            .Require();
+        Assert.Equal(landing.ProposedM!.Value, Of("box-jump", history).Require().BoxHeightM!.Value, 9);
+    }
+
+    private static History Loaded(params (double LoadKg, double HeightM)[] jumps) =>
+        jumps.Aggregate(
+            Patient.Well.Weighing(80),
+            (history, j) =>
+                Enumerable
+                    .Range(0, 3)
+                    .Aggregate(
+                        history,
+                        (h, _) =>
+                            TestedSquad.Jumped(
+                                h,
+                                JumpTask.LoadedJump,
+                                null,
+                                j.LoadKg,
+                                (MeasureNames.JumpHeight, j.HeightM, Unit.Metre)
+                            )
+                    )
+        );
+
+    [Fact]
+    public void HexBarJump_MeasuredJumps_GiveTheLoadInsideTheRangeAndTheBound()
+    {
+        // 80 to 90 % of the take-off velocity at 0 kg is 64 to 81 % of its height: 0.29 m comes with 18 kg on this line.
+        Dose dose = Of("hex-bar-jump", Loaded((0, 0.36), (15, 0.30), (30, 0.24))).Require();
+        Assert.Equal(15, dose.ExternalLoadKg!.Value, 0.01);
+        Assert.Contains("own jumps", dose.LoadBasis, StringComparison.Ordinal);
+
+        // The heaviest jumped with bounds it: 110 % of 16 kg is below the 17.5 kg that the line would ask for.
+        Assert.Equal(15, Of("hex-bar-jump", Loaded((0, 0.36), (16, 0.35))).Require().ExternalLoadKg);
+    }
+
+    [Fact]
+    public void HexBarPull_TimedPulls_MoveTheBaseByAtMostTenPerCentAboveTheHeaviest()
+    {
+        History timed = TestedSquad.Typed(
+            Patient.Well,
+            [("hex-bar-load", 60), ("hex-bar-velocity", 1.00)],
+            [("hex-bar-load", 80), ("hex-bar-velocity", 0.85)],
+            [("hex-bar-load", 100), ("hex-bar-velocity", 0.70)],
+            [("hex-bar-load", 120), ("hex-bar-velocity", 0.55)]
+        );
+        Dose dose = Of("hex-bar-pull", timed).Require();
+        Assert.InRange(dose.ExternalLoadKg!.Value, 90, 0.75 * 1.10 * 120);
+        Assert.Contains("less 2u", dose.LoadBasis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ApproachJump_TimedRunUps_GiveItsSpeed_NeverAbove110PerCent()
+    {
+        History timed = TestedSquad.Typed(Patient.Well, [("standing-reach", 2.20), ("best-touch", 2.60)]);
+        timed = TestedSquad.Typed(
+            timed,
+            Side.Both,
+            [
+                .. new[] { 2.0, 2.5, 3.0, 3.5, 4.0, 4.5 }.Select(v =>
+                    (IEnumerable<(string, double)>)
+                        [("run-up-speed", v), ("run-up-touch", 2.20 + 0.50 - (0.05 * (v - 3.4) * (v - 3.4)))]
+                ),
+            ]
+        );
+        double full = Of("approach-jump-two-feet", timed).Require().RunUpSpeedMS!.Value;
+        Assert.InRange(full, 2.3, 1.10 * 4.5);
+        Assert.InRange(Of("approach-jump-two-feet-easy", timed).Require().RunUpSpeedMS!.Value, 0.7 * full, 0.76 * full);
+        Assert.Null(Of("approach-jump-one-foot", timed).Require().RunUpSpeedMS);
+        Assert.Null(Of("approach-jump-two-feet", Patient.Well).Require().RunUpSpeedMS);
     }
 
     [Fact]

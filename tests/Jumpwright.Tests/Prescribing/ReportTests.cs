@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Prescribing.Reports;
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Simulation.Chance;
 using Jumpwright.Tests.Athletes;
@@ -97,6 +98,51 @@ public class ReportTests
         Assert.Contains("Nothing was measured twice", text, StringComparison.Ordinal);
         Assert.Contains("not measured for this athlete", text, StringComparison.Ordinal);
         Assert.All(reports, r => Assert.Contains("clears nobody", r.Foot, StringComparison.Ordinal));
+    }
+
+    /// <summary>Two ways to get one jump's height are nearly one number: one is shown, by counting sessions, the other named once.</summary>
+    [Fact]
+    public void Heights_ByTwoMethods_AreShownOnce_AndTheOtherIsNamedOnce()
+    {
+        History history = Athlete(3);
+        history = history with
+        {
+            Trials =
+            [
+                .. history.Trials.Select(t =>
+                    t.Trial.Task != JumpTask.CountermovementJump
+                        ? t
+                        : t with
+                        {
+                            Trial = t.Trial with
+                            {
+                                Measures = t.Trial.Measures.Add(
+                                    new Measure(
+                                        MeasureNames.JumpHeightFlightTime,
+                                        t.Trial.Measures[0].Value + 0.015,
+                                        Unit.Metre,
+                                        0.004,
+                                        "flight-time"
+                                    )
+                                ),
+                            },
+                        }
+                ),
+            ],
+        };
+        Report report = Reporting.Of(Club, [history], Catalogue.Standard, Story.Today)[1];
+        string changed = Text(report);
+        Assert.Equal(1, Count(changed, "Level "));
+        Assert.Equal(1, Count(changed, "jump height by flight time"));
+        Assert.Contains("impulse–momentum where both have as many", changed, StringComparison.Ordinal);
+        Assert.Single(
+            report.Sections.SelectMany(s => s.Plots),
+            p =>
+                p.Name.Contains("jump_height", StringComparison.Ordinal)
+                || p.Name.Contains("jump-height", StringComparison.Ordinal)
+        );
+
+        static int Count(string text, string what) => text.Split(what, StringSplitOptions.None).Length - 1;
     }
 
     [Fact]

@@ -307,7 +307,13 @@ internal static class TestedSquad
                         [],
                         []
                     ),
-                    new RecordingLabels(history.Athlete.Id, Today.PlusDays(-6), task, ExternalLoadKg: loadKg, DropHeightM: dropM),
+                    new RecordingLabels(
+                        history.Athlete.Id,
+                        Today.PlusDays(-6),
+                        task,
+                        ExternalLoadKg: loadKg,
+                        DropHeightM: dropM
+                    ),
                     Device.TwoForcePlates,
                     $"{history.Trials.Length:000}.csv",
                     "00"

@@ -34,17 +34,5 @@ internal sealed record NextTestJson(
                 test.DoubtLeft,
                 TestStopJson.Of(test.Stop)
             )
-            : new(
-                offer.Question,
-                Offered: false,
-                refusal.Sentence,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null
-            );
+            : new(offer.Question, Offered: false, refusal.Sentence, null, null, null, null, null, null, null, null);
 }

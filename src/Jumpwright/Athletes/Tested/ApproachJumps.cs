@@ -40,9 +40,7 @@ public sealed record ApproachJumps(
     /// <summary>The curves; refused below three jumps off the same feet.</summary>
     /// <param name="seekNext">False leaves the next test unsought, which is the dear part.</param>
     public Outcome<RunUp> Curve(bool seekNext = true) =>
-        RunUpCurves.Of(
-            new RunUpInput(Trials, Standing.Value, Standing.StandardUncertainty) { SeekNext = seekNext }
-        );
+        RunUpCurves.Of(new RunUpInput(Trials, Standing.Value, Standing.StandardUncertainty) { SeekNext = seekNext });
 
     /// <summary>What was measured, or a sentence that says what is missing.</summary>
     public static Outcome<ApproachJumps> Of(History history, LocalDate day)
@@ -150,10 +148,7 @@ public sealed record ApproachJumps(
         ScreenResult[] speeds
     )
     {
-        MeasuredTrial[] ordered =
-        [
-            .. trials.OrderBy(t => t.File, StringComparer.Ordinal).ThenBy(t => t.Trial.Number),
-        ];
+        MeasuredTrial[] ordered = [.. trials.OrderBy(t => t.File, StringComparer.Ordinal).ThenBy(t => t.Trial.Number)];
         if (speeds.Length != ordered.Length || speeds.Any(s => s.TrialNumber < 1 || s.TrialNumber > ordered.Length))
         {
             yield break;

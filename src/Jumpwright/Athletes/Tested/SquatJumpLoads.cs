@@ -69,12 +69,7 @@ public static class SquatJumpLoads
                 new ForceVelocityInput(
                     mass,
                     pushOffs.Average(),
-                    [
-                        .. jumps.Select(t => new LoadedJump(
-                            t.Trial.Labels.ExternalLoadKg ?? 0,
-                            t.Height!.Value
-                        )),
-                    ],
+                    [.. jumps.Select(t => new LoadedJump(t.Trial.Labels.ExternalLoadKg ?? 0, t.Height!.Value))],
                     FieldTest.Find(PushOffTest)!.StandardUncertainty / Math.Sqrt(pushOffs.Length)
                 )
             );

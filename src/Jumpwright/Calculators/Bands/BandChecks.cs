@@ -5,11 +5,11 @@ namespace Jumpwright.Calculators.Bands;
 /// <summary>The conditions of a band set-up, each judged at the apex with tension + 2u. Unknown closes.</summary>
 internal static class BandChecks
 {
-    internal static IEnumerable<Check> Of(string side, Pull pull, double apexM)
+    internal static IEnumerable<Check> Of(string side, Pull pull, double apexM, double friction)
     {
         yield return Kind(side, pull.Side.Anchor);
         yield return Lifts(side, pull, apexM);
-        yield return Slides(side, pull, apexM);
+        yield return Slides(side, pull, apexM, friction);
         yield return Stretch(side, pull, apexM);
         yield return new(
             $"{side}-wear",
@@ -69,7 +69,7 @@ internal static class BandChecks
         );
     }
 
-    private static Check Slides(string side, Pull pull, double apexM)
+    private static Check Slides(string side, Pull pull, double apexM, double friction)
     {
         string id = $"{side}-anchor-slides";
         if (pull.Side.AnchorMassKg is not { } mass)
@@ -82,12 +82,12 @@ internal static class BandChecks
         double horizontal = tension * pull.Side.AnchorDistanceM / length;
         double vertical = pull.VerticalN(apexM) + (2 * pull.VerticalUncertaintyN(apexM));
         double left = Math.Max((mass * Gravity.MetresPerSecondSquared) - vertical, 0);
-        double most = BandMargins.FrictionShare.Value * BandMargins.Friction.Value * left;
+        double most = BandMargins.FrictionShare.Value * friction * left;
         bool met = horizontal <= most;
         return new(
             id,
             met ? CheckState.Met : CheckState.NotMet,
-            $"{(met ? "The" : "the")} {side} band drags its anchor sideways with up to {horizontal:0} N; half of the friction that is left is {most:0} N (coefficient {BandMargins.Friction.Value:0.0})."
+            $"{(met ? "The" : "the")} {side} band drags its anchor sideways with up to {horizontal:0} N; half of the friction that is left is {most:0} N (coefficient {friction:0.0#})."
         );
     }
 

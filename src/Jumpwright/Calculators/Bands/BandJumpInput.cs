@@ -18,4 +18,8 @@ public sealed record BandJumpInput(
     double JumpHeightSdM,
     double BodyMassKg,
     double ScaleUncertaintyN = 3
-);
+)
+{
+    /// <summary>Coefficient of friction that anchors are counted with; the house's low one.</summary>
+    public double Friction { get; init; } = BandMargins.Friction.Value;
+}

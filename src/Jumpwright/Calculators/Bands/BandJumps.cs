@@ -29,6 +29,7 @@ public static class BandJumps
             Input.Outside("Jump height", input.JumpHeightM, 0.02, 1.2, "m"),
             Input.Outside("The SD of jump height", input.JumpHeightSdM, 0, 0.3, "m"),
             Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside("The coefficient of friction", input.Friction, 0.05, 1.5, ""),
             Input.Outside("The scale's uncertainty", input.ScaleUncertaintyN, 0.1, 50, "N"),
             Bad("left", input.Left),
             Bad("right", input.Right)
@@ -75,8 +76,8 @@ public static class BandJumps
         ];
         ImmutableArray<Check> checks =
         [
-            .. BandChecks.Of("left", l, apex),
-            .. BandChecks.Of("right", r, apex),
+            .. BandChecks.Of("left", l, apex, input.Friction),
+            .. BandChecks.Of("right", r, apex, input.Friction),
             BandChecks.Alike(l, r, apex),
         ];
         bool holds = checks.All(c => c.State == CheckState.Met);

@@ -162,10 +162,7 @@ public static class BoxLandings
         double half = BoxNumbers.HalfSquat.Value;
         double fall = links.StandingCentreM - links.Squat(half).CentreM;
         double rivalFall = rival.StandingCentreM - rival.Squat(half).CentreM;
-        return (
-            fall,
-            Math.Sqrt(Square(BoxNumbers.PostureDoubt.Value * links.StatureM) + Square(fall - rivalFall))
-        );
+        return (fall, Math.Sqrt(Square(BoxNumbers.PostureDoubt.Value * links.StatureM) + Square(fall - rivalFall)));
     }
 
     private static string Cm(double metres) => (100 * metres).ToString("0");

@@ -72,10 +72,7 @@ public static class DropCurves
             );
         }
 
-        PeakedCurve curve = PeakedCurve.Of(
-            [.. trials.Select(t => new CurvePoint(t.DropM, t.Index))],
-            input.Prior
-        );
+        PeakedCurve curve = PeakedCurve.Of([.. trials.Select(t => new CurvePoint(t.DropM, t.Index))], input.Prior);
         ContactLine contact = ContactLine.Of(trials);
         double roof = Math.Min(input.LimitM, highest);
 
@@ -99,7 +96,8 @@ public static class DropCurves
         (double seconds, double secondsSd) = contact.At(chosen);
 
         double ceiling = Math.Min(input.LimitM, highest + CurveNumbers.Step.Value);
-        (double Drop, double Left)? next = slow || !input.SeekNext ? null : Next(curve, lowest, highest, ceiling, input.LimitM);
+        (double Drop, double Left)? next =
+            slow || !input.SeekNext ? null : Next(curve, lowest, highest, ceiling, input.LimitM);
         bool settled =
             chance >= CurveNumbers.Sure.Value
             && heights.Length >= 3

@@ -153,7 +153,8 @@ public static class LoadCurves
 
     private static string? Next(double[] loads, double roof, bool open) =>
         NextLoad(loads, roof, open) is not { } next ? null
-        : next > loads[^1] ? $"Three jumps with {next:0.#} kg, the most that bound and plates allow, would sharpen it most."
+        : next > loads[^1]
+            ? $"Three jumps with {next:0.#} kg, the most that bound and plates allow, would sharpen it most."
         : "Three more jumps at the lightest and at the heaviest load would sharpen it.";
 
     /// <summary>Down to what plates of 1.25 kg make; the heaviest load again where the bound leaves no room above it.</summary>

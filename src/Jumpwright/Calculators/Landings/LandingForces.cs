@@ -85,14 +85,8 @@ public static class LandingForces
             );
         }
 
-        SpringDamper model = SpringFit.Of(landings, weight, LoadingWeight);
-        double squares = landings.Sum(l =>
-            Square(Math.Log(l.PeakForceN / weight / model.PeakBw(Flight.TouchDownSpeedMS(l.DropM))))
-        );
-        double miss = Math.Sqrt(
-            (squares + (StartingDegreesOfFreedom * Square(StartingMiss.Value)))
-                / (Math.Max(landings.Length - 2, 0) + StartingDegreesOfFreedom)
-        );
+        SpringDamper model = Fit(landings, weight);
+        double miss = Miss(landings, model, weight);
         double[] logs = [.. heights.Select(h => Math.Log(h))];
         double mean = logs.Average();
         double leverage =
@@ -148,6 +142,22 @@ public static class LandingForces
                     ? "Three landings from the highest drop the limits allow, at most 10 cm above the highest measured, would sharpen it most."
                     : null,
         };
+    }
+
+    /// <summary>The model of these landings.</summary>
+    public static SpringDamper Fit(ImmutableArray<MeasuredLanding> landings, double weightN) =>
+        SpringFit.Of(landings, weightN, LoadingWeight);
+
+    /// <summary>Standard deviation of what it misses on them, of the force, with the house's start.</summary>
+    public static double Miss(ImmutableArray<MeasuredLanding> landings, SpringDamper model, double weightN)
+    {
+        double squares = landings.Sum(l =>
+            Square(Math.Log(l.PeakForceN / weightN / model.PeakBw(Flight.TouchDownSpeedMS(l.DropM))))
+        );
+        return Math.Sqrt(
+            (squares + (StartingDegreesOfFreedom * Square(StartingMiss.Value)))
+                / (Math.Max(landings.Length - 2, 0) + StartingDegreesOfFreedom)
+        );
     }
 
     private static double LoadingMiss(ImmutableArray<MeasuredLanding> landings, SpringDamper model, double weight)

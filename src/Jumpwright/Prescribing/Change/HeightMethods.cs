@@ -21,7 +21,9 @@ internal static class HeightMethods
         HashSet<T> followed =
         [
             .. all.Where(i => IsHeight(seriesOf(i).Key))
-                .GroupBy(i => (seriesOf(i).AthleteId, seriesOf(i).Key.Task, seriesOf(i).Key.Limb, seriesOf(i).Key.Condition))
+                .GroupBy(i =>
+                    (seriesOf(i).AthleteId, seriesOf(i).Key.Task, seriesOf(i).Key.Limb, seriesOf(i).Key.Condition)
+                )
                 .Select(g =>
                     g.OrderByDescending(i => seriesOf(i).Sessions.Length)
                         .ThenBy(i => seriesOf(i).Key.Measure == MeasureNames.JumpHeight ? 0 : 1)

@@ -30,7 +30,17 @@ public static class GainRankings
     /// <param name="outcome">What they train for.</param>
     /// <param name="now">The outcome as measured, m; null when it was not.</param>
     /// <param name="betweenSdM">SD of that outcome between the squad's athletes, m; null when the squad is too small.</param>
-    public static Outcome<GainRanking> Of(Profile profile, ChosenOutcome outcome, Measure? now, double? betweenSdM)
+    public static Outcome<GainRanking> Of(Profile profile, ChosenOutcome outcome, Measure? now, double? betweenSdM) =>
+        Of(profile, outcome, now, betweenSdM, PublishedEffects.On(outcome));
+
+    /// <summary>The same from other effects, to see what hangs on them.</summary>
+    public static Outcome<GainRanking> Of(
+        Profile profile,
+        ChosenOutcome outcome,
+        Measure? now,
+        double? betweenSdM,
+        ImmutableArray<PublishedEffect> effects
+    )
     {
         ArgumentNullException.ThrowIfNull(profile);
         if (outcome != ChosenOutcome.SymmetricLanding && now is null)
@@ -58,7 +68,7 @@ public static class GainRankings
         [
             .. Enum.GetValues<Quality>()
                 .Where(q => q != Quality.Landing)
-                .Select(q => Make(profile, outcome, now, betweenSdM, q)),
+                .Select(q => Make(profile, outcome, now, betweenSdM, q, effects)),
         ];
         Gain[] ranked = [.. all.Where(g => g.Centimetres is not null).OrderByDescending(g => g.Centimetres)];
         double? chance =
@@ -84,12 +94,19 @@ public static class GainRankings
         );
     }
 
-    private static Gain Make(Profile profile, ChosenOutcome outcome, Measure? now, double? between, Quality quality)
+    private static Gain Make(
+        Profile profile,
+        ChosenOutcome outcome,
+        Measure? now,
+        double? between,
+        Quality quality,
+        ImmutableArray<PublishedEffect> effects
+    )
     {
         Finding? finding = profile.Findings.FirstOrDefault(f => f.Quality == quality);
         double? limits = finding?.Probability;
         string known = limits is { } p ? $"That it limits them: {p:0.00}." : "Whether it limits them was not tested.";
-        PublishedEffect? effect = PublishedEffects.On(outcome).FirstOrDefault(e => e.Quality == quality);
+        PublishedEffect? effect = effects.FirstOrDefault(e => e.Quality == quality);
         if (effect is null || now is null)
         {
             return new Gain(

@@ -79,9 +79,7 @@ public static class DropTests
 
         if (
             !DropCurves
-                .Of(
-                    new DropCurveInput(trials, allowed[^1].Ask.DropM!.Value, gate.Limits["drop-contact-ceiling"])
-                )
+                .Of(new DropCurveInput(trials, allowed[^1].Ask.DropM!.Value, gate.Limits["drop-contact-ceiling"]))
                 .TryGet(out DropCurve? curve, out Refusal? none)
         )
         {
@@ -128,14 +126,15 @@ public static class DropTests
         }
 
         double highest = trials.Max(t => t.DropM);
-        int faults = history
-            .Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-TestWindow.Days))
-            .Where(c => c.DropHeightM is { } h && Math.Abs(h - highest) < 0.01)
-            .Where(c => catalogue.Find(c.ExerciseId)?.IsDepthJump == true)
-            .GroupBy(c => c.Date)
-            .OrderByDescending(g => g.Key)
-            .FirstOrDefault()
-            ?.Sum(c => c.LandingFaults ?? 0)
+        int faults =
+            history
+                .Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-TestWindow.Days))
+                .Where(c => c.DropHeightM is { } h && Math.Abs(h - highest) < 0.01)
+                .Where(c => catalogue.Find(c.ExerciseId)?.IsDepthJump == true)
+                .GroupBy(c => c.Date)
+                .OrderByDescending(g => g.Key)
+                .FirstOrDefault()
+                ?.Sum(c => c.LandingFaults ?? 0)
             ?? 0;
         TrialSeen[] seen =
         [
@@ -149,10 +148,7 @@ public static class DropTests
     /// <summary>The rule of a drop-jump test that follows those trials.</summary>
     internal static TestStop StopFor(TestGate gate, IEnumerable<DropJumpTrial> easier)
     {
-        double[] rebounds =
-        [
-            .. easier.GroupBy(t => t.DropM).Select(g => g.Average(t => t.Index * t.ContactS)),
-        ];
+        double[] rebounds = [.. easier.GroupBy(t => t.DropM).Select(g => g.Average(t => t.Index * t.ContactS))];
         return new TestStop(
             gate.Limits["drop-contact-ceiling"],
             gate.Limits["stop-height-loss"],

@@ -100,7 +100,9 @@ public static class NextTests
 
     private static Finding? Open(Profile profile, Quality quality) =>
         profile.Findings.FirstOrDefault(f =>
-            f.Quality == quality && f.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear && f.Quality == quality
+            f.Quality == quality
+            && f.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear
+            && f.Quality == quality
         );
 
     private static string Question(Quality quality) =>
@@ -119,7 +121,12 @@ public static class NextTests
     private static (string Exercise, int Trials, double? DropM)[] Jumps(Quality quality) =>
         quality switch
         {
-            Quality.Landing => [("low-drop-landing", Trials, 0.10), ("jump-and-stick", Trials, null), ("snap-down", Trials, null)],
+            Quality.Landing =>
+            [
+                ("low-drop-landing", Trials, 0.10),
+                ("jump-and-stick", Trials, null),
+                ("snap-down", Trials, null),
+            ],
             Quality.SingleLeg => [("single-leg-forward-hop", Trials, null)],
             Quality.Push => [("squat-jump", Trials, null)],
             Quality.StretchShortening => [("countermovement-jump", Trials, null)],
@@ -158,7 +165,11 @@ public static class NextTests
                 new TestAsk("hex-bar-jump", Trials) { LoadKg = load, HeaviestKg = jumps.HeaviestKg },
                 gate,
                 "it would sharpen the range of loads most",
-                jumps.Heights.Where(h => h.LoadKg <= load + 0.01).Select(h => (double?)h.Value).DefaultIfEmpty(null).Min()
+                jumps
+                    .Heights.Where(h => h.LoadKg <= load + 0.01)
+                    .Select(h => (double?)h.Value)
+                    .DefaultIfEmpty(null)
+                    .Min()
             );
 
     private static Outcome<TestProposal> Pull(History history, LocalDate day, LoadVelocity line, TestGate gate) =>

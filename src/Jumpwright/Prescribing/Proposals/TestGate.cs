@@ -106,9 +106,10 @@ public sealed class TestGate(
         }
 
         double? mass = history.Athlete.BodyMassKg;
-        double? most = ask.HeaviestKg is > 0 and { } heaviest
-            ? heaviest * Bounds.Share.Value / 100
-            : range.Of == "body-mass" ? Math.Max(_limits["light-load"], range.MinShare) * mass : null;
+        double? most =
+            ask.HeaviestKg is > 0 and { } heaviest ? heaviest * Bounds.Share.Value / 100
+            : range.Of == "body-mass" ? Math.Max(_limits["light-load"], range.MinShare) * mass
+            : null;
         double? range2 = range.Of == "body-mass" ? range.MaxShare * mass : most;
         return most is not { } bound || range2 is not { } top
                 ? new Refusal($"{exercise.Name}: nothing measured bounds the load, so it is not offered as a test.")

@@ -21,13 +21,7 @@ internal static class AthleteReports
             facts.History.Athlete.Id,
             facts.History.Athlete.Name,
             asOf,
-            [
-                Limits(facts),
-                Changed(facts),
-                .. CurveSections.Of(facts.Curves),
-                Gained(facts),
-                Next(facts),
-            ],
+            [Limits(facts), Changed(facts), .. CurveSections.Of(facts.Curves), Gained(facts), Next(facts)],
             foot
         );
 
@@ -81,12 +75,18 @@ internal static class AthleteReports
         ImmutableArray<SeriesKey> others = HeightMethods.Others(facts.Trends.Select(t => t.Series));
         return others.IsEmpty
             ? []
-            : [$"{HeightMethods.Rule} Also on record, and another quantity: {string.Join("; ", others.Select(ReportWords.Of))}."];
+            :
+            [
+                $"{HeightMethods.Rule} Also on record, and another quantity: {string.Join("; ", others.Select(ReportWords.Of))}.",
+            ];
     }
 
     private static ReportSection Next(Prescription facts)
     {
-        TestProposal[] open = [.. facts.NextTests.Select(o => o.Test.TryGet(out TestProposal? t, out _) ? t : null).OfType<TestProposal>()];
+        TestProposal[] open =
+        [
+            .. facts.NextTests.Select(o => o.Test.TryGet(out TestProposal? t, out _) ? t : null).OfType<TestProposal>(),
+        ];
         return new(
             "What to do next",
             [
@@ -95,7 +95,10 @@ internal static class AthleteReports
                     : open.Select(t =>
                         $"{t.Because} {ReportWords.Contacts(t.Contacts)} Stop when {string.Join("; when ", t.Stop.Words)}."
                     ),
-                .. facts.NextTests.Select(o => o.Test.TryGet(out _, out Refusal? no) ? null : $"Not now, {o.Question}: {no.Sentence}")
+                .. facts
+                    .NextTests.Select(o =>
+                        o.Test.TryGet(out _, out Refusal? no) ? null : $"Not now, {o.Question}: {no.Sentence}"
+                    )
                     .OfType<string>(),
                 .. open.Length > 1 ? (string[])["All of these fit into one day; the first matters most."] : [],
             ],

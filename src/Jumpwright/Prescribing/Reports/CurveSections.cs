@@ -36,7 +36,8 @@ internal static class CurveSections
         Drops,
         Loads,
         c => c.Pulls.Then<ReportSection>(pulls => Pulls(c, pulls)),
-        c => c.ForceVelocity.Then<ReportSection>(profile => new ReportSection("Force and velocity", Words(profile), [])),
+        c =>
+            c.ForceVelocity.Then<ReportSection>(profile => new ReportSection("Force and velocity", Words(profile), [])),
         c => c.RunUp.Then<ReportSection>(run => RunUps(c, run)),
         c => c.Landing.Then<ReportSection>(landing => new ReportSection("Landing force", Words(landing), [])),
     ];
@@ -79,7 +80,14 @@ internal static class CurveSections
                 .. Rest(speed),
             ],
             [
-                Plot("load-velocity-at-take-off", "Take-off velocity over load", "Velocity (m/s)", speed, 1, curves.Loaded!.Speeds),
+                Plot(
+                    "load-velocity-at-take-off",
+                    "Take-off velocity over load",
+                    "Velocity (m/s)",
+                    speed,
+                    1,
+                    curves.Loaded!.Speeds
+                ),
                 .. power is null
                     ? (ReportPlot[])[]
                     : [Plot("load-power", "Peak power over load", "Power (W)", power, 1, curves.Loaded.Powers)],

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
-using Jumpwright.Athletes.Tested;
 using Jumpwright.Athletes.Profiles;
+using Jumpwright.Athletes.Tested;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Exercises;
 using Jumpwright.Prescribing.Change;
@@ -77,7 +77,14 @@ public static class Reporting
         return
         [
             .. histories.Select(h =>
-                Prescribe(squad, h, profiles, catalogue, [.. trends.Where(t => t.Series.AthleteId == h.Athlete.Id)], asOf)
+                Prescribe(
+                    squad,
+                    h,
+                    profiles,
+                    catalogue,
+                    [.. trends.Where(t => t.Series.AthleteId == h.Athlete.Id)],
+                    asOf
+                )
             ),
         ];
     }
@@ -174,12 +181,7 @@ public static class Reporting
             }),
         ];
         ImmutableArray<string> limits = [.. facts.Select(f => $"{f.History.Athlete.Name}: {f.Profile.Summary}")];
-        ImmutableArray<string> next =
-        [
-            .. facts.Select(f =>
-                $"{f.History.Athlete.Name}: {NextOf(f)}"
-            ),
-        ];
+        ImmutableArray<string> next = [.. facts.Select(f => $"{f.History.Athlete.Name}: {NextOf(f)}")];
         ImmutableArray<string> noise =
         [
             .. trends
@@ -221,7 +223,9 @@ public static class Reporting
     }
 
     private static string NextOf(Prescription facts) =>
-        facts.NextTests.Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test.Because : null).FirstOrDefault(b => b is not null)
+        facts
+            .NextTests.Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test.Because : null)
+            .FirstOrDefault(b => b is not null)
         ?? "no test is offered now. "
             + facts
                 .NextTests.Select(o => o.Test.TryGet(out _, out Refusal? no) ? null : no.Sentence)

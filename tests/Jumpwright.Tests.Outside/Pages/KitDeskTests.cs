@@ -1,0 +1,70 @@
+using System.Net;
+using Jumpwright.App.Kit;
+using Jumpwright.Calculators;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Tests.Outside.Pages;
+
+/// <summary>Every calculator has its page; it answers what stands there at first and refuses what can't be meant.</summary>
+[Collection("pages")]
+public class KitDeskTests(ServedDemo demo)
+{
+    public static TheoryData<string> Tools => [.. KitDesk.Tools.Select(t => t.Id)];
+
+    [Fact]
+    public void EveryCalculatorOfTheList_HasATool_AndEveryToolItsOwnName()
+    {
+        Assert.Empty(CalculatorList.All.Select(b => b.Id).Except(KitDesk.Tools.Select(t => t.Basis.Id)));
+        Assert.Equal(KitDesk.Tools.Length, KitDesk.Tools.Select(t => t.Id).Distinct().Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(Tools))]
+    public void Tool_AnswersItsFirstValues_AndRefusesEachNumberOutsideWithASentence(string id)
+    {
+        KitTool tool = KitDesk.Tools.Single(t => t.Id == id);
+        KitAnswer answer = Answer(tool, f => f.Start).Require();
+        Assert.NotEmpty(answer.Result.Values);
+        Assert.StartsWith("<svg", answer.Picture, StringComparison.Ordinal);
+
+        string[] refused =
+        [
+            .. tool
+                .Fields.Where(f => f.Choices.Length == 0)
+                .Select(f =>
+                    Answer(tool, g => g == f ? Outside(f) : g.Start).TryGet(out _, out Refusal? no) ? null : no.Sentence
+                )
+                .OfType<string>(),
+        ];
+        Assert.NotEmpty(refused);
+        Assert.All(refused, sentence => Assert.Matches(@"^\S.{20,}[.?]$", sentence));
+        Assert.True(
+            refused.Length >= tool.Fields.Count(f => f.Choices.Length == 0) - 1,
+            $"{id}: {refused.Length} of {tool.Fields.Length} fields are guarded"
+        );
+    }
+
+    [Theory]
+    [MemberData(nameof(Tools))]
+    public async Task Page_ShowsFormulaSourcesAndDispute_WhetherItAnswersOrRefuses(string id)
+    {
+        KitTool tool = KitDesk.Tools.Single(t => t.Id == id);
+        KitField number = tool.Fields.First(f => f.Choices.Length == 0);
+        using var client = new HttpClient { BaseAddress = new Uri(demo.Address) };
+        foreach (string query in (string[])["", $"&{number.Name}=-7"])
+        {
+            string html = WebUtility.HtmlDecode(
+                await client.GetStringAsync($"/kit?tool={id}{query}", TestContext.Current.CancellationToken)
+            );
+            Assert.Contains(tool.Basis.Formula, html, StringComparison.Ordinal);
+            Assert.Contains(tool.Basis.Dispute!, html, StringComparison.Ordinal);
+            Assert.All(tool.Basis.Sources, s => Assert.Contains(s.Text, html, StringComparison.Ordinal));
+        }
+    }
+
+    private static string Outside(KitField field) =>
+        field.Start.Contains(':', StringComparison.Ordinal) ? "-9:-9, -8:-8" : "-99999999";
+
+    private static Outcome<KitAnswer> Answer(KitTool tool, Func<KitField, string> typed) =>
+        tool.Answer(new KitTyped(name => typed(tool.Fields.Single(f => f.Name == name))));
+}
