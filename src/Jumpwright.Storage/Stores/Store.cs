@@ -275,6 +275,7 @@ public sealed class Store : IStore
                 ExerciseFiles = kept.Squad.ExerciseFiles,
                 Practices = kept.Squad.Practices,
                 Windows = kept.Squad.Windows,
+                Fixtures = kept.Squad.Fixtures,
                 Weather = kept.Squad.Weather,
             };
         }

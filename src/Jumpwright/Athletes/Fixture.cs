@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 
 namespace Jumpwright.Athletes;
@@ -6,4 +7,11 @@ namespace Jumpwright.Athletes;
 /// <param name="Date">Day.</param>
 /// <param name="Start">Local start, or null.</param>
 /// <param name="Name">In words.</param>
-public sealed record Fixture(LocalDate Date, LocalTime? Start, string Name);
+public sealed record Fixture(LocalDate Date, LocalTime? Start, string Name)
+{
+    /// <summary>Ids of athletes who do not play, as somebody said: no jumps of it count for them. The days round it stay quiet for all.</summary>
+    public ImmutableArray<string> Without { get; init; } = [];
+
+    /// <summary>Whether that athlete plays; who is not named, does.</summary>
+    public bool Has(string athleteId) => !Without.Contains(athleteId);
+}

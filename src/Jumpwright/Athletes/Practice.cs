@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 
 namespace Jumpwright.Athletes;
@@ -14,4 +15,10 @@ public sealed record Practice(IsoDayOfWeek Day, LocalTime? Start, int? Minutes, 
 
     /// <summary>How far such a count differs from practice to practice and athlete to athlete, one standard deviation; null when not said.</summary>
     public double? JumpsSpread { get; init; }
+
+    /// <summary>Ids of athletes who take no part in it, as somebody said.</summary>
+    public ImmutableArray<string> Without { get; init; } = [];
+
+    /// <summary>Whether that athlete takes part; who is not named, does.</summary>
+    public bool Has(string athleteId) => !Without.Contains(athleteId);
 }

@@ -20,6 +20,7 @@ public static class CatalogueLint
         [
             .. catalogue.Exercises.SelectMany(e => Fields(e, catalogue)),
             .. catalogue.Exercises.SelectMany(e => Demands(e)),
+            .. catalogue.Exercises.SelectMany(e => Values(e)),
             .. catalogue.Exercises.SelectMany(e => Entries(e, catalogue)),
             .. catalogue.Exercises.SelectMany(e => Edges(e, catalogue)),
             .. Orphans(catalogue),
@@ -102,6 +103,7 @@ public static class CatalogueLint
             e.Dose.SourceId,
             .. CitedByEntries(e),
             .. e.Load is { } l ? [l.SourceId] : Array.Empty<string>(),
+            .. e.DemandValues.Select(v => v.SourceId),
         ];
         foreach (string id in cited.Distinct(StringComparer.Ordinal).Where(id => !catalogue.Sources.ContainsKey(id)))
         {
@@ -234,6 +236,36 @@ public static class CatalogueLint
             {
                 yield return $"{e.Id}: it asks nothing of {Name(tissue)} but wants {hours} h of recovery.";
             }
+        }
+    }
+
+    /// <summary>A number and its tier are two words for one thing; they must not contradict each other.</summary>
+    private static IEnumerable<string> Values(Exercise e)
+    {
+        foreach (DemandValue v in e.DemandValues)
+        {
+            string unit = v.Tissue == Tissue.Patellar ? "1" : DemandValue.BodyWeights;
+            if (v.Unit != unit)
+            {
+                yield return $"{e.Id}: the value for {Name(v.Tissue)} is in '{v.Unit}', not in '{unit}'.";
+            }
+
+            if (DemandTiers.Of(v.Tissue, v.Value) is { } tier && tier != Tier(e, v.Tissue))
+            {
+                yield return FormattableString.Invariant(
+                    $"{e.Id}: {v.Value} {v.Unit} on {Name(v.Tissue)} is tier {tier}, but its file says {Tier(e, v.Tissue)}."
+                );
+            }
+
+            if (v.AtDropM is not null && e.DropRangeM is null)
+            {
+                yield return $"{e.Id}: a value holds for a drop, but it steps off nothing.";
+            }
+        }
+
+        if (e.DemandValues.Select(v => v.Tissue).Distinct().Count() != e.DemandValues.Length)
+        {
+            yield return $"{e.Id}: a tissue has two values.";
         }
     }
 

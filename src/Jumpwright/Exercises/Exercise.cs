@@ -37,6 +37,9 @@ public sealed record Exercise
     /// <summary>Demand tier of one contact (or one lift) on one leg's tissue, 0 (none) to 3 (top); docs/catalogue.md says what a tier means.</summary>
     public required ImmutableDictionary<Tissue, int> Demand { get; init; }
 
+    /// <summary>Numbers behind the tiers, where there are any.</summary>
+    public ImmutableArray<DemandValue> DemandValues { get; init; } = [];
+
     /// <summary>How the tiers were got: published values, or estimated and how.</summary>
     public required string DemandBasis { get; init; }
 

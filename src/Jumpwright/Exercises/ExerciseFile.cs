@@ -89,6 +89,17 @@ internal sealed record ExerciseFile
             entry.Add(part.ToCriterion(kind));
         }
 
+        ImmutableArray<DemandValue>.Builder values = ImmutableArray.CreateBuilder<DemandValue>();
+        foreach (ValuePart part in Demand.Values)
+        {
+            if (Parse<Tissue>(part.Tissue) is not { } tissue)
+            {
+                return Wrong(name, "demand value's tissue", part.Tissue, Words<Tissue>());
+            }
+
+            values.Add(new(tissue, part.Value, part.Unit, part.Source, part.Estimated, part.AtDropM));
+        }
+
         return new Exercise
         {
             Id = Id,
@@ -110,6 +121,7 @@ internal sealed record ExerciseFile
             Kit = Kit,
             MinutesPerSet = MinutesPerSet,
             Demand = ByTissue(Demand.Achilles, Demand.Patellar, Demand.Hip, Demand.Bone),
+            DemandValues = values.ToImmutable(),
             DemandBasis = Demand.Basis,
             RecoveryHours = ByTissue(
                 RecoveryHours.Achilles,
@@ -185,7 +197,18 @@ internal sealed record ExerciseFile
         public required int Patellar { get; init; }
         public required int Hip { get; init; }
         public required int Bone { get; init; }
+        public ImmutableArray<ValuePart> Values { get; init; } = [];
         public required string Basis { get; init; }
+    }
+
+    internal sealed record ValuePart
+    {
+        public required string Tissue { get; init; }
+        public required double Value { get; init; }
+        public required string Unit { get; init; }
+        public required string Source { get; init; }
+        public required bool Estimated { get; init; }
+        public double? AtDropM { get; init; }
     }
 
     internal sealed record TissueHours

@@ -26,17 +26,28 @@ public sealed record OtherJumping(int Jumps, string Says)
         ArgumentNullException.ThrowIfNull(athlete);
         ArgumentNullException.ThrowIfNull(squad);
         ArgumentNullException.ThrowIfNull(limits);
-        Fixture[] matches = [.. squad.Fixtures.Where(f => f.Date >= monday && f.Date < monday.PlusDays(7))];
-        if (squad.Practices.IsEmpty && matches.Length == 0)
+        Fixture[] matches =
+        [
+            .. squad.Fixtures.Where(f => f.Date >= monday && f.Date < monday.PlusDays(7) && f.Has(athlete.Id)),
+        ];
+        Practice[] practices = [.. squad.Practices.Where(p => p.Has(athlete.Id))];
+        if (practices.Length == 0 && matches.Length == 0)
         {
-            return new(0, "No practice and no match is written down.");
+            return new(
+                0,
+                squad.Practices.IsEmpty
+                    ? "No practice and no match is written down."
+                    : FormattableString.Invariant(
+                        $"Takes no part in practices and matches of the week of {monday:uuuu-MM-dd}, as squad.yaml says."
+                    )
+            );
         }
 
         double mean = 0;
         double square = 0;
         int counted = 0;
         bool unknown = false;
-        foreach (Practice practice in squad.Practices)
+        foreach (Practice practice in practices)
         {
             if (practice.Jumps is { } jumps)
             {
@@ -56,13 +67,13 @@ public sealed record OtherJumping(int Jumps, string Says)
 
         int all = (int)Math.Ceiling(mean + (limits["other-jumping-spread"] * Math.Sqrt(square)) - 1e-9);
         string how =
-            counted == squad.Practices.Length && matches.Length == 0 ? "counted"
+            counted == practices.Length && matches.Length == 0 ? "counted"
             : unknown ? "partly unknown, so the cautious estimate"
             : "estimated from position, sport and minutes";
         return new(
             all,
             FormattableString.Invariant(
-                $"{squad.Practices.Length} practices and {matches.Length} matches in the week of {monday:uuuu-MM-dd}: {mean:0} ± {Math.Sqrt(square):0} jumps ({how}); {all} enter the limits."
+                $"{practices.Length} practices and {matches.Length} matches in the week of {monday:uuuu-MM-dd}: {mean:0} ± {Math.Sqrt(square):0} jumps ({how}); {all} enter the limits."
             )
         );
 

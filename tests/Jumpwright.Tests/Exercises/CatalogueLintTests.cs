@@ -41,6 +41,8 @@ public class CatalogueLintTests
             { "no instead", "asks less of the Achilles: a sore one has no instead" },
             { "depth jump with one contact", "a depth jump has two contacts" },
             { "box without heights", "landing on a box and a range of box heights go together" },
+            { "number against its tier", "3.4 body-weights on bone is tier 3, but its file says 1" },
+            { "number in newtons", "is in 'N', not in 'body-weights'" },
         };
 
     [Theory]
@@ -90,6 +92,14 @@ public class CatalogueLintTests
             "run-up without steps" => With("approach-rehearsal", e => e with { RunUpSteps = null }),
             "no instead" => With("pogo-hop", e => e with { Regressions = [] }),
             "depth jump with one contact" => With("depth-jump", e => e with { ContactsPerRep = 1 }),
+            "number against its tier" => With(
+                "countermovement-jump",
+                e => e with { DemandValues = [new(Tissue.Bone, 3.4, "body-weights", "wallace-2010", false, null)] }
+            ),
+            "number in newtons" => With(
+                "countermovement-jump",
+                e => e with { DemandValues = [new(Tissue.Bone, 1.6, "N", "wallace-2010", false, null)] }
+            ),
             "box without heights" => With("box-jump", e => e with { BoxRangeM = null }),
             _ => throw new ArgumentOutOfRangeException(nameof(breakage), breakage),
         };

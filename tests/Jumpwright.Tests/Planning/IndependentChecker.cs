@@ -190,6 +190,7 @@ internal static class IndependentChecker
                         DropAtMost cap => drop > cap.HeightM + 1e-9,
                         NoJumps => exercise.ContactsPerRep > 0,
                         NoAnkleSprings => exercise.Stage == Stage.AnkleStiffness,
+                        NoRunUps => exercise.Stage == Stage.RunUp,
                         ContactsPerSessionAtMost => false,
                         _ => throw new NotSupportedException($"a ruling this checker does not know: {ruling.Effect}"),
                     };

@@ -178,6 +178,26 @@ public class LimitBookTests
         Assert.Equal(75, OtherJumping.In(Monday, Somebody("middle blocker"), squad, LimitBook.Standard).Jumps);
     }
 
+    [Fact]
+    public void OtherJumping_OfWhoTakesNoPart_IsNone_AndOthersKeepTheirs()
+    {
+        Squad squad = Club([
+            new Practice(IsoDayOfWeek.Tuesday, null, 90, "volleyball")
+            {
+                Jumps = 60,
+                JumpsSpread = 20,
+                Without = ["a01"],
+            },
+        ]) with
+        {
+            Fixtures = [new(Monday.PlusDays(5), null, "Match") { Without = ["a01"] }],
+        };
+        OtherJumping none = OtherJumping.In(Monday, Somebody(null), squad, LimitBook.Standard);
+        Assert.Equal(0, none.Jumps);
+        Assert.Contains("Takes no part", none.Says, StringComparison.Ordinal);
+        Assert.True(OtherJumping.In(Monday, Somebody(null) with { Id = "a02" }, squad, LimitBook.Standard).Jumps >= 80);
+    }
+
     private static Squad Club(ImmutableArray<Practice> practices) =>
         new("Club", "UTC", [], [], [], ImmutableDictionary<string, string>.Empty) { Practices = practices };
 

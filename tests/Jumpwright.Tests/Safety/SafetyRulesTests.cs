@@ -28,6 +28,19 @@ public class SafetyRulesTests
     }
 
     [Fact]
+    public void SoreAchilles_NoRunUp_WalkedOnesNeither_ThePushToABoxStays()
+    {
+        var rulings = SafetyRules.For(Well.Felt("achilles", "pain", "during", 3, 1), Today);
+        foreach (Exercise exercise in Catalogue.Standard.Exercises.Where(e => e.Stage == Stage.RunUp))
+        {
+            Assert.Contains(rulings, r => r.Effect.Forbids(exercise.FactsAt(null)));
+        }
+
+        Exercise box = Catalogue.Standard.Find("low-box-jump")!;
+        Assert.DoesNotContain(rulings, r => r.Effect.Forbids(box.FactsAt(null)));
+    }
+
+    [Fact]
     public void EveryRule_HasACaseThatClosesAndOneThatDoesNot() =>
         Assert.All(
             SafetyRules.All,

@@ -35,7 +35,13 @@ internal static class PageRoutes
                 )
         );
         app.MapGet("/refused", () => new RazorComponentResult<RefusedPage>(new { desk.Book }));
-        app.MapGet("/exercises", () => new RazorComponentResult<ExercisesPage>(new { desk.Book }));
+        app.MapGet(
+            "/exercises",
+            (double? mass) =>
+                new RazorComponentResult<ExercisesPage>(
+                    new { desk.Book, BodyMassKg = mass is >= 15 and <= 300 ? mass.Value : 70 }
+                )
+        );
         app.MapGet(
             "/athletes/{id}",
             (string id) =>

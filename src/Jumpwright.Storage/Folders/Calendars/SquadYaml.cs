@@ -259,6 +259,7 @@ internal sealed class SquadYaml(ProblemList problems)
                 {
                     Jumps = Count(item, "jumps"),
                     JumpsSpread = Count(item, "jumps_spread"),
+                    Without = Ids(item, "without"),
                 }
             );
         }
@@ -293,7 +294,9 @@ internal sealed class SquadYaml(ProblemList problems)
                 );
             }
 
-            fixtures.Add(new Fixture(date.Value, start, Scalar(item, "name") ?? "fixture"));
+            fixtures.Add(
+                new Fixture(date.Value, start, Scalar(item, "name") ?? "fixture") { Without = Ids(item, "without") }
+            );
         }
 
         return fixtures.ToImmutableArray();
@@ -392,6 +395,15 @@ internal sealed class SquadYaml(ProblemList problems)
         && n is >= 0 and <= 2000
             ? n
             : null;
+
+    /// <summary>A list of ids, or one; what can't be read names nobody, and then everybody takes part.</summary>
+    private static ImmutableArray<string> Ids(YamlMappingNode item, string key) =>
+        Child(item, key) switch
+        {
+            YamlSequenceNode list => [.. list.Children.OfType<YamlScalarNode>().Select(c => c.Value?.Trim() ?? "")],
+            YamlScalarNode { Value: { Length: > 0 } one } => [one.Trim()],
+            _ => [],
+        };
 
     private static double? Number(YamlMappingNode item, string key, double least, double most) =>
         double.TryParse(

@@ -41,6 +41,7 @@ internal sealed class JointPain : SafetyRule
                         new NoAnkleSprings(),
                         $"{seen}: no hops or bounces; here pushing to a box comes before them. {change}"
                     );
+                    yield return Close(new NoRunUps(), $"{seen}: no run-ups, walked ones neither. {change}");
                 }
 
                 yield return Close(new NoHighIntensity(), $"{seen}: no high-intensity work. {change}");

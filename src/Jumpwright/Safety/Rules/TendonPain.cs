@@ -8,7 +8,7 @@ namespace Jumpwright.Safety.Rules;
 /// <summary>
 /// Pain of a tendon: up to 2 of 10 is free, up to 5 leaves low work, above leaves nothing on that tendon. The next morning outranks a
 /// low score during: worse than the work of the day before is at least caution, and rising from morning to morning or from week to
-/// week moves the grade one step down. A sore Achilles does no ankle springs either, however low (<c>common practice</c>): the usual
+/// week moves the grade one step down. A sore Achilles does no ankle springs and no run-ups either, however low (<c>common practice</c>): the usual
 /// order of the stages is no rule there, and pushing to a box comes before hops.
 /// </summary>
 internal sealed class TendonPain : SafetyRule
@@ -57,6 +57,7 @@ internal sealed class TendonPain : SafetyRule
                         new NoAnkleSprings(),
                         $"{judged.Seen}: no hops or bounces; here pushing to a box comes before them. {change}"
                     );
+                    yield return Close(new NoRunUps(), $"{judged.Seen}: no run-ups, walked ones neither. {change}");
                 }
 
                 yield return Close(new NoHighIntensity(), $"{judged.Seen}: no high-intensity work. {change}");

@@ -155,4 +155,21 @@ public class SquadFolderTests
         );
         Assert.Equal(ProblemWeight.StopsPlanning, Assert.Single(bad.Problems).Weight);
     }
+
+    [Fact]
+    public void SquadYaml_WhoTakesNoPart_IsReadOfPracticesAndFixtures()
+    {
+        SquadFolder folder = FolderText.Read(
+            (
+                SquadTables.Squad,
+                "name: Club\ntime_zone: Europe/Paris\nkit: []\nwindows:\n  - {day: monday, start: \"17:00\", minutes: 45}\n"
+                    + "practices:\n  - {day: tuesday, minutes: 90, without: [a01, a02]}\n"
+                    + "fixtures:\n  - {date: 2027-01-09, without: a02}\n"
+            )
+        );
+        Assert.Empty(folder.Problems);
+        Assert.Equal(["a01", "a02"], Assert.Single(folder.Squad.Practices).Without);
+        Assert.False(Assert.Single(folder.Squad.Fixtures).Has("a02"));
+        Assert.True(Assert.Single(folder.Squad.Fixtures).Has("a01"));
+    }
 }
