@@ -29,4 +29,11 @@ public static class ReportPdf
         ArgumentNullException.ThrowIfNull(plot);
         return new Picture(BandPlot.Png(plot), BandPlot.Svg(plot), plot.InWords);
     }
+
+    /// <summary>The same for a page.</summary>
+    public static string Svg(ReportPlot plot)
+    {
+        ArgumentNullException.ThrowIfNull(plot);
+        return BandPlot.Svg(plot);
+    }
 }

@@ -38,7 +38,7 @@
   const get = (store, key) => run(store, "readonly", s => s.get(key));
   const all = store => run(store, "readonly", s => s.getAll());
 
-  let plan = null, entries = [], device = "", began = null, openAthlete = null, reachable = false, sessions = [];
+  let plan = null, entries = [], device = "", began = null, minutesToday = null, openAthlete = null, reachable = false, sessions = [];
   const rests = new Map();
 
   // The rule for two words about one set: the later counts; of two at one time the greater id. The program has the same rule.
@@ -179,7 +179,13 @@
       const start = r.start - sooner;
       made.push({ ...r, plan: r, who, start, end: who.length ? r.end - sooner : start });
     }
-    return made.filter(r => r.who.length).map(r => ({ ...r, athletes: r.who })).sort((x, y) => x.start - y.start);
+    const left = made.filter(r => r.who.length).map(r => ({ ...r, athletes: r.who })).sort((x, y) => x.start - y.start);
+    // Fewer minutes than planned: what would not be over by then is not begun. More minutes give nothing more to do.
+    const until = minutesToday && minutesToday < plan.minutes ? minutesToday : Infinity;
+    const fits = left.filter(r => r.end <= until + 1e-6), late = left.filter(r => r.end > until + 1e-6);
+    byId("cut").textContent = late.length === 0 ? ""
+      : `${minutesToday} minutes: ${late.length} turns are left out. ` + late.map(r => `${r.name}, ${r.athletes.map(nameOf).join(", ")}`).join("; ") + ".";
+    return fits;
   };
 
   const clock = s => `${Math.floor(s / 60)}:${String(Math.floor(s % 60)).padStart(2, "0")}`;
@@ -280,6 +286,7 @@
       box.append(part);
     }
     box.append(pains(a, null, "Pain at rest, now"));
+    box.append(effort(a));
     return box;
   };
   const setButton = (a, item, n, done) => el("button", `${done ? "✓ " : ""}Set ${n}`, {
@@ -313,10 +320,29 @@
     return line;
   };
 
+  // How hard the session was, said at its end; with its minutes it is the session's load.
+  const effort = a => {
+    const line = el("details");
+    line.append(el("summary", "How hard was the session, all in all?"));
+    const row = el("p", null, { class: "tools" });
+    let last = null;
+    for (const e of entries) if (e.kind === "effort" && e.athlete === a.id) last = last ? later(last, e) : e;
+    for (let n = 0; n <= 10; n++) {
+      row.append(el("button", String(n), {
+        type: "button", "aria-pressed": String(Boolean(last) && last.data.rpe === n), "aria-label": `${a.name}: effort of the session ${n} of 10`,
+        "data-key": `effort ${a.id} ${n}`, onclick: () => log("effort", a.id, { rpe: n, minutes: minutesToday || plan.minutes }),
+      }));
+    }
+    line.append(row);
+    if (last) line.append(el("p", `Logged: ${last.data.rpe} of 10, ${last.data.minutes} minutes.`));
+    return line;
+  };
+
   let alarmed = "";
   const draw = () => {
     if (!plan) return;
     byId("squad").textContent = plan.squad;
+    byId("seen").textContent = plan.seen || "";
     byId("title").textContent = plan.title;
     drawWhere();
     drawRoll();
@@ -339,6 +365,10 @@
     entries = (await all("entries")).filter(e => e.session === plan.id);
     const note = await get("notes", "began " + plan.id);
     began = note ? note.value : null;
+    const shorter = await get("notes", "minutes " + plan.id);
+    minutesToday = shorter ? shorter.value : null;
+    byId("minutes").max = plan.minutes;
+    byId("minutes").value = minutesToday || plan.minutes;
     await put("notes", { key: "last", value: id });
     draw();
     send();
@@ -368,6 +398,13 @@
       began = Date.now();
       await put("notes", { key: "began " + plan.id, value: began });
       draw();
+    });
+    byId("minutes").addEventListener("change", async () => {
+      if (!plan) return;
+      minutesToday = Math.min(plan.minutes, Math.max(1, Number(byId("minutes").value) || plan.minutes));
+      byId("minutes").value = minutesToday;
+      await put("notes", { key: "minutes " + plan.id, value: minutesToday });
+      drawWhere();
     });
     if (id) await show(id); else tell();
     setInterval(send, 4000);

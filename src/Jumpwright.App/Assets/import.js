@@ -5,6 +5,12 @@
   const notTaken = document.querySelector("[data-not-taken]");
   let busy = false;
   const note = text => { const li = document.createElement("li"); li.textContent = text; notTaken.append(li); };
+  // A file of a folder goes by its place in it, without the folder's own name: a trials.csv names recordings so.
+  const places = new Map();
+  const pathOf = file => {
+    const path = places.get(file) || file.webkitRelativePath || file.name;
+    return path.includes("/") ? path.split("/").slice(1).join("/") : path;
+  };
   const hand = async files => {
     if (busy || files.length === 0) return;
     busy = true;
@@ -15,7 +21,7 @@
     for (let i = 0; i < files.length; i++) {
       bar.value = i;
       says.textContent = `Handing over ${i + 1} of ${files.length}: ${files[i].name}`;
-      const answer = await fetch(`/import/${intake}/file?name=${encodeURIComponent(files[i].name)}`, { method: "POST", body: files[i] })
+      const answer = await fetch(`/import/${intake}/file?name=${encodeURIComponent(pathOf(files[i]))}`, { method: "POST", body: files[i] })
         .catch(() => null);
       const told = answer && await answer.json().catch(() => null);
       if (told && told.kept) kept++;
@@ -43,7 +49,11 @@
   };
   for (const id of ["files", "folder"]) document.getElementById(id).addEventListener("change", e => hand([...e.target.files]));
   const entriesOf = async entry => {
-    if (entry.isFile) return [await new Promise((done, fail) => entry.file(done, fail))];
+    if (entry.isFile) {
+      const file = await new Promise((done, fail) => entry.file(done, fail));
+      if (entry.fullPath.lastIndexOf("/") > 0) places.set(file, entry.fullPath.slice(1));
+      return [file];
+    }
     const reader = entry.createReader(), all = [];
     for (;;) {
       const some = await new Promise((done, fail) => reader.readEntries(done, fail));

@@ -148,6 +148,7 @@ internal sealed class DemoCommand : ITaughtCommand
         );
         to.WriteLine($"The squad folder is in {squadFolder}, the store is {storeFile}, the plan is {planFile},");
         to.WriteLine($"and {written} PDFs, cards and coach's sheets, are in {cardFolder}.");
+        to.WriteLine($"To see the pages of it again: jumpwright serve {squadFolder} --on {Dates.Iso(Day)}");
         await to.FlushAsync(cancel);
         if (port is { } p)
         {

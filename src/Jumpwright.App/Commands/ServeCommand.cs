@@ -19,7 +19,7 @@ internal sealed class ServeCommand : ITaughtCommand
         new(
             [
                 ("jumpwright serve club", "shows the squad as of today, and plans one week from today"),
-                ("jumpwright serve club.db --from 2027-01-04 --port 8080", "shows a store as of that day"),
+                ("jumpwright serve club.db --on 2027-01-04 --port 8080", "shows a store as seen from that day"),
             ],
             [
                 (ExitCodes.Done, "ended by Ctrl-C"),
@@ -35,10 +35,10 @@ internal sealed class ServeCommand : ITaughtCommand
             Description = "A squad folder, or a store made by import.",
             DefaultValueFactory = _ => ImportCommand.DefaultStore,
         };
-        Option<LocalDate> from = SquadArgument.From();
-        from.Required = false;
-        from.DefaultValueFactory = _ => Today();
-        from.Description = "Day the pages are for, for example 2027-01-04; today if left out.";
+        Option<LocalDate> on = SquadArgument.Day("--on", "--from");
+        on.DefaultValueFactory = _ => Today();
+        on.Description =
+            "Day the pages are seen from, for example 2027-01-04; today if left out. What lies after it is not counted, and every page says so.";
         Option<int> weeks = SquadArgument.Weeks(required: false);
         Option<int> port = Port();
         var share = new Option<bool>("--share")
@@ -54,7 +54,7 @@ internal sealed class ServeCommand : ITaughtCommand
         )
         {
             squad,
-            from,
+            on,
             weeks,
             port,
             share,
@@ -69,7 +69,7 @@ internal sealed class ServeCommand : ITaughtCommand
                     null,
                     cancel
                 );
-                using var desk = new FrontDesk(opened, parsed.GetValue(from), parsed.GetValue(weeks));
+                using var desk = new FrontDesk(opened, parsed.GetValue(on), parsed.GetValue(weeks));
                 desk.StartPlanning();
                 string place = parsed.GetRequiredValue(squad);
                 Sharing.Sharing? sharing = parsed.GetValue(share) ? Share(place, parsed.GetValue(sharePort)) : null;

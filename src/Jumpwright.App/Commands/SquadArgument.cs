@@ -13,12 +13,19 @@ internal static class SquadArgument
     public static Argument<string> Squad() =>
         new("SQUAD") { Description = "A squad folder (docs/squad-folder.md), or a store made by import." };
 
-    public static Option<LocalDate> From() =>
-        new("--from")
+    public static Option<LocalDate> From()
+    {
+        Option<LocalDate> from = Day("--from");
+        from.Description = "First day, for example 2027-01-04. What is known is taken as of that day.";
+        from.Required = true;
+        return from;
+    }
+
+    /// <summary>An option that takes a day.</summary>
+    public static Option<LocalDate> Day(string name, params string[] aliases) =>
+        new(name, aliases)
         {
-            Description = "First day, for example 2027-01-04. What is known is taken as of that day.",
             HelpName = "DATE",
-            Required = true,
             CustomParser = result =>
             {
                 if (LocalDatePattern.Iso.Parse(result.Tokens[0].Value) is { Success: true } parsed)
@@ -26,7 +33,7 @@ internal static class SquadArgument
                     return parsed.Value;
                 }
 
-                result.AddError($"--from takes a day such as 2027-01-04, not '{result.Tokens[0].Value}'.");
+                result.AddError($"{name} takes a day such as 2027-01-04, not '{result.Tokens[0].Value}'.");
                 return default;
             },
         };

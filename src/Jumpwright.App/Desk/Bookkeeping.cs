@@ -58,6 +58,7 @@ internal static class Bookkeeping
     /// <param name="progress">Told in words how far it is.</param>
     /// <param name="cancel">Stops it.</param>
     /// <param name="before">A plan of the same days: what can stay stays. Null plans from nothing.</param>
+    /// <param name="amendments">What was asked by hand; null: nothing.</param>
     /// <returns>A week whatever its status; or the sentence why nothing could even be asked.</returns>
     public static Outcome<PlannedWeek> Plan(
         SquadMaterial material,
@@ -67,7 +68,8 @@ internal static class Bookkeeping
         SolveBudget? budget,
         IProgress<string>? progress,
         CancellationToken cancel,
-        Plan? before = null
+        Plan? before = null,
+        Amendments? amendments = null
     )
     {
         if (material.StopsPlanning.Length > 0)
@@ -76,7 +78,7 @@ internal static class Bookkeeping
         }
 
         return Requests
-            .For(material.Squad, material.Histories, catalogue, from, weeks, budget)
+            .For(material.Squad, material.Histories, catalogue, from, weeks, budget, amendments)
             .Then<PlannedWeek>(request =>
             {
                 Replanned? again = before is null ? null : Replanner.Replan(before, request, progress, cancel);

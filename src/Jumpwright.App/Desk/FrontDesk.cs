@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.App.Desk.Journals;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
@@ -41,6 +42,9 @@ public sealed class FrontDesk : IDisposable
             new Refusal("Nothing is planned yet.")
         );
         _state = new State(book, new PictureBook(book.Material), null, false);
+        // The squad's trends take a while the first time; whoever opens the first athlete should not wait for them.
+        PictureBook pictures = _state.Pictures;
+        _ = Task.Run(() => pictures.TrendsOn(day));
     }
 
     /// <summary>Everything the pages show, as of now.</summary>
@@ -51,6 +55,12 @@ public sealed class FrontDesk : IDisposable
 
     /// <summary>The search that is under way; null when there is none.</summary>
     public Planning? Planning => _state.Planning;
+
+    /// <summary>What was asked of the planner and waits to be taken or left; null when nothing does.</summary>
+    public Proposal? Proposal => _state.Proposal;
+
+    /// <summary>What was asked of the plan by hand.</summary>
+    public Amendments Amendments => AmendmentReading.Of(Journal);
 
     /// <summary>Whether something was written since the plan was made.</summary>
     public bool PlanIsOld => _state.PlanIsOld;
@@ -68,7 +78,13 @@ public sealed class FrontDesk : IDisposable
             JournalReceipt receipt = _opened.Append(entries);
             if (receipt.Added.Length > 0)
             {
+                bool old = _state.PlanIsOld;
                 Follow();
+                // What the plan holds already can be locked without a new plan.
+                if (entries.All(e => e.Kind == EntryKinds.Lock))
+                {
+                    _state = _state with { PlanIsOld = old };
+                }
             }
 
             return receipt;
@@ -90,16 +106,7 @@ public sealed class FrontDesk : IDisposable
     public void Plan(IProgress<string>? progress, CancellationToken cancel)
     {
         Workbook book = _state.Book;
-        Outcome<PlannedWeek> week = Bookkeeping.Plan(
-            book.Material,
-            book.Catalogue,
-            book.Day,
-            _weeks,
-            _budget,
-            progress,
-            cancel,
-            book.PlanOrNull is { Plan.Status: PlanStatus.Optimal or PlanStatus.Feasible } planned ? planned.Plan : null
-        );
+        Outcome<PlannedWeek> week = Planned(book, Journal, progress, cancel);
         lock (_writing)
         {
             _state = _state with
@@ -108,6 +115,119 @@ public sealed class FrontDesk : IDisposable
                 PlanIsOld = !ReferenceEquals(_state.Book.Material, book.Material),
             };
         }
+    }
+
+    /// <summary>Plans as if those entries were written, and waits for it; nothing is written.</summary>
+    public void Try(
+        string asks,
+        ImmutableArray<JournalEntry> entries,
+        IProgress<string>? progress,
+        CancellationToken cancel
+    )
+    {
+        Workbook book = _state.Book;
+        var proposal = new Proposal(
+            asks,
+            entries,
+            Planned(book, Journal.AddRange(entries), progress, cancel),
+            book.Material
+        );
+        lock (_writing)
+        {
+            _state = _state with { Proposal = proposal };
+        }
+    }
+
+    /// <summary>Takes the proposal: its entries are written and its plan is the plan. A sentence when it can't be taken.</summary>
+    public string? TakeProposal()
+    {
+        lock (_writing)
+        {
+            if (_state.Proposal is not { } proposal)
+            {
+                return "There is nothing to take.";
+            }
+
+            _state = _state with { Proposal = null };
+            if (!ReferenceEquals(proposal.From, _state.Book.Material))
+            {
+                return "Something was written since it was worked out, so it was not taken. Ask again.";
+            }
+
+            if (
+                !proposal.Outcome.TryGet(out PlannedWeek? week, out Refusal? refusal)
+                || week.Plan.Status is not (PlanStatus.Optimal or PlanStatus.Feasible)
+            )
+            {
+                return refusal?.Sentence ?? "It is no plan, so it can't be taken.";
+            }
+
+            _opened.Append(proposal.Entries);
+            Follow();
+            _state = _state with { Book = _state.Book with { Week = week }, PlanIsOld = false };
+            return null;
+        }
+    }
+
+    /// <summary>Puts the proposal away; the plan stays as it was.</summary>
+    public void DropProposal()
+    {
+        lock (_writing)
+        {
+            _state = _state with { Proposal = null };
+        }
+    }
+
+    private Outcome<PlannedWeek> Planned(
+        Workbook book,
+        ImmutableArray<JournalEntry> entries,
+        IProgress<string>? progress,
+        CancellationToken cancel
+    )
+    {
+        Amendments asked = AmendmentReading.Of(entries);
+        return Bookkeeping.Plan(
+            book.Material,
+            book.Catalogue,
+            book.Day,
+            _weeks,
+            _budget,
+            progress,
+            cancel,
+            book.PlanOrNull is { Plan.Status: PlanStatus.Optimal or PlanStatus.Feasible } planned
+                ? Follows(planned.Plan, asked.Moved)
+                : null,
+            asked
+        );
+    }
+
+    /// <summary>The plan before, with its sessions called as they are now, so that what can stay stays where a session went.</summary>
+    private static Plan Follows(Plan plan, ImmutableArray<MovedSession> moved)
+    {
+        foreach (MovedSession move in moved)
+        {
+            plan = plan with
+            {
+                Sessions =
+                [
+                    .. plan.Sessions.Select(s =>
+                        s.Slot.Id == move.SessionId
+                            ? s with
+                            {
+                                Slot = s.Slot with
+                                {
+                                    Id = SessionSlot.IdOf(move.Date, move.Start),
+                                    Date = move.Date,
+                                    Start = move.Start,
+                                },
+                            }
+                            : s
+                    ),
+                ],
+            };
+        }
+
+        return plan;
     }
 
     /// <summary>Shows a plan that was made before.</summary>
@@ -120,7 +240,16 @@ public sealed class FrontDesk : IDisposable
     }
 
     /// <summary>Begins to plan; a search that is under way is left to end.</summary>
-    public void StartPlanning()
+    public void StartPlanning() => Start("Planning begins.", Plan);
+
+    /// <summary>Begins to work out what would come of those entries.</summary>
+    public void StartTrying(string asks, ImmutableArray<JournalEntry> entries)
+    {
+        DropProposal();
+        Start("Working out what would come of it.", (progress, cancel) => Try(asks, entries, progress, cancel));
+    }
+
+    private void Start(string words, Action<IProgress<string>?, CancellationToken> search)
     {
         lock (_plans)
         {
@@ -132,13 +261,13 @@ public sealed class FrontDesk : IDisposable
             _search?.Dispose();
             _search = new CancellationTokenSource();
             CancellationToken cancel = _search.Token;
-            Say("Planning begins.");
+            Say(words);
             _searching = Task.Run(
                 () =>
                 {
                     try
                     {
-                        Plan(new Telling(Say), cancel);
+                        search(new Telling(Say), cancel);
                     }
                     catch (OperationCanceledException)
                     {
@@ -222,12 +351,18 @@ public sealed class FrontDesk : IDisposable
         _state = _state with
         {
             Book = before with { Material = now, Catalogue = now.Catalogue, Leaves = leaves },
-            Pictures = new PictureBook(now),
+            Pictures = new PictureBook(now, _state.Pictures),
             PlanIsOld = before.PlanOrNull is not null,
         };
     }
 
-    private sealed record State(Workbook Book, PictureBook Pictures, Planning? Planning, bool PlanIsOld);
+    private sealed record State(
+        Workbook Book,
+        PictureBook Pictures,
+        Planning? Planning,
+        bool PlanIsOld,
+        Proposal? Proposal = null
+    );
 
     private sealed class Telling(Action<string> tell) : IProgress<string>
     {

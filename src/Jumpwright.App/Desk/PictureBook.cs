@@ -1,7 +1,11 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Paper;
+using Jumpwright.Prescribing.Change;
+using Jumpwright.Prescribing.Reports;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Trials;
@@ -9,28 +13,69 @@ using NodaTime;
 
 namespace Jumpwright.App.Desk;
 
-/// <summary>The pictures of a squad's athletes, each drawn once.</summary>
-public sealed class PictureBook(SquadMaterial material)
+/// <summary>The pictures and reports of a squad's athletes, each made once.</summary>
+/// <param name="material">What is known.</param>
+/// <param name="before">The book of what was known before; what it drew stays where nothing it rests on changed.</param>
+public sealed class PictureBook(SquadMaterial material, PictureBook? before = null)
 {
-    private readonly Dictionary<(string, LocalDate), CardPictures> _drawn = [];
-    private readonly Lock _one = new();
+    private readonly ConcurrentDictionary<(History, LocalDate), Lazy<CardPictures>> _drawn = Kept(
+        before?._drawn,
+        material.Histories
+    );
+
+    // A trend rests on the whole squad's noise, so that reports stay only while nobody's trials changed.
+    private readonly ConcurrentDictionary<LocalDate, Lazy<ImmutableArray<Trend>>> _trends =
+        before is not null && SameTrials(before.Histories, material.Histories) ? before._trends : new();
+    private readonly ConcurrentDictionary<(History, LocalDate), Lazy<DrawnReport>> _reports = Kept(
+        before is not null && SameTrials(before.Histories, material.Histories) ? before._reports : null,
+        material.Histories
+    );
+
+    private ImmutableArray<History> Histories { get; } = material.Histories;
 
     /// <summary>The athlete's last jump with its phases, and the trend of its height, as known on that day.</summary>
-    public CardPictures Of(string athleteId, LocalDate day)
-    {
-        lock (_one)
-        {
-            if (!_drawn.TryGetValue((athleteId, day), out CardPictures? pictures))
-            {
-                History? history = material.Histories.FirstOrDefault(h => h.Athlete.Id == athleteId);
-                pictures = history is null
-                    ? CardPictures.None
-                    : new CardPictures(LastJump(history, day), Trend(history, day));
-                _drawn[(athleteId, day)] = pictures;
-            }
+    public CardPictures Of(string athleteId, LocalDate day) =>
+        Histories.FirstOrDefault(h => h.Athlete.Id == athleteId) is { } history
+            ? _drawn
+                .GetOrAdd(
+                    (history, day),
+                    _ => new(() => new CardPictures(LastJump(history, day), HeightTrend(history, day)))
+                )
+                .Value
+            : CardPictures.None;
 
-            return pictures;
-        }
+    /// <summary>The athlete's report as known on that day, with its pictures.</summary>
+    public DrawnReport ReportOf(History history, LocalDate day) =>
+        _reports.GetOrAdd((history, day), _ => new(() => Draw(history, day))).Value;
+
+    /// <summary>The squad's trends as known on that day.</summary>
+    public ImmutableArray<Trend> TrendsOn(LocalDate day) =>
+        _trends
+            .GetOrAdd(day, _ => new(() => Changes.Of(Histories, day, ChangeOptions.From(material.Squad.Policy))))
+            .Value;
+
+    private DrawnReport Draw(History history, LocalDate day)
+    {
+        Report report = Reporting.OfAthlete(material.Squad, history, Histories, material.Catalogue, TrendsOn(day), day);
+        return new DrawnReport(
+            report,
+            report
+                .Sections.SelectMany(s => s.Plots)
+                .DistinctBy(p => p.Name)
+                .ToImmutableDictionary(p => p.Name, ReportPdf.Svg, StringComparer.Ordinal)
+        );
+    }
+
+    private static bool SameTrials(ImmutableArray<History> a, ImmutableArray<History> b) =>
+        a.Length == b.Length && a.Zip(b).All(pair => pair.First.Trials == pair.Second.Trials);
+
+    private static ConcurrentDictionary<(History, LocalDate), Lazy<T>> Kept<T>(
+        ConcurrentDictionary<(History, LocalDate), Lazy<T>>? made,
+        ImmutableArray<History> now
+    )
+    {
+        HashSet<History> same = new(now, ReferenceEqualityComparer.Instance);
+        return new(made?.Where(m => same.Contains(m.Key.Item1)) ?? [], new ByReference());
     }
 
     /// <summary>The latest countermovement jump with a trace; without one the latest trial of any task that has a trace.</summary>
@@ -62,7 +107,7 @@ public sealed class PictureBook(SquadMaterial material)
     /// Countermovement-jump height over days: of the method and device with the latest trial, so that no two quantities
     /// stand on one trend. Nothing with fewer than two days.
     /// </summary>
-    private static Picture? Trend(History history, LocalDate day)
+    private static Picture? HeightTrend(History history, LocalDate day)
     {
         var heights = history
             .Trials.Where(t => t.Date <= day && t.Trial.Task is JumpTask.CountermovementJump)
@@ -99,4 +144,14 @@ public sealed class PictureBook(SquadMaterial material)
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>Histories are long: whether one is the same is asked of the object, not of all that stands in it.</summary>
+    private sealed class ByReference : IEqualityComparer<(History History, LocalDate Day)>
+    {
+        public bool Equals((History History, LocalDate Day) a, (History History, LocalDate Day) b) =>
+            ReferenceEquals(a.History, b.History) && a.Day == b.Day;
+
+        public int GetHashCode((History History, LocalDate Day) of) =>
+            HashCode.Combine(RuntimeHelpers.GetHashCode(of.History), of.Day);
+    }
 }

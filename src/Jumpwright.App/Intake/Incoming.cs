@@ -41,7 +41,12 @@ internal sealed class Incoming(FrontDesk desk)
             return new Refusal("What was sent can't be read.");
         }
 
-        string clean = Clean(name);
+        // A folder keeps its shape while it waits: its trials.csv names recordings by their place in it.
+        string[] parts =
+        [
+            .. name.Replace('\\', '/').Split('/').Where(p => p is not ("" or "." or "..")).Select(Clean).TakeLast(8),
+        ];
+        string clean = parts.LastOrDefault() ?? "";
         bool known =
             clean.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
             || clean.EndsWith(".c3d", StringComparison.OrdinalIgnoreCase);
@@ -59,11 +64,12 @@ internal sealed class Incoming(FrontDesk desk)
         }
 
         string place = Path.Combine(folder, Waiting, id.ToString());
-        Directory.CreateDirectory(place);
-        string free = Free(place, "", clean);
+        string under = Path.Combine(parts[..^1]);
+        Directory.CreateDirectory(Path.Combine(place, under));
+        string free = Path.Combine(under, Free(place, under, clean));
         using FileStream file = File.Create(Path.Combine(place, free));
         await bytes.CopyToAsync(file, cancel);
-        return free;
+        return free.Replace('\\', '/');
     }
 
     /// <summary>Takes in all that waits under that number.</summary>
@@ -81,8 +87,7 @@ internal sealed class Incoming(FrontDesk desk)
         }
 
         Outcome<IntakeEntry> outcome = desk.Change<Outcome<IntakeEntry>>(squad =>
-            RecordingFolder
-                .List(place)
+            List(place)
                 .Then(listed =>
                 {
                     var files = ImmutableArray.CreateBuilder<IntakeEntry.Taken>();
@@ -108,7 +113,13 @@ internal sealed class Incoming(FrontDesk desk)
                         }
                     }
 
-                    var entry = new IntakeEntry(id.ToString(), files.ToImmutable());
+                    var entry = new IntakeEntry(id.ToString(), files.ToImmutable())
+                    {
+                        NotThere =
+                        [
+                            .. listed.Where(l => l.FullPath is null).Select(l => l.Fault?.Sentence).OfType<string>(),
+                        ],
+                    };
                     squad.Append([Entry(EntryKinds.Intake, entry, who)]);
                     return squad
                         .ImportAgain(new Told(p => Progress[entry.Number] = p), cancel)
@@ -202,6 +213,31 @@ internal sealed class Incoming(FrontDesk desk)
             .Select(e => (e.Item1, e.e, undone.Contains(e.Item1.Number)));
     }
 
+    /// <summary>All that waits: what a trials.csv lists first, then what lies beside it and in folders under it, by the same rule.</summary>
+    private static Outcome<ImmutableArray<ListedRecording>> List(string place)
+    {
+        var all = new List<ListedRecording>();
+        foreach (
+            string folder in Directory
+                .EnumerateDirectories(place, "*", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal)
+                .Prepend(place)
+        )
+        {
+            if (!RecordingFolder.List(folder).TryGet(out ImmutableArray<ListedRecording> here, out Refusal? refusal))
+            {
+                return refusal;
+            }
+
+            all.AddRange(here.Where(l => l.FullPath is null || all.TrueForAll(a => !SamePath(a.FullPath, l.FullPath))));
+        }
+
+        return all.ToImmutableArray();
+    }
+
+    private static bool SamePath(string? a, string? b) =>
+        a is not null && b is not null && Path.GetFullPath(a) == Path.GetFullPath(b);
+
     private static Refusal NoFolder() =>
         new("A store was opened by itself, and recordings are taken into a squad folder: serve the folder.");
 
@@ -237,12 +273,11 @@ internal sealed class Incoming(FrontDesk desk)
         File.Move(beside, path, overwrite: true);
     }
 
-    /// <summary>The last part of a name, without what could mislead a file system or a reader.</summary>
+    /// <summary>One part of a name, without what could mislead a file system or a reader.</summary>
     private static string Clean(string name)
     {
-        string last = name.Replace('\\', '/').Split('/')[^1];
         var text = new StringBuilder();
-        foreach (Rune rune in last.EnumerateRunes())
+        foreach (Rune rune in name.EnumerateRunes())
         {
             bool fine = Rune.IsLetterOrDigit(rune) || rune.Value is '-' or '_' or '.' or ' ' or '(' or ')';
             text.Append(fine ? rune.ToString() : "_");

@@ -11,6 +11,10 @@ public sealed record IntakeEntry(
     [property: JsonPropertyName("files")] ImmutableArray<IntakeEntry.Taken> Files
 )
 {
+    /// <summary>What a trials.csv among them lists and nobody handed over, or what of it can't be read: sentences.</summary>
+    [JsonPropertyName("not_there")]
+    public ImmutableArray<string> NotThere { get; init; } = [];
+
     /// <summary>One file.</summary>
     /// <param name="File">Relative to the squad folder.</param>
     /// <param name="Sha256">Of its bytes as they were taken in.</param>

@@ -14,6 +14,8 @@ internal static class Paths
 
     public static string Why(string sessionId, string athleteId) => Card(sessionId, athleteId) + "/why";
 
+    public static string Session(string sessionId) => "/week/sessions/" + Uri.EscapeDataString(sessionId);
+
     public static string SheetPdf(string sessionId) => $"/sheets/{Uri.EscapeDataString(sessionId)}.pdf";
 
     public static string Exercise(string id) => "/exercises#" + Uri.EscapeDataString(id);

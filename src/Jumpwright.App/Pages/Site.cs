@@ -62,9 +62,11 @@ internal static class Site
                 : outside is not null ? outside.Check(context, next)
                 : Task.CompletedTask
         );
+        app.Use(Forms.Read);
         TrialRoutes.Map(app, desk);
         FloorRoutes.Map(app, desk);
         WeekRoutes.Map(app, desk);
+        AmendmentRoutes.Map(app, desk);
         ShareRoutes.Map(app, desk, sharing);
         IntakeRoutes.Map(app, desk);
         ApiRoutes.Map(app, desk);

@@ -63,6 +63,22 @@ internal static class MeasureWords
         return unit.Length == 0 ? said : said + " " + unit;
     }
 
+    /// <summary>Its doubt in words.</summary>
+    public static string Doubt(Measure measure)
+    {
+        if (measure.StandardUncertainty <= 0)
+        {
+            return "none is stated: a count, or typed as it is.";
+        }
+
+        (double scale, string unit) = Scale(measure);
+        double doubt = measure.StandardUncertainty * scale;
+        string said = $"{doubt.ToString("G2")} {unit}".TrimEnd();
+        return measure.Value == 0
+            ? $"one standard uncertainty is {said}."
+            : $"one standard uncertainty is {said}, {100 * Math.Abs(measure.StandardUncertainty / measure.Value):0.0} % of it.";
+    }
+
     /// <summary>How the value was got, in words.</summary>
     public static string Method(Measure measure) => measure.Method.Replace('-', ' ');
 

@@ -13,6 +13,13 @@ namespace Jumpwright.Plans;
 public static class Requests
 {
     /// <summary>The request for so many weeks from that day; what is known of the athletes is taken as of that day.</summary>
+    /// <param name="squad">The squad and its circumstances.</param>
+    /// <param name="histories">Its athletes'.</param>
+    /// <param name="catalogue">The exercises.</param>
+    /// <param name="from">First day.</param>
+    /// <param name="weeks">How many weeks.</param>
+    /// <param name="budget">How long may be searched.</param>
+    /// <param name="amendments">What a person asked by hand; null: nothing.</param>
     /// <returns>The request, or a sentence: no such time zone, no window, no week, an athlete twice.</returns>
     public static Outcome<PlanRequest> For(
         Squad squad,
@@ -20,7 +27,8 @@ public static class Requests
         Catalogue catalogue,
         LocalDate from,
         int weeks,
-        SolveBudget? budget = null
+        SolveBudget? budget = null,
+        Amendments? amendments = null
     )
     {
         if (weeks is < 1 or > 12)
@@ -49,7 +57,16 @@ public static class Requests
             return new Refusal($"The athlete {twice} stands twice; give every athlete an id of their own.");
         }
 
-        ImmutableArray<SessionSlot> slots = SlotsOfWindows.Of(squad, zone, from, weeks);
+        Amendments asked = amendments ?? Amendments.None;
+        if (
+            !SlotsOfWindows
+                .Of(squad, zone, from, weeks, asked.Moved)
+                .TryGet(out ImmutableArray<SessionSlot> slots, out Refusal? overlap)
+        )
+        {
+            return overlap;
+        }
+
         PlanRequest request = new(
             from,
             weeks,
@@ -59,7 +76,7 @@ public static class Requests
             [.. squad.Fixtures.Where(f => f.Date >= from.PlusDays(-3) && f.Date <= from.PlusWeeks(weeks).PlusDays(3))],
             [],
             catalogue,
-            [],
+            [.. asked.Locks.Where(l => slots.Any(s => s.Id == l.SessionId))],
             budget ?? new SolveBudget()
         );
         LocalDate last = from.PlusWeeks(weeks).PlusDays(-1);
@@ -93,6 +110,9 @@ public static class Requests
                 .. ConditionRules.Remarks(squad),
             ],
         };
-        return request with { Athletes = [.. own.Select(h => new AthleteAsking(h, squad, zone, request).Build())] };
+        return request with
+        {
+            Athletes = [.. own.Select(h => new AthleteAsking(h, squad, zone, request, asked).Build())],
+        };
     }
 }

@@ -11,4 +11,8 @@ namespace Jumpwright.Plans;
 public sealed record SessionSlot(string Id, LocalDate Date, LocalTime Start, int Minutes, Instant StartUtc)
 {
     public Instant EndUtc => StartUtc + Duration.FromMinutes(Minutes);
+
+    /// <summary>What a session of that day and start is called, for example <c>2027-01-05-am</c>: before noon am, from noon on pm.</summary>
+    public static string IdOf(LocalDate day, LocalTime start) =>
+        $"{day:uuuu-MM-dd}-{(start < LocalTime.Noon ? "am" : "pm")}";
 }

@@ -1,12 +1,8 @@
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
-using Jumpwright.App.Commands;
 using Jumpwright.App.Desk;
-using Jumpwright.App.Pages;
-using Jumpwright.Plans;
 using Jumpwright.Storage.Stores;
-using Microsoft.AspNetCore.Builder;
 
 namespace Jumpwright.Tests.Outside.Pages;
 
@@ -16,37 +12,14 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
     private const string Script =
         "<script>alert(1)</script><img src=x onerror=alert(2)>\" ' &amp; \u202Etxt.exe =cmd|'/C calc'!A0";
 
-    private readonly string _folder = Directory.CreateTempSubdirectory("jumpwright-hostile-").FullName;
+    private static readonly string Quoted = "\"" + Script.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
+    private OwnSquad _squad = null!;
     private FrontDesk _desk = null!;
-    private WebApplication _site = null!;
 
     public async ValueTask InitializeAsync()
     {
-        DemoCommand.WriteSquad(_folder);
-        string quoted = "\"" + Script.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
-        Edit("athletes.csv", line => NameOf().Replace(line, "${id}," + quoted + ","));
-        await File.AppendAllTextAsync(
-            At("symptoms.csv"),
-            $"a02,2027-01-02,{quoted},left,,,other,rest,1,{quoted}\n",
-            TestContext.Current.CancellationToken
-        );
-        await File.AppendAllTextAsync(
-            At("completed.csv"),
-            $"a02,2027-01-01,s,snap-down,3,5,15,0,1,1,3,,\"{new string('x', 10_000_000)}\"\n",
-            TestContext.Current.CancellationToken
-        );
-        await File.WriteAllTextAsync(
-            At($"recordings/=cmd 'x' {new string('y', 180)}.csv"),
-            "# athlete: a02\n# note: " + Script + "\ntime_s,force_N\n0,abc\n",
-            TestContext.Current.CancellationToken
-        );
-        _desk = new FrontDesk(
-            OpenedSquad.Kept(_folder, null, null, CancellationToken.None).Require(),
-            DemoCommand.Day,
-            1,
-            new SolveBudget { DeterministicTime = 0.2 }
-        );
-        _desk.Plan(null, CancellationToken.None);
+        _squad = await OwnSquad.Open(plans: true, few: true, before: Poison);
+        _desk = _squad.Desk;
         _desk.Write(
             new JournalEntry(
                 Guid.NewGuid().ToString(),
@@ -58,15 +31,44 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
                 """{"exercise":"<script>alert(3)</script>","set":1,"reps":1,"contacts":1,"faults":null,"undone":false,"drop_height_m":null}"""
             )
         );
-        _site = Site.Build(_desk, 0);
-        await _site.StartAsync();
     }
 
-    public async ValueTask DisposeAsync()
+    public async ValueTask DisposeAsync() => await _squad.DisposeAsync();
+
+    /// <summary>Every column of every table has a row in which it is hostile; names, notes and a file's name are too.</summary>
+    private static void Poison(string folder)
     {
-        await _site.DisposeAsync();
-        _desk.Dispose();
-        Directory.Delete(_folder, recursive: true);
+        foreach (string table in Directory.EnumerateFiles(folder, "*.csv").Order(StringComparer.Ordinal))
+        {
+            string[] lines = File.ReadAllLines(table);
+            string[] last = lines[^1].Split(',');
+            File.AppendAllLines(
+                table,
+                Enumerable
+                    .Range(0, lines[0].Split(',').Length)
+                    .Select(c => string.Join(',', last.Select((cell, i) => i == c ? Quoted : cell)))
+            );
+        }
+
+        string athletes = Path.Combine(folder, "athletes.csv");
+        string[] rows = File.ReadAllLines(athletes);
+        File.WriteAllLines(
+            athletes,
+            rows.Select(
+                (l, i) =>
+                    i == 0
+                        ? l
+                        : NameOf().Replace(l, "${id}," + Quoted.Replace("$", "$$", StringComparison.Ordinal) + ",")
+            )
+        );
+        File.AppendAllText(
+            Path.Combine(folder, "completed.csv"),
+            $"a02,2027-01-01,s,snap-down,3,5,15,0,1,1,3,,\"{new string('x', 10_000_000)}\"\n"
+        );
+        File.WriteAllText(
+            Path.Combine(folder, $"recordings/=cmd 'x' {new string('y', 180)}.csv"),
+            "# athlete: a02\n# note: " + Script + "\ntime_s,force_N\n0,abc\n"
+        );
     }
 
     [Fact]
@@ -88,7 +90,9 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
             "/athletes/" + hostile,
             $"/trials/{sha}/1",
             $"/cards/{session}/a02",
-            $"/cards/{session}/a02/why",
+            $"/cards/{session}/a02/why?not=" + hostile,
+            $"/week/sessions/{session}?called=yes&minutes=x&here=" + hostile + "&kit-seat=" + hostile,
+            "/week/sessions/" + hostile,
             "/kit?tool=bands&rest=" + hostile + "&anchor=" + hostile,
             "/kit?tool=box&box=" + new string('9', 5000),
             "/api/athletes",
@@ -98,7 +102,7 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
         foreach (string path in paths)
         {
             using HttpResponseMessage answer = await client.GetAsync(
-                new Uri(_site.Urls.First() + path),
+                new Uri(_squad.Address + path),
                 TestContext.Current.CancellationToken
             );
             Assert.True(
@@ -130,7 +134,7 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
         {
             using var content = new StringContent(body, Encoding.UTF8, "application/json");
             using HttpResponseMessage answer = await client.PostAsync(
-                new Uri(_site.Urls.First() + path),
+                new Uri(_squad.Address + path),
                 content,
                 TestContext.Current.CancellationToken
             );
@@ -138,13 +142,109 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
         }
     }
 
-    private string At(string name) => Path.Combine(_folder, name);
-
-    private void Edit(string name, Func<string, string> edit)
+    /// <summary>Each form of each page, each of its fields: a script, letters that turn the line, and ten megabytes.</summary>
+    [Fact]
+    public async Task EveryFieldOfEveryForm_TakesAnythingAsText()
     {
-        string[] lines = File.ReadAllLines(At(name));
-        File.WriteAllLines(At(name), lines.Select((l, i) => i == 0 ? l : edit(l)));
+        string session = _desk.Book.PlanOrNull!.Cards[0].SessionId;
+        string sha = _desk.Book.Find("a02")!.History.Trials[0].Sha256;
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (
+            string path in new[]
+            {
+                "/",
+                "/week",
+                "/done",
+                "/import",
+                "/settings",
+                "/share",
+                "/kit?tool=bands",
+                "/kit?tool=seat",
+                "/kit?tool=drop",
+                "/kit?tool=load",
+                "/kit?tool=run-up",
+                $"/week/sessions/{session}",
+                $"/cards/{session}/a02/why",
+                $"/trials/{sha}/1",
+            }
+        )
+        {
+            foreach (Match form in FormOf().Matches(await _squad.Get(path)))
+            {
+                string to = WebUtility.HtmlDecode(form.Groups["to"].Value.Split('#')[0]);
+                bool posts = form.Groups["head"].Value.Contains("post", StringComparison.OrdinalIgnoreCase);
+                (string Name, string Value)[] fields =
+                [
+                    .. FieldOf()
+                        .Matches(form.Groups["body"].Value)
+                        .Select(f =>
+                            (
+                                f.Groups["name"].Value,
+                                ValueOf().Match(f.Value) is { Success: true } v
+                                    ? WebUtility.HtmlDecode(v.Groups[1].Value)
+                                    : "x"
+                            )
+                        ),
+                ];
+                foreach ((string name, _) in fields.Where(f => seen.Add(to + " " + f.Name)))
+                {
+                    await Send(to, posts, [.. fields.Select(f => f.Name == name ? (name, Script) : f)]);
+                    await Send(
+                        to,
+                        posts,
+                        [.. fields.Select(f => f.Name == name ? (name, new string('9', posts ? 10_000_000 : 5000)) : f)]
+                    );
+                }
+            }
+        }
+
+        // Fields that nobody walked make a test that can't fail.
+        Assert.InRange(seen.Count, 40, 400);
     }
+
+    [Fact]
+    public async Task ExportedCells_AreNoFormulas()
+    {
+        string csv = await _squad.Get("/api/export/measures.csv");
+        Assert.Contains("a02", csv);
+        foreach (string line in csv.Split('\n'))
+        {
+            Assert.DoesNotMatch("(^|,)\"?[=+@\t]", line);
+            Assert.DoesNotMatch("(^|,)\"?-[^0-9]", line);
+        }
+    }
+
+    private async Task Send(string path, bool posts, (string Name, string Value)[] fields)
+    {
+        using HttpResponseMessage answer = posts
+            ? await _squad.Post(path, fields)
+            : await _squad.Client.GetAsync(
+                new Uri(
+                    path + "?" + string.Join('&', fields.Select(f => $"{f.Name}={Uri.EscapeDataString(f.Value)}")),
+                    UriKind.Relative
+                ),
+                TestContext.Current.CancellationToken
+            );
+        string what =
+            $"{path}: {string.Join(", ", fields.Select(f => $"{f.Name}={f.Value[..Math.Min(12, f.Value.Length)]}"))}";
+        Assert.True((int)answer.StatusCode < 500, $"{what} answered {answer.StatusCode}");
+        string text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.DoesNotContain("<script>alert", text, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("<img src=x", text, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [GeneratedRegex(
+        "<form (?<head>[^>]*action=\"(?<to>[^\"]*)\"[^>]*)>(?<body>.*?)</form>",
+        RegexOptions.Singleline,
+        1000
+    )]
+    private static partial Regex FormOf();
+
+    [GeneratedRegex("<(input|select|textarea|button)[^>]* name=\"(?<name>[^\"]*)\"[^>]*>", RegexOptions.None, 1000)]
+    private static partial Regex FieldOf();
+
+    [GeneratedRegex(" value=\"([^\"]*)\"", RegexOptions.None, 1000)]
+    private static partial Regex ValueOf();
 
     [GeneratedRegex("^(?<id>[^,]*),[^,]*,", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NameOf();

@@ -3,7 +3,6 @@ using Jumpwright.App.Commands;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
 using Jumpwright.Storage.Stores;
-using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
 
 namespace Jumpwright.Tests.Outside.Pages;
@@ -12,28 +11,16 @@ namespace Jumpwright.Tests.Outside.Pages;
 [Collection("pages")]
 public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("jumpwright-intake-").FullName;
+    private OwnSquad _squad = null!;
     private FrontDesk _desk = null!;
-    private WebApplication _site = null!;
 
     public async ValueTask InitializeAsync()
     {
-        DemoCommand.WriteSquad(_folder);
-        _desk = new FrontDesk(
-            OpenedSquad.Kept(_folder, null, null, CancellationToken.None).Require(),
-            DemoCommand.Day,
-            1
-        );
-        _site = Site.Build(_desk, 0);
-        await _site.StartAsync();
+        _squad = await OwnSquad.Open();
+        _desk = _squad.Desk;
     }
 
-    public async ValueTask DisposeAsync()
-    {
-        await _site.DisposeAsync();
-        _desk.Dispose();
-        Directory.Delete(_folder, recursive: true);
-    }
+    public async ValueTask DisposeAsync() => await _squad.DisposeAsync();
 
     [Fact]
     public async Task FilesChosen_AreMeasuredOrRefused_MendedByTheirLabels_AndTakenBackOut()
@@ -54,7 +41,7 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
         ];
 
         IPage page = await demo.Open(820);
-        await page.GotoAsync(_site.Urls.First() + "/import");
+        await page.GotoAsync(_squad.Address + "/import");
         await page.SetInputFilesAsync("#files", files);
         await page.ClickAsync("text=See what came of them");
         await page.WaitForSelectorAsync("text=Take these back out");
@@ -89,6 +76,45 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
         await page.CloseAsync();
     }
 
+    [Fact]
+    public async Task FolderDropped_WithItsTrialsTable_IsMeasuredByIt_AndTakenBackOut()
+    {
+        int recordings = _desk.Opened.Recordings.Length;
+        byte[] table = await File.ReadAllBytesAsync(At("trials.csv"), TestContext.Current.CancellationToken);
+        string good = Directory.EnumerateFiles(At("recordings"), "*cmj*.csv").Order(StringComparer.Ordinal).First();
+        string rows = string.Join(
+            '\n',
+            (await File.ReadAllLinesAsync(good, TestContext.Current.CancellationToken)).Where(l => !l.StartsWith('#'))
+        );
+        string dropped = Directory.CreateTempSubdirectory("jumpwright-dropped-").FullName;
+        Directory.CreateDirectory(Path.Combine(dropped, "monday"));
+        await File.WriteAllTextAsync(
+            Path.Combine(dropped, "monday", "one.csv"),
+            rows + "\n",
+            TestContext.Current.CancellationToken
+        );
+        await File.WriteAllTextAsync(
+            Path.Combine(dropped, "trials.csv"),
+            "file,athlete,date,task\nmonday/one.csv,a03,2027-01-03,countermovement-jump\n",
+            TestContext.Current.CancellationToken
+        );
+        IPage page = await demo.Open(820);
+        await page.GotoAsync(_squad.Address + "/import");
+        await page.SetInputFilesAsync("#folder", dropped);
+        await page.WaitForSelectorAsync("text=Take these back out", new() { Timeout = 120_000 });
+        Assert.Contains("1 recording: 1 measured, 0 refused.", await page.Locator("main").InnerTextAsync());
+        Assert.Contains(
+            _desk.Book.Find("a03")!.History.Trials,
+            t => t.File.EndsWith("one.csv", StringComparison.Ordinal)
+        );
+        await page.Locator("text=Take these back out").First.ClickAsync();
+        await page.WaitForSelectorAsync("text=taken back.");
+        Assert.Equal(recordings, _desk.Opened.Recordings.Length);
+        Assert.Equal(table, await File.ReadAllBytesAsync(At("trials.csv"), TestContext.Current.CancellationToken));
+        Directory.Delete(dropped, recursive: true);
+        await page.CloseAsync();
+    }
+
     [Theory]
     [InlineData("..%2F..%2Fevil.csv", "evil.csv")]
     [InlineData("..%5C..%5Cevil.csv", "evil.csv")]
@@ -98,7 +124,7 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
     {
         using var client = new HttpClient();
         using HttpResponseMessage answer = await client.PostAsync(
-            new Uri($"{_site.Urls.First()}/import/{Guid.NewGuid()}/file?name={name}"),
+            new Uri($"{_squad.Address}/import/{Guid.NewGuid()}/file?name={name}"),
             new ByteArrayContent("time_s,force_N\n"u8.ToArray()),
             TestContext.Current.CancellationToken
         );
@@ -114,7 +140,7 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
         using var client = new HttpClient();
         string name = new string('é', 400) + ".csv";
         using HttpResponseMessage answer = await client.PostAsync(
-            new Uri($"{_site.Urls.First()}/import/{Guid.NewGuid()}/file?name={Uri.EscapeDataString(name)}"),
+            new Uri($"{_squad.Address}/import/{Guid.NewGuid()}/file?name={Uri.EscapeDataString(name)}"),
             new ByteArrayContent([]),
             TestContext.Current.CancellationToken
         );
@@ -123,7 +149,7 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
         Assert.InRange(told.Length, 20, 420);
     }
 
-    private string At(string name) => Path.Combine(_folder, name);
+    private string At(string name) => Path.Combine(_squad.Folder, name);
 
     private static FilePayload File1(string name, string text) =>
         new()
@@ -136,5 +162,5 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
     private Dictionary<string, byte[]> Tree() =>
         Directory
             .EnumerateFiles(At("recordings"), "*", SearchOption.AllDirectories)
-            .ToDictionary(f => Path.GetRelativePath(_folder, f), File.ReadAllBytes, StringComparer.Ordinal);
+            .ToDictionary(f => Path.GetRelativePath(_squad.Folder, f), File.ReadAllBytes, StringComparer.Ordinal);
 }

@@ -4,35 +4,22 @@ using Jumpwright.App.Commands;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
 using Jumpwright.Storage.Stores;
-using Microsoft.AspNetCore.Builder;
 
 namespace Jumpwright.Tests.Outside.Pages;
 
 /// <summary>Everything out, an athlete out of folder and store, a parent's consent.</summary>
 public sealed class SettingsTests : IAsyncLifetime
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("jumpwright-settings-").FullName;
+    private OwnSquad _squad = null!;
     private FrontDesk _desk = null!;
-    private WebApplication _site = null!;
 
     public async ValueTask InitializeAsync()
     {
-        DemoCommand.WriteSquad(_folder);
-        _desk = new FrontDesk(
-            OpenedSquad.Kept(_folder, null, null, CancellationToken.None).Require(),
-            DemoCommand.Day,
-            1
-        );
-        _site = Site.Build(_desk, 0);
-        await _site.StartAsync();
+        _squad = await OwnSquad.Open();
+        _desk = _squad.Desk;
     }
 
-    public async ValueTask DisposeAsync()
-    {
-        await _site.DisposeAsync();
-        _desk.Dispose();
-        Directory.Delete(_folder, recursive: true);
-    }
+    public async ValueTask DisposeAsync() => await _squad.DisposeAsync();
 
     [Fact]
     public async Task Erase_OnlyWithTheIdTypedAgain_LeavesNothingOfThemInFolderStoreAndExport_AndSaysWhatItDoesNotReach()
@@ -104,7 +91,7 @@ public sealed class SettingsTests : IAsyncLifetime
         using var client = new HttpClient();
         using var form = new FormUrlEncodedContent(fields.ToDictionary(f => f.Name, f => f.Value));
         using HttpResponseMessage answer = await client.PostAsync(
-            new Uri(_site.Urls.First() + path),
+            new Uri(_squad.Address + path),
             form,
             TestContext.Current.CancellationToken
         );
@@ -115,15 +102,12 @@ public sealed class SettingsTests : IAsyncLifetime
     private async Task<string> Get(string path)
     {
         using var client = new HttpClient();
-        return await client.GetStringAsync(new Uri(_site.Urls.First() + path), TestContext.Current.CancellationToken);
+        return await client.GetStringAsync(new Uri(_squad.Address + path), TestContext.Current.CancellationToken);
     }
 
     private async Task<byte[]> Bytes(string path)
     {
         using var client = new HttpClient();
-        return await client.GetByteArrayAsync(
-            new Uri(_site.Urls.First() + path),
-            TestContext.Current.CancellationToken
-        );
+        return await client.GetByteArrayAsync(new Uri(_squad.Address + path), TestContext.Current.CancellationToken);
     }
 }

@@ -27,7 +27,19 @@ internal static class EntryKinds
     /// <summary>An intake that was taken back.</summary>
     public const string IntakeUndone = "intake-undone";
 
+    /// <summary>An item of the plan locked, or no longer.</summary>
+    public const string Lock = "lock";
+
+    /// <summary>An item or a whole session that an athlete does not do.</summary>
+    public const string TakenOut = "taken-out";
+
+    /// <summary>A session moved to another time.</summary>
+    public const string Moved = "moved";
+
+    /// <summary>How hard a session was, and how long.</summary>
+    public const string Effort = "effort";
+
     /// <summary>Kinds that the floor view may hand in.</summary>
     public static IReadOnlySet<string> OfTheFloor { get; } =
-        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here };
+        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort };
 }

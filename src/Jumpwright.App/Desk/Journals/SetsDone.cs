@@ -25,6 +25,11 @@ internal static class SetsDone
                 .Select(e => (e, JournalReading.Read<PainEntry>(e)!))
                 .Where(p => p.Item2 is not null),
         ];
+        ILookup<string?, EffortEntry> efforts = JournalReading
+            .LatestFirst(theirs.Where(e => e.Kind == EntryKinds.Effort))
+            .Select(e => (e.SessionId, Effort: JournalReading.Read<EffortEntry>(e)!))
+            .Where(e => e.Effort is not null)
+            .ToLookup(e => e.SessionId, e => e.Effort);
         var all = written.ToBuilder();
         foreach (var group in Effective(theirs).GroupBy(s => (s.Entry.SessionId, s.Set.Exercise)))
         {
@@ -32,6 +37,7 @@ internal static class SetsDone
             LocalDate day = DayOf(first, zone);
             double? during = Worst(pains, group.Key.SessionId, "during", group.Key.Exercise);
             double? morning = Worst(pains, group.Key.SessionId, "next-morning", group.Key.Exercise);
+            EffortEntry? effort = efforts[group.Key.SessionId].FirstOrDefault();
             int at = all.ToList()
                 .FindIndex(c =>
                     c.Date == day
@@ -44,6 +50,8 @@ internal static class SetsDone
                 {
                     PainDuring = Higher(all[at].PainDuring, during),
                     PainNextMorning = Higher(all[at].PainNextMorning, morning),
+                    EffortRpe = all[at].EffortRpe ?? effort?.Rpe,
+                    SessionMinutes = all[at].SessionMinutes ?? effort?.Minutes,
                 };
                 continue;
             }
@@ -60,14 +68,63 @@ internal static class SetsDone
                     group.Any(s => s.Set.Faults is not null) ? group.Sum(s => s.Set.Faults ?? 0) : null,
                     during,
                     morning,
-                    null,
+                    effort?.Rpe,
                     set.DropHeightM,
                     null
                 )
+                {
+                    SessionMinutes = effort?.Minutes,
+                }
             );
         }
 
         return all.ToImmutable();
+    }
+
+    /// <summary>
+    /// An athlete's session set by set, as a stop rule is held against it. Pain during an exercise stands at its last set: nobody
+    /// writes down after which it was said, and so a rule that it broke is not said to have been passed over.
+    /// </summary>
+    public static ImmutableArray<CompletedItem> BySet(
+        IReadOnlyCollection<JournalEntry> theirs,
+        string session,
+        LocalDate day
+    )
+    {
+        (JournalEntry Entry, PainEntry Pain)[] pains =
+        [
+            .. theirs
+                .Where(e => e.Kind == EntryKinds.Pain)
+                .Select(e => (e, JournalReading.Read<PainEntry>(e)!))
+                .Where(p => p.Item2 is not null),
+        ];
+        return
+        [
+            .. Effective(theirs.Where(e => e.SessionId == session))
+                .GroupBy(s => s.Set.Exercise, StringComparer.Ordinal)
+                .SelectMany(exercise =>
+                {
+                    int last = exercise.Max(s => s.Set.Number);
+                    return exercise.Select(s => new CompletedItem(
+                        s.Entry.AthleteId!,
+                        day,
+                        session,
+                        s.Set.Exercise,
+                        1,
+                        s.Set.Reps,
+                        s.Set.Contacts,
+                        s.Set.Faults,
+                        s.Set.Number == last ? Worst(pains, session, "during", s.Set.Exercise) : null,
+                        null,
+                        null,
+                        s.Set.DropHeightM,
+                        null
+                    )
+                    {
+                        Set = s.Set.Number,
+                    });
+                }),
+        ];
     }
 
     /// <summary>Whether a pain stands at logged sets, whose work done then carries its score.</summary>

@@ -116,6 +116,7 @@ internal static class FloorRoutes
         {
             id,
             squad = book.Material.Squad.Name,
+            seen = SeenWords.Of(book),
             title = Title(session),
             minutes = session.Slot.Minutes,
             stop_above = CardQuestions.StopAbove.Value,
@@ -267,6 +268,11 @@ internal static class FloorRoutes
                             Score: >= 0 and <= 10,
                             When: "rest" or "night" or "during" or "after" or "next-morning"
                         } => new Quantities.Refusal("Its pain is not from 0 to 10, or has no time."),
+                EntryKinds.Effort
+                    when JournalReading.Read<EffortEntry>(entry)
+                        is not { Rpe: >= 0 and <= 10, Minutes: >= 1 and <= 600 } => new Quantities.Refusal(
+                    "Its effort is not from 0 to 10, or has no minutes."
+                ),
                 _ => entry,
             };
         }

@@ -31,6 +31,8 @@ internal static class PageRoutes
                         desk.Book,
                         desk.Planning,
                         IsOld = desk.PlanIsOld,
+                        desk.Proposal,
+                        desk.Amendments,
                     }
                 )
         );
@@ -52,6 +54,7 @@ internal static class PageRoutes
                             desk.Book,
                             Leaf = leaf,
                             Pictures = desk.Pictures.Of(id, desk.Book.Day),
+                            Drawn = desk.Pictures.ReportOf(leaf.History, desk.Book.Day),
                         }
                     )
                     : Answers.NotFound(desk.Book)
@@ -88,9 +91,17 @@ internal static class PageRoutes
         );
         app.MapGet(
             "/cards/{session}/{athlete}/why",
-            (string session, string athlete) =>
+            (string session, string athlete, string? not) =>
                 Card(desk.Book, session, athlete) is { } card
-                    ? new RazorComponentResult<WhyPage>(new { desk.Book, Card = card })
+                    ? new RazorComponentResult<WhyPage>(
+                        new
+                        {
+                            desk.Book,
+                            Card = card,
+                            desk.Amendments,
+                            Not = not is null ? null : desk.Book.Catalogue.Find(not),
+                        }
+                    )
                     : Answers.NotFound(desk.Book)
         );
         app.MapGet(

@@ -1,5 +1,11 @@
+using System.Globalization;
+using System.Text.Json;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Desk.Journals;
+using Jumpwright.Planning;
+using Jumpwright.Storage.Stores;
 using Microsoft.AspNetCore.Http.HttpResults;
+using NodaTime;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -8,7 +14,26 @@ internal static class WeekRoutes
 {
     public static void Map(WebApplication app, FrontDesk desk)
     {
-        app.MapGet("/done", () => new RazorComponentResult<DonePage>(new { desk.Book, desk.Journal }));
+        app.MapGet(
+            "/done",
+            () =>
+                new RazorComponentResult<DonePage>(
+                    new
+                    {
+                        desk.Book,
+                        desk.Journal,
+                        IsOld = desk.PlanIsOld,
+                    }
+                )
+        );
+        app.MapPost(
+            "/done/after",
+            async (HttpRequest request, CancellationToken cancel) => After(desk, await request.ReadFormAsync(cancel))
+        );
+        app.MapGet(
+            "/week/sessions/{id}",
+            (string id, HttpRequest request) => Called(desk.Book, id, request.Query) ?? Answers.NotFound(desk.Book)
+        );
         app.MapPost(
             "/week/plan",
             () =>
@@ -28,6 +53,91 @@ internal static class WeekRoutes
         app.MapGet(
             "/week/state",
             () => Results.Json(new { says = desk.Planning?.Says, planning = desk.Planning is not null })
+        );
+    }
+
+    /// <summary>Pain of the morning after, and effort and minutes: what was said is written, what was left empty is not.</summary>
+    private static IResult After(FrontDesk desk, IFormCollection form)
+    {
+        string athlete = form["athlete"].ToString();
+        string session = form["session"].ToString();
+        if (desk.Book.Find(athlete) is null || session.Length is 0 or > 120)
+        {
+            return Answers.Refused("There is no such athlete or session.", StatusCodes.Status404NotFound);
+        }
+
+        var entries = new List<JournalEntry>();
+        void Add(string kind, object data) =>
+            entries.Add(
+                new JournalEntry(
+                    Guid.NewGuid().ToString(),
+                    kind,
+                    athlete,
+                    session,
+                    SystemClock.Instance.GetCurrentInstant(),
+                    "page Done",
+                    JsonSerializer.Serialize(data)
+                )
+            );
+
+        if (Number(form["pain"], 0, 10) is { } pain)
+        {
+            Add(EntryKinds.Pain, new PainEntry(pain, "next-morning", null, null, null));
+        }
+
+        if (Number(form["rpe"], 0, 10) is { } rpe && Number(form["minutes"], 1, 600) is { } minutes)
+        {
+            Add(EntryKinds.Effort, new EffortEntry(rpe, minutes));
+        }
+
+        if (entries.Count > 0)
+        {
+            desk.Write(entries);
+        }
+
+        return new SeeOther("/done");
+    }
+
+    private static double? Number(string? typed, double least, double most) =>
+        double.TryParse(typed, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+        && value >= least
+        && value <= most
+            ? value
+            : null;
+
+    /// <summary>The session's page; with a roll that was called, the session as it is left by that.</summary>
+    private static IResult? Called(Workbook book, string id, IQueryCollection asked)
+    {
+        if (
+            book.PlanOrNull is not { } week
+            || week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is not { } session
+        )
+        {
+            return null;
+        }
+
+        HashSet<string> here = [.. asked["here"].OfType<string>()];
+        Dictionary<string, int> kit = week
+            .Request.Kit.Where(k => int.TryParse(asked[$"kit-{k.Id}"], out _))
+            .GroupBy(k => k.Id, StringComparer.Ordinal)
+            .ToDictionary(
+                g => g.Key,
+                g => Math.Max(0, int.Parse(asked[$"kit-{g.Key}"]!, CultureInfo.InvariantCulture)),
+                StringComparer.Ordinal
+            );
+        int? minutes = int.TryParse(asked["minutes"], out int typed)
+            ? Math.Clamp(typed, 1, session.Slot.Minutes)
+            : null;
+        return new RazorComponentResult<SessionPage>(
+            new
+            {
+                Book = book,
+                Session = session,
+                Called = asked["called"] == "yes" ? RollCall.Make(session, week.Request, here, kit, minutes) : null,
+                Here = here,
+                Kit = kit,
+                Minutes = minutes,
+            }
         );
     }
 

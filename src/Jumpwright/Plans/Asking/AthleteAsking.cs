@@ -21,14 +21,16 @@ internal sealed class AthleteAsking
     private readonly Ladder _ladder;
     private readonly LimitBook _limits;
     private readonly Squad _squad;
+    private readonly Amendments _amendments;
     private readonly Wanting _wanting;
     private readonly ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> _rulings;
     private readonly ImmutableArray<RecentWork> _recent;
     private readonly ImmutableArray<FixtureWindow> _fixtures;
     private readonly Dictionary<string, List<string>> _closedBecause = new(StringComparer.Ordinal);
 
-    public AthleteAsking(History history, Squad squad, DateTimeZone zone, PlanRequest request)
+    public AthleteAsking(History history, Squad squad, DateTimeZone zone, PlanRequest request, Amendments amendments)
     {
+        _amendments = amendments;
         _history = history;
         _request = request;
         _squad = squad;
@@ -99,13 +101,28 @@ internal sealed class AthleteAsking
         List<MenuItem> open = [];
         foreach (Exercise exercise in _request.Catalogue.Exercises.Where(e => !e.Trains.IsEmpty))
         {
-            if (ItemOf(exercise, slot, rulings) is { } item)
+            if (_amendments.Leaves(slot.Id, _history.Athlete.Id, exercise.Id))
+            {
+                Close(exercise, [$"It was taken out of {slot.Id} by hand."]);
+            }
+            else if (ItemOf(exercise, slot, rulings) is { } item)
             {
                 open.Add(item);
             }
         }
 
-        return Shortlist.Of(open, _request.Catalogue, _wanting);
+        ImmutableArray<MenuItem> shortlist = Shortlist.Of(open, _request.Catalogue, _wanting);
+        // What is locked and open stays to be chosen from, however little it is wanted.
+        return
+        [
+            .. shortlist,
+            .. open.Where(m =>
+                !shortlist.Contains(m)
+                && _request.Locks.Any(l =>
+                    l.AthleteId == _history.Athlete.Id && l.SessionId == slot.Id && l.ExerciseId == m.ExerciseId
+                )
+            ),
+        ];
     }
 
     private MenuItem? ItemOf(Exercise exercise, SessionSlot slot, ImmutableArray<Ruling> rulings)

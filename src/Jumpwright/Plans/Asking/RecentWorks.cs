@@ -40,9 +40,7 @@ internal static class RecentWorks
     private static Instant EndOf(CompletedItem item, Squad squad, DateTimeZone zone)
     {
         TrainingWindow? window = squad
-            .Windows.Where(w =>
-                w.Day == item.Date.DayOfWeek && SlotsOfWindows.IdOf(item.Date, w.Start) == item.SessionId
-            )
+            .Windows.Where(w => w.Day == item.Date.DayOfWeek && SessionSlot.IdOf(item.Date, w.Start) == item.SessionId)
             .OrderByDescending(w => w.Start)
             .FirstOrDefault();
         return window is null

@@ -23,7 +23,10 @@ internal static class AthleteReports
             asOf,
             [Limits(facts), Changed(facts), .. CurveSections.Of(facts.Curves), Gained(facts), Next(facts)],
             foot
-        );
+        )
+        {
+            Gains = facts.Gains.TryGet(out GainRanking? gains, out _) ? gains : null,
+        };
 
     private static ReportSection Limits(Prescription facts) =>
         new(

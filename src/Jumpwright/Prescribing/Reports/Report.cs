@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Prescribing.Gains;
 using NodaTime;
 
 namespace Jumpwright.Prescribing.Reports;
@@ -15,4 +16,8 @@ public sealed record Report(
     LocalDate AsOf,
     ImmutableArray<ReportSection> Sections,
     string Foot
-);
+)
+{
+    /// <summary>What training of each quality typically brings, in centimetres; null of a squad, or where the outcome was not measured.</summary>
+    public GainRanking? Gains { get; init; }
+}

@@ -89,6 +89,37 @@ public static class Reporting
         ];
     }
 
+    /// <summary>One athlete's report, the same as in the squad's.</summary>
+    /// <param name="squad">The squad and its circumstances.</param>
+    /// <param name="history">Whose.</param>
+    /// <param name="profiles">Everybody's profile as of that day, by athlete: an effect in centimetres needs the squad's spread.</param>
+    /// <param name="catalogue">The exercises.</param>
+    /// <param name="trends">The squad's trends as of that day, as <see cref="Changes.Of"/> gives them.</param>
+    /// <param name="asOf">Only what happened up to that day counts.</param>
+    public static Report OfAthlete(
+        Squad squad,
+        History history,
+        Dictionary<string, Profile> profiles,
+        Catalogue catalogue,
+        ImmutableArray<Trend> trends,
+        LocalDate asOf
+    )
+    {
+        ArgumentNullException.ThrowIfNull(history);
+        return AthleteReports.Of(
+            Prescribe(
+                squad,
+                history,
+                profiles,
+                catalogue,
+                [.. trends.Where(t => t.Series.AthleteId == history.Athlete.Id)],
+                asOf
+            ),
+            asOf,
+            Foot
+        );
+    }
+
     private static Prescription Prescribe(
         Squad squad,
         History history,

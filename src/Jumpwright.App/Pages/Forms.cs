@@ -1,0 +1,48 @@
+using Jumpwright.App.Pages.Routes;
+using Microsoft.AspNetCore.Http.Features;
+
+namespace Jumpwright.App.Pages;
+
+/// <summary>Reads forms before any route does: one that is too long or broken is answered here, and what is no form has no fields.</summary>
+internal static class Forms
+{
+    public static async Task Read(HttpContext context, RequestDelegate next)
+    {
+        HttpRequest request = context.Request;
+        if (Guard.IsRead(request.Method))
+        {
+            await next(context);
+            return;
+        }
+
+        if (!request.HasFormContentType)
+        {
+            context.Features.Set<IFormFeature>(new FormFeature(FormCollection.Empty));
+            await next(context);
+            return;
+        }
+
+        if (request.ContentLength is null or > Answers.MostBytes || !await IsForm(context))
+        {
+            await Answers
+                .Refused("What was sent can't be read as a form, or is too long.", StatusCodes.Status400BadRequest)
+                .ExecuteAsync(context);
+            return;
+        }
+
+        await next(context);
+    }
+
+    private static async Task<bool> IsForm(HttpContext context)
+    {
+        try
+        {
+            await context.Request.ReadFormAsync(context.RequestAborted);
+            return true;
+        }
+        catch (InvalidDataException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using Jumpwright.Plans;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.App.Wording;
+
+/// <summary>
+/// The room a plan leaves, in contacts: of the week, and of each tissue at its hardest tier, so that one contact is one contact
+/// whatever it is of.
+/// </summary>
+internal static class RoomWords
+{
+    /// <summary>The hardest tier of demand there is.</summary>
+    private const int Hardest = 3;
+
+    /// <summary>For example <c>82 contacts; of the hardest (tier 3): Achilles 60, bone 41.</c></summary>
+    public static string Of(Plan plan, string athleteId)
+    {
+        double? Room(Func<LimitReading, bool> which) =>
+            plan
+                .Limits.Where(l => l.AthleteId == athleteId && l.Sense != "at-least" && which(l))
+                .Select(l => (double?)(l.Limit - (l.Highest ?? 0)))
+                .Min();
+
+        double? all = Room(l => l is { Unit: "contacts", Period: "week" });
+        if (all is null)
+        {
+            return "No limit of the week speaks of them.";
+        }
+
+        string tissues = string.Join(
+            ", ",
+            Enum.GetValues<Tissue>()
+                .Select(t =>
+                    (
+                        Tissue: t,
+                        Room: Room(l => l.Id.EndsWith("-" + t.ToString().ToLowerInvariant(), StringComparison.Ordinal))
+                    )
+                )
+                .Where(t => t.Room is not null)
+                .Select(t =>
+                    $"{Words.Of(t.Tissue)} {Math.Max(0, Math.Min(all.Value, Math.Floor(t.Room!.Value / Hardest))):0}"
+                )
+        );
+        return $"{Math.Max(0, all.Value):0} contacts left in the week"
+            + (tissues.Length == 0 ? "." : $"; of the hardest (tier {Hardest}): {tissues}.");
+    }
+}
