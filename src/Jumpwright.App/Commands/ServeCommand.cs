@@ -4,6 +4,7 @@ using Jumpwright.App.Pages;
 using Jumpwright.App.Pages.Routes;
 using Jumpwright.App.Sharing;
 using Jumpwright.Exercises;
+using Jumpwright.Storage.Folders;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using NodaTime;
@@ -19,6 +20,7 @@ internal sealed class ServeCommand : ITaughtCommand
         new(
             [
                 ("jumpwright serve club", "shows the squad as of today, and plans one week from today"),
+                ("jumpwright serve --new club", "begins a squad in ./club, which may hold recordings already"),
                 ("jumpwright serve club.db --on 2027-01-04 --port 8080", "shows a store as seen from that day"),
             ],
             [
@@ -47,6 +49,11 @@ internal sealed class ServeCommand : ITaughtCommand
                 "Let paired tablets and phones in this network in, over TLS. Without it only this machine sees anything.",
         };
         Option<int> sharePort = Port("--share-port", DefaultPort + 1, "Port for other devices, with --share");
+        var fresh = new Option<bool>("--new")
+        {
+            Description =
+                "Begin a squad in that folder (which may hold recordings, or not be there yet): athletes, times and kit are then set up in the pages.",
+        };
         var command = new Command(
             "serve",
             "Shows squad, athletes, week, floor and cards as pages on this machine only (127.0.0.1), until Ctrl-C. "
@@ -59,20 +66,27 @@ internal sealed class ServeCommand : ITaughtCommand
             port,
             share,
             sharePort,
+            fresh,
         };
         command.SetAction(
             async (parsed, cancel) =>
             {
-                OpenedSquad opened = await SquadArgument.OpenKept(
-                    terminal,
-                    parsed.GetRequiredValue(squad),
-                    null,
-                    cancel
-                );
+                string path = parsed.GetRequiredValue(squad);
+                if (parsed.GetValue(fresh))
+                {
+                    SquadWriter.Begin(path, Path.GetFileName(Path.GetFullPath(path)), Zone());
+                }
+                else if (Directory.Exists(path) && !SquadWriter.IsSquad(path))
+                {
+                    throw new UsageException(
+                        $"'{path}' holds no squad yet. To begin one there, recordings or not: jumpwright serve --new {path}"
+                    );
+                }
+
+                OpenedSquad opened = await SquadArgument.OpenKept(terminal, path, null, cancel);
                 using var desk = new FrontDesk(opened, parsed.GetValue(on), parsed.GetValue(weeks));
                 desk.StartPlanning();
-                string place = parsed.GetRequiredValue(squad);
-                Sharing.Sharing? sharing = parsed.GetValue(share) ? Share(place, parsed.GetValue(sharePort)) : null;
+                Sharing.Sharing? sharing = parsed.GetValue(share) ? Share(path, parsed.GetValue(sharePort)) : null;
                 await Serve(terminal, desk, parsed.GetValue(port), cancel, sharing);
                 return ExitCodes.Done;
             }
@@ -148,6 +162,19 @@ internal sealed class ServeCommand : ITaughtCommand
             ShareCertificate.In(folder, TimeProvider.System.GetUtcNow()),
             new Doorkeeper(SystemClock.Instance)
         );
+    }
+
+    /// <summary>The time zone of this machine, as squad.yaml has it.</summary>
+    private static string Zone()
+    {
+        try
+        {
+            return DateTimeZoneProviders.Tzdb.GetSystemDefault().Id;
+        }
+        catch (NodaTime.TimeZones.DateTimeZoneNotFoundException)
+        {
+            return "Etc/UTC";
+        }
     }
 
     private static LocalDate Today() => LocalDate.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);

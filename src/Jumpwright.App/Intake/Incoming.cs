@@ -194,6 +194,47 @@ internal sealed class Incoming(FrontDesk desk)
                 .Then<StoredRecording>(_ => squad.Recordings.First(r => r.File == file));
         });
 
+    /// <summary>Writes what is missing of the labels of all recordings of an intake, and measures them once with that.</summary>
+    /// <returns>How many rows were written.</returns>
+    public Outcome<int> LabelAll(string intake, IReadOnlyDictionary<string, string> cells, CancellationToken cancel) =>
+        desk.Change<Outcome<int>>(squad =>
+        {
+            if (squad.Folder is not { } folder)
+            {
+                return NoFolder();
+            }
+
+            HashSet<string> files =
+            [
+                .. All(squad.Entries)
+                    .Where(i => i.Entry.Number == intake && !i.Undone)
+                    .SelectMany(i => i.Entry.Files)
+                    .Select(f => f.File),
+            ];
+            StoredRecording[] lacking =
+            [
+                .. squad.Recordings.Where(r =>
+                    files.Contains(r.File)
+                    && (r.Labels.Athlete is null || r.Labels.Date is null || r.Labels.Task is null)
+                ),
+            ];
+            foreach (StoredRecording recording in lacking)
+            {
+                Dictionary<string, string> row = Row(recording.File, recording.Labels);
+                foreach ((string column, string cell) in cells)
+                {
+                    if (row.GetValueOrDefault(column, "").Length == 0)
+                    {
+                        row[column] = cell;
+                    }
+                }
+
+                Replace(folder, table => ManifestEditor.With(table, row));
+            }
+
+            return squad.ImportAgain(null, cancel).Then<int>(_ => lacking.Length);
+        });
+
     /// <summary>All intakes, the latest first.</summary>
     public static IEnumerable<(IntakeEntry Entry, JournalEntry Written, bool Undone)> All(
         ImmutableArray<JournalEntry> journal
@@ -242,24 +283,20 @@ internal sealed class Incoming(FrontDesk desk)
         new("A store was opened by itself, and recordings are taken into a squad folder: serve the folder.");
 
     private static void Write(string folder, string file, RecordingLabels labels) =>
-        Replace(
-            folder,
-            table =>
-                ManifestEditor.With(
-                    table,
-                    new Dictionary<string, string>(StringComparer.Ordinal)
-                    {
-                        ["file"] = file,
-                        ["athlete"] = labels.Athlete ?? "",
-                        ["date"] = labels.Date is { } day ? LocalDatePattern.Iso.Format(day) : "",
-                        ["task"] = labels.Task?.Id() ?? "",
-                        ["body_mass_kg"] = Number(labels.BodyMassKg),
-                        ["external_load_kg"] = Number(labels.ExternalLoadKg),
-                        ["drop_height_m"] = Number(labels.DropHeightM),
-                        ["limb"] = labels.Limb?.ToString().ToLowerInvariant() ?? "",
-                    }
-                )
-        );
+        Replace(folder, table => ManifestEditor.With(table, Row(file, labels)));
+
+    private static Dictionary<string, string> Row(string file, RecordingLabels labels) =>
+        new(StringComparer.Ordinal)
+        {
+            ["file"] = file,
+            ["athlete"] = labels.Athlete ?? "",
+            ["date"] = labels.Date is { } day ? LocalDatePattern.Iso.Format(day) : "",
+            ["task"] = labels.Task?.Id() ?? "",
+            ["body_mass_kg"] = Number(labels.BodyMassKg),
+            ["external_load_kg"] = Number(labels.ExternalLoadKg),
+            ["drop_height_m"] = Number(labels.DropHeightM),
+            ["limb"] = labels.Limb?.ToString().ToLowerInvariant() ?? "",
+        };
 
     private static string Number(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";
 

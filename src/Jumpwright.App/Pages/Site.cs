@@ -71,6 +71,7 @@ internal static class Site
         IntakeRoutes.Map(app, desk);
         ApiRoutes.Map(app, desk);
         SettingRoutes.Map(app, desk);
+        SetUpRoutes.Map(app, desk);
         KitRoutes.Map(app, desk);
         AssetRoutes.Map(app);
         PageRoutes.Map(app, desk);

@@ -25,6 +25,7 @@ public class EveryPageTests(ServedDemo demo)
         ["import"] = "/import",
         ["share"] = "/share",
         ["settings"] = "/settings",
+        ["set-up"] = "/set-up",
         ["kit-bands"] = "/kit?tool=bands",
         ["kit-box"] = "/kit?tool=box",
         ["kit-seat"] = "/kit?tool=seat",

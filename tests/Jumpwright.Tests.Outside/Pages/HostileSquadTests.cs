@@ -157,6 +157,7 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
                 "/done",
                 "/import",
                 "/settings",
+                "/set-up",
                 "/share",
                 "/kit?tool=bands",
                 "/kit?tool=seat",

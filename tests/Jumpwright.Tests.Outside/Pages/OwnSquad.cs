@@ -3,6 +3,7 @@ using Jumpwright.App.Commands;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
 using Jumpwright.Plans;
+using Jumpwright.Storage.Folders;
 using Microsoft.AspNetCore.Builder;
 
 namespace Jumpwright.Tests.Outside.Pages;
@@ -47,6 +48,19 @@ internal sealed partial class OwnSquad : IAsyncDisposable
         string folder = Directory.CreateTempSubdirectory("jumpwright-own-").FullName;
         Copy((few ? Few : Whole).Value, folder);
         before?.Invoke(folder);
+        return await Served(folder, plans, weeks);
+    }
+
+    /// <summary>A squad with nobody in it yet.</summary>
+    public static Task<OwnSquad> Begin()
+    {
+        string folder = Directory.CreateTempSubdirectory("jumpwright-own-").FullName;
+        SquadWriter.Begin(folder, "New", "Europe/Dublin");
+        return Served(folder, plans: false, weeks: 1);
+    }
+
+    private static async Task<OwnSquad> Served(string folder, bool plans, int weeks)
+    {
         var desk = new FrontDesk(
             OpenedSquad.Kept(folder, null, null, CancellationToken.None).Require(),
             DemoCommand.Day,

@@ -38,6 +38,48 @@ public class AskingTests
     }
 
     [Fact]
+    public void Slots_SessionMoved_IsCalledByItsNewDay_AndMayLeaveTheWeeksOrEnterThem()
+    {
+        Squad squad = Club(
+            "UTC",
+            new(IsoDayOfWeek.Monday, new LocalTime(17, 0), 45),
+            new TrainingWindow(IsoDayOfWeek.Wednesday, new LocalTime(17, 0), 45)
+        );
+        string[] Ids(params MovedSession[] moved) =>
+            [.. SlotsOfWindows.Of(squad, DateTimeZone.Utc, Monday, 1, [.. moved]).Require().Select(s => s.Id)];
+        Assert.Equal(["2027-01-04-pm", "2027-01-06-pm"], Ids());
+        Assert.Equal(
+            ["2027-01-06-pm", "2027-01-07-am"],
+            Ids(new MovedSession("2027-01-04-pm", new(2027, 1, 7), new(9, 0)))
+        );
+        // Moved again, under the name that it has now.
+        Assert.Equal(
+            ["2027-01-05-pm", "2027-01-06-pm"],
+            Ids(
+                new MovedSession("2027-01-04-pm", new(2027, 1, 7), new(9, 0)),
+                new MovedSession("2027-01-07-am", new(2027, 1, 5), new(17, 0))
+            )
+        );
+        Assert.Equal(["2027-01-06-pm"], Ids(new MovedSession("2027-01-04-pm", new(2027, 1, 12), new(9, 0))));
+        Assert.Equal(
+            ["2027-01-04-pm", "2027-01-06-pm", "2027-01-09-am"],
+            Ids(new MovedSession("2027-01-11-pm", new(2027, 1, 9), new(9, 0)))
+        );
+        Assert.False(
+            SlotsOfWindows
+                .Of(
+                    squad,
+                    DateTimeZone.Utc,
+                    Monday,
+                    1,
+                    [new MovedSession("2027-01-04-pm", new(2027, 1, 6), new(17, 30))]
+                )
+                .TryGet(out _, out Refusal? two)
+        );
+        Assert.Contains("2027-01-06-pm is held then", two!.Sentence);
+    }
+
+    [Fact]
     public void Slots_OverTheChangeOfClocks_KeepLocalTimeAndMoveInUtc()
     {
         // Europe/Paris goes to summer time on Sunday 2027-03-28: 18:00 is 17:00 UTC before and 16:00 UTC after.

@@ -62,6 +62,25 @@ internal static class IntakeRoutes
             }
         );
         app.MapPost(
+            "/import/labels-of-all",
+            async (HttpRequest request, CancellationToken cancel) =>
+            {
+                IFormCollection form = await request.ReadFormAsync(cancel);
+                Dictionary<string, string> cells = new[] { "athlete", "date", "task" }
+                    .Where(c => form[c].ToString().Trim() is { Length: > 0 and <= 200 })
+                    .ToDictionary(c => c, c => form[c].ToString().Trim(), StringComparer.Ordinal);
+                return Page(
+                    desk,
+                    null,
+                    incoming
+                        .LabelAll(form["intake"].ToString(), cells, cancel)
+                        .TryGet(out int written, out Refusal? refusal)
+                        ? $"{written} {(written == 1 ? "recording is" : "recordings are")} labelled and measured with that."
+                        : refusal.Sentence
+                );
+            }
+        );
+        app.MapPost(
             "/import/labels",
             async (HttpRequest request, CancellationToken cancel) =>
             {

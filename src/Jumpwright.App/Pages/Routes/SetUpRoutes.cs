@@ -1,0 +1,117 @@
+using System.Globalization;
+using Jumpwright.App.Desk;
+using Jumpwright.Exercises;
+using Jumpwright.Quantities;
+using Jumpwright.Storage.Folders;
+using Microsoft.AspNetCore.Http.HttpResults;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Jumpwright.App.Pages.Routes;
+
+/// <summary>Who they are, when they train, what kit there is: what a squad needs before anything is planned.</summary>
+internal static class SetUpRoutes
+{
+    private const int Longest = 200;
+    private static readonly string[] AthleteCells =
+    [
+        "name",
+        "birth_date",
+        "body_mass_kg",
+        "stature_m",
+        "sport",
+        "level",
+    ];
+
+    public static void Map(WebApplication app, FrontDesk desk)
+    {
+        app.MapGet("/set-up", () => Page(desk, null));
+        app.MapPost(
+            "/set-up/athlete",
+            async (HttpRequest request, CancellationToken cancel) =>
+            {
+                IFormCollection form = await request.ReadFormAsync(cancel);
+                Dictionary<string, string> cells = AthleteCells.ToDictionary(
+                    c => c,
+                    c => form[c].ToString().Trim() is { Length: <= Longest } cell ? cell : "",
+                    StringComparer.Ordinal
+                );
+                return Change(
+                    desk,
+                    folder => SquadWriter.AddAthlete(folder, cells).Then<string>(id => $"{cells["name"]} is {id}."),
+                    cancel
+                );
+            }
+        );
+        app.MapPost(
+            "/set-up/window",
+            async (HttpRequest request, CancellationToken cancel) =>
+            {
+                IFormCollection form = await request.ReadFormAsync(cancel);
+                if (
+                    !Enum.TryParse(form["day"], out IsoDayOfWeek day)
+                    || day is < IsoDayOfWeek.Monday or > IsoDayOfWeek.Sunday
+                    || LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(form["start"].ToString())
+                        is not { Success: true } start
+                    || !int.TryParse(form["minutes"], NumberStyles.None, CultureInfo.InvariantCulture, out int minutes)
+                )
+                {
+                    return Page(desk, "Nothing was written: give a day, a start and minutes.");
+                }
+
+                return Change(
+                    desk,
+                    folder =>
+                        SquadWriter
+                            .AddWindow(folder, day, start.Value, minutes)
+                            .Then<string>(_ => $"{day} {form["start"]} is a training time."),
+                    cancel
+                );
+            }
+        );
+        app.MapPost(
+            "/set-up/kit",
+            async (HttpRequest request, CancellationToken cancel) =>
+            {
+                IFormCollection form = await request.ReadFormAsync(cancel);
+                return Change(desk, folder => Kit(folder, form, desk.Book.Material.Squad.Kit), cancel);
+            }
+        );
+    }
+
+    private static Outcome<string> Kit(
+        string folder,
+        IFormCollection form,
+        IReadOnlyCollection<Athletes.KitCount> before
+    )
+    {
+        foreach (string id in KitIds.All)
+        {
+            if (
+                int.TryParse(form[id], NumberStyles.None, CultureInfo.InvariantCulture, out int count)
+                && count != before.Where(k => k.Id == id).Sum(k => k.Count)
+                && !SquadWriter.SetKit(folder, id, count).TryGet(out _, out Refusal? refusal)
+            )
+            {
+                return refusal;
+            }
+        }
+
+        return "The kit is written down.";
+    }
+
+    private static IResult Change(FrontDesk desk, Func<string, Outcome<string>> write, CancellationToken cancel) =>
+        Page(
+            desk,
+            desk.Change(squad =>
+                squad.Folder is not { } folder ? "A store was opened by itself: serve the squad folder to set it up."
+                : write(folder).TryGet(out string? said, out Refusal? refusal)
+                    ? squad.ImportAgain(null, cancel).TryGet(out _, out Refusal? why) ? said
+                        : why.Sentence
+                : refusal.Sentence
+            )
+        );
+
+    private static IResult Page(FrontDesk desk, string? says) =>
+        new RazorComponentResult<SetUpPage>(new { desk.Book, Says = says });
+}

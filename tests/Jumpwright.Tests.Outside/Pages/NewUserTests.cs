@@ -1,0 +1,109 @@
+using Jumpwright.App.Desk;
+using Jumpwright.Tests.Outside.House;
+using Microsoft.Playwright;
+
+namespace Jumpwright.Tests.Outside.Pages;
+
+/// <summary>
+/// From a folder of recordings to a printed card with nothing but the pages, each step by what stands on the page: the way of
+/// docs/first-use.md, which says how long it took and where it stalled.
+/// </summary>
+[Collection("pages")]
+public sealed class NewUserTests(ServedDemo demo)
+{
+    [Fact]
+    public async Task FolderOfRecordings_NobodySetUp_EndsInACardToPrint()
+    {
+        await using OwnSquad squad = await OwnSquad.Begin();
+        string club = Directory.CreateTempSubdirectory("jumpwright-monday-").FullName;
+        try
+        {
+            WriteRecordings(club);
+            IPage page = await demo.Open(1440);
+            int shots = 0;
+            async Task Shot(string name) =>
+                await page.ScreenshotAsync(
+                    new PageScreenshotOptions
+                    {
+                        FullPage = true,
+                        Path = Repository.At("artifacts", "screenshots", "first-use", $"{++shots:00}-{name}.png"),
+                    }
+                );
+
+            await page.GotoAsync(squad.Address + "/");
+            await Shot("nobody-yet");
+            await page.ClickAsync("text=set it up");
+            await page.FillAsync("#name", "Nora Field");
+            await page.FillAsync("#born", "2001-02-03");
+            await page.FillAsync("#mass", "66");
+            await page.FillAsync("#stature", "1.78");
+            await page.SelectOptionAsync("#level", "intermediate");
+            await page.ClickAsync("text=Add the athlete");
+            await page.WaitForSelectorAsync("text=is a01.");
+            await page.SelectOptionAsync("#day", "Tuesday");
+            await page.ClickAsync("text=Add the time");
+            await page.WaitForSelectorAsync("text=is a training time.");
+            await page.FillAsync("#kit-plyo-box", "2");
+            await page.ClickAsync("text=Write the kit down");
+            await page.WaitForSelectorAsync("text=The kit is written down.");
+            await Shot("set-up");
+
+            await page.ClickAsync("text=Take in recordings");
+            await page.SetInputFilesAsync("#folder", club);
+            await page.WaitForSelectorAsync("text=Take these back out", new() { Timeout = 120_000 });
+            await Shot("taken-in");
+            ILocator missing = page.Locator("form.lacking");
+            await missing.Locator("select[name=athlete]").SelectOptionAsync("a01");
+            await missing.Locator("input[name=date]").FillAsync("2027-01-03");
+            await missing.Locator("select[name=task]").SelectOptionAsync("countermovement-jump");
+            await missing.Locator("button").ClickAsync();
+            await page.WaitForSelectorAsync("text=2 recordings are labelled and measured with that.");
+            await Shot("labelled");
+
+            await page.ClickAsync("nav >> text=Squad");
+            await page.ClickAsync("text=Nora Field");
+            await page.WaitForSelectorAsync("#measures ~ table");
+            await Shot("athlete");
+            await page.ClickAsync("nav >> text=Week");
+            await page.ClickAsync("text=Plan the week anew");
+            await page.WaitForSelectorAsync("#sheet", new() { Timeout = 180_000 });
+            await Shot("week");
+            await page.ClickAsync("td >> text=card");
+            await page.WaitForSelectorAsync("text=To print");
+            await Shot("card");
+            PlannedWeek week = squad.Desk.Book.PlanOrNull!;
+            Assert.Equal(2, squad.Desk.Book.Find("a01")!.History.Trials.Length);
+            Assert.Null(week.Cards[0].NothingPlanned);
+            using HttpResponseMessage pdf = await squad.Client.GetAsync(
+                new Uri(App.Pages.Paths.CardPdf(week.Cards[0].SessionId, "a01") + "?paper=a4", UriKind.Relative),
+                TestContext.Current.CancellationToken
+            );
+            Assert.Equal("application/pdf", pdf.Content.Headers.ContentType?.MediaType);
+            await page.CloseAsync();
+        }
+        finally
+        {
+            Directory.Delete(club, recursive: true);
+        }
+    }
+
+    /// <summary>Two jumps as a device writes them: nobody's name, day or task.</summary>
+    private static void WriteRecordings(string folder)
+    {
+        string demoFolder = Directory.CreateTempSubdirectory("jumpwright-source-").FullName;
+        App.Commands.DemoCommand.WriteSquad(demoFolder);
+        foreach (
+            string jump in Directory
+                .EnumerateFiles(Path.Combine(demoFolder, "recordings"), "a01-2026-12-28-cmj-*.csv")
+                .Order(StringComparer.Ordinal)
+        )
+        {
+            File.WriteAllLines(
+                Path.Combine(folder, Path.GetFileName(jump)[15..]),
+                File.ReadAllLines(jump).Where(l => !l.StartsWith('#'))
+            );
+        }
+
+        Directory.Delete(demoFolder, recursive: true);
+    }
+}
