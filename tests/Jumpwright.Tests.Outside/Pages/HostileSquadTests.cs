@@ -182,7 +182,7 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
                             (
                                 f.Groups["name"].Value,
                                 ValueOf().Match(f.Value) is { Success: true } v
-                                    ? WebUtility.HtmlDecode(v.Groups[1].Value)
+                                    ? WebUtility.HtmlDecode(v.Groups["value"].Value)
                                     : "x"
                             )
                         ),
@@ -241,10 +241,10 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
     )]
     private static partial Regex FormOf();
 
-    [GeneratedRegex("<(input|select|textarea|button)[^>]* name=\"(?<name>[^\"]*)\"[^>]*>", RegexOptions.None, 1000)]
+    [GeneratedRegex("<(?:input|select|textarea|button)[^>]* name=\"(?<name>[^\"]*)\"[^>]*>", RegexOptions.None, 1000)]
     private static partial Regex FieldOf();
 
-    [GeneratedRegex(" value=\"([^\"]*)\"", RegexOptions.None, 1000)]
+    [GeneratedRegex(" value=\"(?<value>[^\"]*)\"", RegexOptions.None, 1000)]
     private static partial Regex ValueOf();
 
     [GeneratedRegex("^(?<id>[^,]*),[^,]*,", RegexOptions.CultureInvariant, 1000)]
