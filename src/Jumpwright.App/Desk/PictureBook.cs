@@ -31,6 +31,10 @@ public sealed class PictureBook(SquadMaterial material, PictureBook? before = nu
         material.Histories
     );
 
+    // Only the spread between athletes is taken from these; what limits one of them is read from their own history.
+    private readonly ConcurrentDictionary<LocalDate, Lazy<Dictionary<string, Profile>>> _profiles =
+        before is not null && SameTrials(before.Histories, material.Histories) ? before._profiles : new();
+
     private ImmutableArray<History> Histories { get; } = material.Histories;
 
     /// <summary>The athlete's last jump with its phases, and the trend of its height, as known on that day.</summary>
@@ -56,7 +60,20 @@ public sealed class PictureBook(SquadMaterial material, PictureBook? before = nu
 
     private DrawnReport Draw(History history, LocalDate day)
     {
-        Report report = Reporting.OfAthlete(material.Squad, history, Histories, material.Catalogue, TrendsOn(day), day);
+        Dictionary<string, Profile> squad = _profiles
+            .GetOrAdd(
+                day,
+                _ =>
+                    new(() =>
+                        Histories.ToDictionary(h => h.Athlete.Id, h => Profiling.Of(h, day), StringComparer.Ordinal)
+                    )
+            )
+            .Value;
+        var profiles = new Dictionary<string, Profile>(squad, StringComparer.Ordinal)
+        {
+            [history.Athlete.Id] = Profiling.Of(history, day),
+        };
+        Report report = Reporting.OfAthlete(material.Squad, history, profiles, material.Catalogue, TrendsOn(day), day);
         return new DrawnReport(
             report,
             report

@@ -16,7 +16,20 @@ public static partial class SquadWriter
 {
     /// <summary>Columns of a new athletes.csv.</summary>
     public static IReadOnlyList<string> AthleteColumns { get; } =
-    ["id", "name", "birth_date", "body_mass_kg", "stature_m", "sport", "level", "note"];
+    [
+        "id",
+        "name",
+        "birth_date",
+        "sex",
+        "body_mass_kg",
+        "stature_m",
+        "sport",
+        "level",
+        "operation_date",
+        "operation_site",
+        "operation_side",
+        "note",
+    ];
 
     /// <summary>Whether the folder holds a squad already.</summary>
     public static bool IsSquad(string folder) =>

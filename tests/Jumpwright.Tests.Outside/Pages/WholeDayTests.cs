@@ -144,7 +144,7 @@ public sealed class WholeDayTests(ServedDemo demo)
         await Shot("done");
 
         // Next week heeds it.
-        int before = NextWeek(plan);
+        int before = NextWeek(plan, squad);
         Assert.True(before > 0, "there is something of next week to heed");
         await Go("/week");
         await page.ClickAsync("text=Plan the week anew");
@@ -153,8 +153,8 @@ public sealed class WholeDayTests(ServedDemo demo)
             new() { Timeout = 180_000 }
         );
         await Shot("next-week");
-        int after = NextWeek(squad.Desk.Book.PlanOrNull!.Plan);
-        Assert.True(after < before, $"{before} contacts of next week before the pain, {after} after it");
+        int after = NextWeek(squad.Desk.Book.PlanOrNull!.Plan, squad);
+        Assert.True(after < before, $"{before} contacts × tier of next week before the pain, {after} after it");
         Assert.Empty(errors);
         await page.CloseAsync();
     }
@@ -162,10 +162,12 @@ public sealed class WholeDayTests(ServedDemo demo)
     private static System.Collections.Immutable.ImmutableArray<PlannedItem> Of(PlannedSession session) =>
         session.Athletes.FirstOrDefault(a => a.AthleteId == Her)?.Items ?? [];
 
-    private static int NextWeek(Plan plan) =>
+    /// <summary>What next week asks of her tissues together.</summary>
+    private static int NextWeek(Plan plan, OwnSquad squad) =>
         plan
             .Sessions.Where(s => s.Slot.Date >= new NodaTime.LocalDate(2027, 1, 11))
-            .Sum(s => Of(s).Sum(i => i.Contacts));
+            .SelectMany(s => Of(s))
+            .Sum(i => i.Contacts * squad.Desk.Book.Catalogue.Find(i.Dose.ExerciseId)!.Demand.Values.Sum());
 
     /// <summary>Somebody's recorded jump, as hers of that morning.</summary>
     private static FilePayload Jump(OwnSquad squad)

@@ -21,6 +21,9 @@ internal static class SetUpRoutes
         "stature_m",
         "sport",
         "level",
+        "operation_site",
+        "operation_side",
+        "operation_date",
     ];
 
     public static void Map(WebApplication app, FrontDesk desk)
