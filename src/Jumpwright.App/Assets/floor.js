@@ -161,7 +161,8 @@
   const stopOf = (a, item) => {
     const faults = doneOf(a.id, item.exercise).reduce((sum, e) => sum + (e.data.faults || 0), 0);
     const pain = worstPain(a.id, item.exercise);
-    if (pain > item.stop.pain_during_above) return `Pain was ${pain} of 10, above ${item.stop.pain_during_above}. ${item.if_sore}`;
+    if (pain > item.stop.pain_during_above) return `Pain was ${pain} of 10, above ${item.stop.pain_during_above}. `
+      + (pain > plan.stop_above ? "No more of it today." : `Instead, ${item.if_sore}`);
     if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return `${faults} landing faults.`;
     return null;
   };
