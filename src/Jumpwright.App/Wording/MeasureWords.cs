@@ -58,7 +58,7 @@ internal static class MeasureWords
         double doubt = measure.StandardUncertainty * scale;
         int digits = Decimals(doubt, value);
         string format = "F" + digits;
-        string number = value.ToString(format).Replace('-', '−');
+        string number = (Math.Round(value, digits) + 0.0).ToString(format).Replace('-', '−');
         string said = doubt > 0 ? $"{number} ± {doubt.ToString(format)}" : number;
         return unit.Length == 0 ? said : said + " " + unit;
     }
