@@ -47,14 +47,14 @@ public static class RunUpValidation
         int above = 0;
         for (int test = 0; test < 3; test++)
         {
-            RunUp now = RunUpCurves.Of(new RunUpInput([.. run], 0.9 * HeightAt(0), 0.01)).Require();
+            RunUp now = RunUpCurves.Of(new RunUpInput([.. run], 0.85 * top, 0.01)).Require();
             double bound = Bound(run);
             double next = now.NextSpeedMS ?? bound;
             above += next > bound + 1e-9 ? 1 : 0;
             Add(run, next);
         }
 
-        RunUp last = RunUpCurves.Of(new RunUpInput([.. run], 0.9 * HeightAt(0), 0.01) { SeekNext = false }).Require();
+        RunUp last = RunUpCurves.Of(new RunUpInput([.. run], 0.85 * top, 0.01) { SeekNext = false }).Require();
         double chosen = last.TwoFeet!.GoodFromMS;
         above += chosen > Bound(run) + 1e-9 ? 1 : 0;
         return new One(LossOf(chosen, run), above, doubtSuggested, doubtRandom, lossSuggested, lossRandom);
@@ -87,7 +87,7 @@ public static class RunUpValidation
         {
             double low = run.Min(t => t.SpeedMS);
             double high = Bound(run);
-            RunUp now = RunUpCurves.Of(new RunUpInput([.. run], 0.9 * HeightAt(0), 0.01)).Require();
+            RunUp now = RunUpCurves.Of(new RunUpInput([.. run], 0.85 * top, 0.01)).Require();
             double suggested = now.NextSpeedMS ?? high;
             double drawn = random.Uniform(low, high);
             (double doubtA, double lossA) = After(suggested);

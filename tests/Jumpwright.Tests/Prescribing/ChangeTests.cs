@@ -60,6 +60,56 @@ public class ChangeTests
         Assert.All(trends, t => Assert.Equal(12, t.Series.Sessions.Length));
     }
 
+    /// <summary>Two ways to one number are two quantities: each has its own line, and neither lends the other its noise.</summary>
+    [Fact]
+    public void Trends_TwoMethods_AreNeverJoined()
+    {
+        History history = Athlete(1);
+        History both = history with
+        {
+            Trials =
+            [
+                .. history.Trials.Select(
+                    (t, i) =>
+                        i % 2 == 0
+                            ? t
+                            : t with
+                            {
+                                Trial = t.Trial with
+                                {
+                                    Measures = [t.Trial.Measures[0] with { Method = "work-energy" }],
+                                },
+                            }
+                ),
+            ],
+        };
+        ImmutableArray<Trend> trends = Of(both);
+        Assert.Equal(2, trends.Length);
+        Assert.Equal(2, trends.Select(t => t.Series.Key.Method).Distinct().Count());
+        Assert.Equal(2, trends.Select(t => t.Noise).Distinct().Count());
+    }
+
+    /// <summary>A session stands on a trend with the mean of its trials; a best, such as the highest touch, is another test and never on it.</summary>
+    [Fact]
+    public void Trends_AreOfMeans_AndABestIsNeverAmongThem()
+    {
+        History history = Story
+            .Untested.Counter(0.30, daysAgo: 20)
+            .Counter(0.36, daysAgo: 20)
+            .Counter(0.33, daysAgo: 10)
+            .Screened("best-touch", 2.95, daysAgo: 20)
+            .Screened("best-touch", 2.97, daysAgo: 10)
+            .History;
+        Trend trend = Assert.Single(Of(history));
+        Assert.Equal([0.33, 0.33], trend.Series.Sessions.Select(s => Math.Round(s.Mean, 9)));
+        Assert.Equal([2, 1], trend.Series.Sessions.Select(s => s.Trials));
+        Evidence current = Assert.Single(
+            Profiling.Of(history, Story.Today).Current,
+            e => e.Measure.Name == MeasureNames.JumpHeight
+        );
+        Assert.Equal(0.33, current.Measure.Value, 9);
+    }
+
     [Fact]
     public void Noise_OfASquad_IsItsOwnTrialsPulledToThePublishedValue()
     {

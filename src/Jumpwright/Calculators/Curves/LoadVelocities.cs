@@ -122,7 +122,7 @@ public static class LoadVelocities
                     ? []
                     : (string[])
                         [
-                            "The velocity at the maximum of this lift is not published in our sources; the one given is yours.",
+                            $"The velocity at the maximum of this lift is not published in our sources: {input.VelocityAtMaximumMS:0.00} ± {input.VelocityAtMaximumUncertaintyMS:0.00} m/s is assumed.",
                         ],
             ],
             NextTest = next is { } load

@@ -143,7 +143,7 @@ public static class NextTests
                 athlete,
                 new TestAsk(exercise, trials) { DropM = dropM },
                 gate,
-                $"{finding.NextTest ?? "it"} would tell whether {Question(finding.Quality)} limits them",
+                $"a first look at {Question(finding.Quality)}{(finding.NextTest is { } full ? $"; what settles it: {char.ToLowerInvariant(full[0])}{full[1..]}" : "")}",
                 null
             );
             if (test.TryGet(out _, out Refusal? no))

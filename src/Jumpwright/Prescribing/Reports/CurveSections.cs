@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Jumpwright.Calculators;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Calculators.Landings;
@@ -188,14 +189,20 @@ internal static class CurveSections
     private static ImmutableArray<CurveSample> Scaled(ImmutableArray<CurveSample> curve, double scale) =>
         [.. curve.Select(s => new CurveSample(s.X, scale * s.Mean, scale * s.Low, scale * s.High))];
 
-    private static ImmutableArray<string> Words(Calculation result) => [result.Sentence, .. Rest(result)];
+    private static ImmutableArray<string> Words(Calculation result) => [Answer(result), .. Rest(result)];
 
     /// <summary>As people cite it in a line: first author and year, or what kind of rule it is.</summary>
     private static string Short(Source source)
     {
         string words = source.Id.Replace('-', ' ');
-        return char.ToUpperInvariant(words[0]) + words[1..];
+        return source.Kind == SourceKind.Published ? CultureInfo.InvariantCulture.TextInfo.ToTitleCase(words) : words;
     }
+
+    /// <summary>The answer without the test that it would wish for: which test is offered, the gate says further down.</summary>
+    private static string Answer(Calculation result) =>
+        result.NextTest is { } test
+            ? result.Sentence.Replace(" " + test, "", StringComparison.Ordinal)
+            : result.Sentence;
 
     private static IEnumerable<string> Rest(Calculation result)
     {
