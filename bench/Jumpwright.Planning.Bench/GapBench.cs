@@ -7,18 +7,18 @@ namespace Jumpwright.Planning.Bench;
 /// <summary>Gap against time on the benchmark squads; every plan is held against the independent checker.</summary>
 internal static class GapBench
 {
-    public static void Run(int seeds, int athletes, int weeks, double units, TextWriter to)
+    public static void Run(int first, int seeds, int athletes, int weeks, double units, double kitShare, bool tell, TextWriter to)
     {
-        to.WriteLine($"{athletes} athletes, {weeks} weeks, budget {units:0.#}; load of the machine {Load()}");
-        for (int seed = 1; seed <= seeds; seed++)
+        to.WriteLine($"{athletes} athletes, {weeks} weeks, budget {units:0.#}, kit × {kitShare:0.##}; load of the machine {Load()}");
+        for (int seed = first; seed < first + seeds; seed++)
         {
-            PlanRequest request = BenchSquads.Of(seed, athletes, weeks) with
+            PlanRequest request = BenchSquads.Of(seed, athletes, weeks, kitShare) with
             {
                 Budget = new SolveBudget { DeterministicTime = units },
             };
             TimeSpan cpu = Process.GetCurrentProcess().TotalProcessorTime;
             var watch = Stopwatch.StartNew();
-            Plan plan = Planner.Solve(request);
+            Plan plan = Planner.Solve(request, tell ? new Now(to) : null, default);
             double wall = watch.Elapsed.TotalSeconds;
             double busy = (Process.GetCurrentProcess().TotalProcessorTime - cpu).TotalSeconds;
             int wrong = IndependentChecker.Check(plan, request).Count;
@@ -35,6 +35,17 @@ internal static class GapBench
             );
             to.WriteLine($"   binding (97 % and more of the limit at its highest): {binding}; load {Load()}");
         }
+    }
+
+    /// <summary>How far the planner is, beside the processor time spent.</summary>
+    private sealed class Now(TextWriter to) : IProgress<string>
+    {
+        private readonly TimeSpan _began = Process.GetCurrentProcess().TotalProcessorTime;
+
+        public void Report(string value) =>
+            to.WriteLine(
+                $"   {(Process.GetCurrentProcess().TotalProcessorTime - _began).TotalSeconds:0.0} s of processor: {value}"
+            );
     }
 
     private static string Kind(string id) =>

@@ -6,17 +6,17 @@ using Jumpwright.Plans;
 namespace Jumpwright.Planning.Bench;
 
 /// <summary>
-/// The whole squad as one plain MILP for SCIP. Sums that hold only under a condition (equal sets of a contrast pair) are left
+/// The whole squad as one plain MILP, for SCIP or HiGHS. Sums that hold only under a condition (equal sets of a contrast pair) are left
 /// out, which makes it easier, and time lines are not asked for.
 /// </summary>
 internal static class MilpBench
 {
-    public static void Run(int seed, int athletes, double seconds, TextWriter to)
+    public static void Run(string name, int seed, int athletes, double seconds, TextWriter to)
     {
         PlanRequest request = BenchSquads.Of(seed, athletes);
         SquadModel squad = SquadModel.Of(request, Asked.All(), new Scope());
         CpModelProto model = squad.Model.Model;
-        using Solver solver = Solver.CreateSolver("SCIP");
+        using Solver solver = Solver.CreateSolver(name);
         Variable[] columns =
         [
             .. model.Variables.Select((v, i) => solver.MakeIntVar(v.Domain[0], v.Domain[^1], $"x{i}")),
@@ -38,7 +38,7 @@ internal static class MilpBench
         Solver.ResultStatus status = solver.Solve();
         bool has = status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE;
         to.WriteLine(
-            $"seed {seed}, {athletes} athletes, {columns.Length} columns, {solver.NumConstraints()} rows: {status} after {watch.Elapsed.TotalSeconds:0} s"
+            $"{name}, seed {seed}, {athletes} athletes, {columns.Length} columns, {solver.NumConstraints()} rows: {status} after {watch.Elapsed.TotalSeconds:0} s"
                 + (
                     has
                         ? $", {solver.Objective().Value() / 1000:0} of at most {solver.Objective().BestBound() / 1000:0}"

@@ -6,9 +6,14 @@ namespace Jumpwright.Planning.Bench;
 internal static class Program
 {
     private const string Usage = """
-        gap   [--seeds N] [--athletes N] [--weeks N] [--units U]   gap against time, beside a greedy planner; which limits bind
-        milp  [--seed N] [--athletes N] [--seconds S]              the same problem as one plain MILP (SCIP inside OR-Tools)
+        gap   [--first N] [--seeds N] [--athletes N] [--weeks N] [--units U] [--kit SHARE] [--tell]
+                                                                   gap against time, beside a greedy planner; which limits bind
+        milp  [--seed N] [--athletes N] [--seconds S] [--highs]    the same problem as one plain MILP (SCIP or HiGHS inside OR-Tools)
         check [--squads N] [--first N]                             random squads of up to 8, each held against an independent checker
+        brute [--squads N] [--first N]                             tiny squads against trying every plan
+        collisions [--cases N] [--first N]                         impossible wishes: what is named is minimal
+        rollcall [--seed N] [--athletes N]                         a session's rotation made anew
+        sore  [--squads N] [--first N]                             after a pain report no session asks more of the tissue
         """;
 
     public static int Main(string[] args)
@@ -26,15 +31,19 @@ internal static class Program
         {
             case "gap":
                 GapBench.Run(
+                    (int)Number("--first", 1),
                     (int)Number("--seeds", 10),
                     (int)Number("--athletes", 30),
                     (int)Number("--weeks", 4),
                     Number("--units", 10),
+                    Number("--kit", 1),
+                    args.Contains("--tell"),
                     Console.Out
                 );
                 return 0;
             case "milp":
                 MilpBench.Run(
+                    args.Contains("--highs") ? "HIGHS" : "SCIP",
                     (int)Number("--seed", 1),
                     (int)Number("--athletes", 30),
                     Number("--seconds", 60),
@@ -43,6 +52,15 @@ internal static class Program
                 return 0;
             case "check":
                 return CheckBench.Run((int)Number("--first", 1), (int)Number("--squads", 1000), Console.Out) ? 0 : 1;
+            case "rollcall":
+                RollCallBench.Run((int)Number("--seed", 1), (int)Number("--athletes", 30), Console.Out);
+                return 0;
+            case "brute":
+                return ProofBench.Brute((int)Number("--first", 0), (int)Number("--squads", 200), Console.Out) ? 0 : 1;
+            case "collisions":
+                return ProofBench.Collisions((int)Number("--first", 0), (int)Number("--cases", 200), Console.Out) ? 0 : 1;
+            case "sore":
+                return ProofBench.Sore((int)Number("--first", 1), (int)Number("--squads", 500), Console.Out) ? 0 : 1;
             default:
                 Console.Error.WriteLine(Usage);
                 return 2;

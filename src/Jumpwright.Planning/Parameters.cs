@@ -9,9 +9,15 @@ namespace Jumpwright.Planning;
 /// </summary>
 internal static class Parameters
 {
-    public static string Of(double deterministicTime, double wallSeconds, double gap = 0, bool presolve = true) =>
+    public static string Of(
+        double deterministicTime,
+        double wallSeconds,
+        double gap = 0,
+        bool presolve = true,
+        bool lines = false
+    ) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime:0.######},max_time_in_seconds:{wallSeconds:0.######},relative_gap_limit:{gap:0.########},cp_model_presolve:{(presolve ? "true" : "false")}"
+            $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime:0.######},max_time_in_seconds:{wallSeconds:0.######},relative_gap_limit:{gap:0.########},cp_model_presolve:{(presolve ? "true" : "false")}{(lines ? ",linearization_level:2" : "")}"
         );
 }

@@ -91,6 +91,9 @@ internal sealed class PricedRelaxation : IDisposable
         ];
     }
 
+    /// <summary>True when the last <see cref="At"/> found its optimum.</summary>
+    public bool IsSolved { get; private set; }
+
     /// <summary>Solves at these prices.</summary>
     /// <returns>
     /// A proven bound in thousandths of a point, less what kit costs; the kit that the relaxation would use; and the share of
@@ -114,7 +117,8 @@ internal sealed class PricedRelaxation : IDisposable
             _solver.Objective().SetCoefficient(_variables[i], points[i]);
         }
 
-        if (_solver.Solve() != Solver.ResultStatus.OPTIMAL)
+        IsSolved = _solver.Solve() == Solver.ResultStatus.OPTIMAL;
+        if (!IsSolved)
         {
             return (null, []);
         }

@@ -21,6 +21,12 @@ internal sealed record Solution(
     ImmutableArray<Chosen> Chosen
 )
 {
+    /// <summary>Deterministic time that was used.</summary>
+    public double DeterministicTime { get; private init; }
+
+    /// <summary>The model's own objective of the best plan: prices and what else was added to it counted.</summary>
+    public long? InThousandths { get; private init; }
+
     /// <summary>Solves a model.</summary>
     public static Solution Of(
         SquadModel squad,
@@ -30,11 +36,14 @@ internal sealed record Solution(
         bool presolve = true
     )
     {
-        CpSolver solver = new() { StringParameters = Parameters.Of(deterministicTime, wallSeconds, gap, presolve) };
+        CpSolver solver = new()
+        {
+            StringParameters = Parameters.Of(deterministicTime, wallSeconds, gap, presolve, lines: true),
+        };
         CpSolverStatus status = solver.Solve(squad.Model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
         {
-            return new(status, null, null, []);
+            return new(status, null, null, []) { DeterministicTime = solver.Response!.DeterministicTime };
         }
 
         ImmutableArray<Chosen> chosen =
@@ -51,7 +60,11 @@ internal sealed record Solution(
                 ? (long)Math.Floor(solver.BestObjectiveBound + 1e-6)
                 : null,
             chosen
-        );
+        )
+        {
+            DeterministicTime = solver.Response!.DeterministicTime,
+            InThousandths = (long)Math.Round(solver.ObjectiveValue),
+        };
     }
 
     /// <summary>The bound in points, without prices.</summary>

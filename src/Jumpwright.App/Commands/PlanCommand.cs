@@ -39,8 +39,8 @@ internal sealed class PlanCommand : ITaughtCommand
         var seconds = new Option<double?>("--seconds")
         {
             Description =
-                "Search for about so long, 1 to 3600. Left out, the search stops by counted work, so that the same squad "
-                + "gives the same plan on every run; a limit in seconds may give another plan on another run.",
+                "As much work as two free cores do in so long, 1 to 3600; a busy machine takes longer. Work is counted, so "
+                + "that the same squad gives the same plan on every run, unless one question to the solver takes all of it.",
             HelpName = "S",
         };
         seconds.Validators.Add(result =>

@@ -36,7 +36,7 @@ internal static class Blocks
         return blocks.ToImmutable();
     }
 
-    private static Block Single(Chosen item)
+    public static Block Single(Chosen item)
     {
         int seconds = item.Menu.SecondsOf(item.Sets);
         return new(
@@ -49,7 +49,7 @@ internal static class Blocks
         );
     }
 
-    private static Block PairBlock(ContrastPair pair, Chosen heavy, Chosen light)
+    public static Block PairBlock(ContrastPair pair, Chosen heavy, Chosen light)
     {
         var turns = ImmutableArray.CreateBuilder<(string, int, int)>();
         int at = 0;

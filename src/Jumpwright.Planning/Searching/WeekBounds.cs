@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Google.OrTools.Sat;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Planning.Searching;
@@ -7,76 +8,103 @@ namespace Jumpwright.Planning.Searching;
 /// A tighter bound for one athlete than the linear relaxation gives: what ties the weeks together is priced, and every week is
 /// then solved by itself in whole numbers. The prices are the relaxation's duals; any would do.
 /// </summary>
-internal static class WeekBounds
+internal sealed class WeekBounds
 {
     private const long Fine = 100;
+    private const double ProvenWithin = 0.0005;
 
-    /// <summary>Proven: nothing this athlete does is worth more at these prices, in thousandths; null when not proven.</summary>
-    public static long? Of(
-        PlanRequest request,
-        AthleteRequest who,
+    private readonly PlanRequest _request;
+    private readonly AthleteRequest _who;
+    private readonly ImmutableDictionary<(string Kit, string Session), long> _prices;
+    private readonly ImmutableDictionary<(string Session, string Exercise, int Literal), long> _extra = [];
+    private readonly ImmutableArray<IGrouping<NodaTime.LocalDate, SessionSlot>> _weeks = [];
+    private readonly long _constant;
+    private readonly long?[] _bounds = [];
+    private readonly long[] _plans = [];
+    private readonly bool[] _proven = [];
+
+    /// <summary>After the relaxation was solved at these prices.</summary>
+    public WeekBounds(
+        Squad squad,
+        int athlete,
         PricedRelaxation relaxation,
-        ImmutableDictionary<(string Kit, string Session), long> prices,
-        double deterministicTime
+        ImmutableDictionary<(string Kit, string Session), long> prices
     )
     {
-        if (relaxation.At(prices).Bound is null)
+        _request = squad.Request;
+        _who = squad.Athletes[athlete];
+        _prices = prices;
+        if (relaxation.IsSolved)
         {
-            return null;
+            (_extra, _constant) = relaxation.Untied(Fine);
+            _weeks = [.. squad.Slots.GroupBy(s => PlanRequest.WeekOf(s.Date))];
+            _bounds = new long?[_weeks.Length];
+            _plans = new long[_weeks.Length];
+            _proven = new bool[_weeks.Length];
+        }
+    }
+
+    public int Count => _weeks.Length;
+
+    /// <summary>Proven: nothing this athlete does is worth more at these prices, in thousandths; null when not proven.</summary>
+    public long? Bound =>
+        Count > 0 && _bounds.All(b => b is not null)
+            ? (long)Math.Floor((double)(_constant + _bounds.Sum(b => b!.Value)) / Fine) + 1
+            : null;
+
+    public bool IsProven(int week) => _proven[week];
+
+    /// <summary>How far the bound of a week lies above its best plan.</summary>
+    public long Open(int week) => _bounds[week] is { } bound ? bound - _plans[week] : long.MaxValue;
+
+    /// <summary>Solves a week for so long; gives the deterministic time that it took.</summary>
+    public double Prove(int week, double deterministicTime)
+    {
+        ImmutableArray<SessionSlot> slots = [.. _weeks[week]];
+        var ids = slots.Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
+        AthleteRequest own = _who with
+        {
+            Menu = [.. _who.Menu.Where(m => ids.Contains(m.SessionId)).Select(m => m with { After = [] })],
+            Pairs = [.. _who.Pairs.Where(p => ids.Contains(p.SessionId))],
+            Goals = [.. _who.Goals.Where(g => g.WeekOf == _weeks[week].Key)],
+            Caps = [.. _who.Caps.Where(c => c.SessionIds.Any(ids.Contains))],
+            Growths = [],
+        };
+        if (own.Menu.IsEmpty)
+        {
+            _bounds[week] = 0;
+            _proven[week] = true;
+            return 0;
         }
 
-        var (extra, sum) = relaxation.Untied(Fine);
-        foreach (var week in request.Slots.GroupBy(s => PlanRequest.WeekOf(s.Date)))
+        PlanRequest one = _request with
         {
-            ImmutableArray<SessionSlot> slots = [.. week];
-            var ids = slots.Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
-            AthleteRequest own = who with
-            {
-                Menu = [.. who.Menu.Where(m => ids.Contains(m.SessionId)).Select(m => m with { After = [] })],
-                Pairs = [.. who.Pairs.Where(p => ids.Contains(p.SessionId))],
-                Goals = [.. who.Goals.Where(g => g.WeekOf == week.Key)],
-                Caps = [.. who.Caps.Where(c => c.SessionIds.Any(ids.Contains))],
-                Growths = [],
-            };
-            if (own.Menu.IsEmpty)
-            {
-                continue;
-            }
-
-            PlanRequest one = request with
-            {
-                Slots = slots,
-                Athletes = [own],
-                Locks = [.. request.Locks.Where(l => ids.Contains(l.SessionId))],
-                Wishes = [.. request.Wishes.Where(w => w.SessionId is { } s && ids.Contains(s))],
-                Keeps = [.. request.Keeps.Where(k => ids.Contains(k.SessionId))],
-            };
-            SquadModel model = SquadModel.Of(
-                one,
-                Asked.All(),
-                new Scope
-                {
-                    Only = [own],
-                    Prices = prices.Where(p => ids.Contains(p.Key.Session)).ToImmutableDictionary(),
-                    Fine = Fine,
-                    Extra = extra.Where(e => ids.Contains(e.Key.Item1)).ToImmutableDictionary(),
-                }
-            );
-            Solution solution = Solution.Of(
-                model,
-                deterministicTime,
-                request.Budget.WallSeconds,
-                gap: 0.0005,
-                presolve: false
-            );
-            if (solution.BoundInThousandths is not { } bound)
-            {
-                return null;
-            }
-
-            sum += bound;
+            Slots = slots,
+            Athletes = [own],
+            Locks = [.. _request.Locks.Where(l => ids.Contains(l.SessionId))],
+            Wishes = [.. _request.Wishes.Where(w => w.SessionId is { } s && ids.Contains(s))],
+            Keeps = [.. _request.Keeps.Where(k => ids.Contains(k.SessionId))],
+        };
+        Scope scope = new()
+        {
+            Only = [own],
+            Prices = _prices.Where(p => ids.Contains(p.Key.Session)).ToImmutableDictionary(),
+            Fine = Fine,
+            Extra = _extra.Where(e => ids.Contains(e.Key.Session)).ToImmutableDictionary(),
+        };
+        Solution solution = Solution.Of(
+            SquadModel.Of(one, Asked.All(), scope),
+            deterministicTime,
+            _request.Budget.WallSeconds,
+            ProvenWithin
+        );
+        if (solution.BoundInThousandths is { } bound && (_bounds[week] is not { } before || bound < before))
+        {
+            _bounds[week] = bound;
         }
 
-        return (long)Math.Floor((double)sum / Fine) + 1;
+        _plans[week] = Math.Max(_plans[week], solution.InThousandths ?? 0);
+        _proven[week] |= solution.Status == CpSolverStatus.Optimal;
+        return solution.DeterministicTime;
     }
 }

@@ -103,7 +103,7 @@ public class CollisionTests(ITestOutputHelper output)
             large = 0;
         for (int seed = 0; cases < 20 && seed < 200; seed++)
         {
-            PlanRequest request = Impossible(seed);
+            PlanRequest request = TinySquads.Impossible(seed);
             Plan plan = Planner.Solve(request);
             if (plan.Status != PlanStatus.Infeasible)
             {
@@ -170,33 +170,4 @@ public class CollisionTests(ITestOutputHelper output)
 
     private static PlanStatus Answer(PlanRequest request, IEnumerable<string> ids) =>
         CollisionFinder.Answer(request, ids, CancellationToken.None);
-
-    /// <summary>A small squad with more locks and wishes than it can meet.</summary>
-    private static PlanRequest Impossible(int seed)
-    {
-        Random random = new(seed);
-        PlanRequest request = TinySquads.Of(seed);
-        MenuItem[] menu = [.. request.Athletes.SelectMany(a => a.Menu)];
-        return request with
-        {
-            Locks =
-            [
-                .. request
-                    .Athletes.SelectMany(a => a.Menu.Select(m => (a.Athlete.Id, m)))
-                    .Where(_ => random.Next(3) == 0)
-                    .Select(p => new LockedItem(p.m.SessionId, p.Id, p.m.ExerciseId, random.Next(2, 4))),
-            ],
-            Wishes =
-            [
-                .. Enumerable
-                    .Range(0, random.Next(0, 3))
-                    .Select(_ => new Wish(
-                        request.Athletes[0].Athlete.Id,
-                        menu[random.Next(menu.Length)].ExerciseId,
-                        SetsAtLeast: random.Next(0, 4)
-                    ))
-                    .DistinctBy(w => w.RequirementId),
-            ],
-        };
-    }
 }

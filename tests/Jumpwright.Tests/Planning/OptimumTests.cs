@@ -61,6 +61,39 @@ public class OptimumTests(ITestOutputHelper output)
         Assert.True(better > 0, "kit never mattered: the law was not tested");
     }
 
+    [Fact]
+    public void Solve_OneMoreDay_NeverWorsensTheOptimum()
+    {
+        int better = 0;
+        for (int seed = 400; seed < 416; seed++)
+        {
+            PlanRequest request = TinySquads.Of(seed);
+            SessionSlot first = request.Slots.OrderBy(s => s.StartUtc).First();
+            SessionSlot more = Slots(first.Minutes, 5)[0];
+            PlanRequest freer = Each(
+                request with
+                {
+                    Slots = [.. request.Slots, more],
+                },
+                a =>
+                    a with
+                    {
+                        Menu =
+                        [
+                            .. a.Menu,
+                            .. a.Menu.Where(m => m.SessionId == first.Id).Select(m => m with { SessionId = more.Id }),
+                        ],
+                    }
+            );
+            double before = Optimum(request);
+            double after = Optimum(freer);
+            Assert.True(after >= before, $"seed {seed}: {before} became {after} with one more day");
+            better += after > before ? 1 : 0;
+        }
+
+        Assert.True(better > 0, "a day more never helped: the law was not tested");
+    }
+
     public static TheoryData<string> Tightenings => ["contacts", "week", "high", "minutes", "exercises", "waiting"];
 
     [Theory]

@@ -66,4 +66,33 @@ internal static class TinySquads
             },
         };
     }
+
+    /// <summary>A small squad with more locks and wishes than it can meet.</summary>
+    public static PlanRequest Impossible(int seed)
+    {
+        Random random = new(seed);
+        PlanRequest request = Of(seed);
+        MenuItem[] menu = [.. request.Athletes.SelectMany(a => a.Menu)];
+        return request with
+        {
+            Locks =
+            [
+                .. request
+                    .Athletes.SelectMany(a => a.Menu.Select(m => (a.Athlete.Id, m)))
+                    .Where(_ => random.Next(3) == 0)
+                    .Select(p => new LockedItem(p.m.SessionId, p.Id, p.m.ExerciseId, random.Next(2, 4))),
+            ],
+            Wishes =
+            [
+                .. Enumerable
+                    .Range(0, random.Next(0, 3))
+                    .Select(_ => new Wish(
+                        request.Athletes[0].Athlete.Id,
+                        menu[random.Next(menu.Length)].ExerciseId,
+                        SetsAtLeast: random.Next(0, 4)
+                    ))
+                    .DistinctBy(w => w.RequirementId),
+            ],
+        };
+    }
 }

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning.Searching;
+
+/// <summary>Simulated annealing of the whole squad, athlete after athlete.</summary>
+internal sealed class Annealing(Squad squad, IProgress<string>? progress, CancellationToken cancel)
+{
+    /// <summary>Moves of the whole squad for each unit of the budget, before there are floors and on them.</summary>
+    private const double MovesForEachUnit = 300_000;
+
+    private const double MovesOnFloors = 1_000_000;
+
+    /// <summary>So much of a session's working time is filled before its time line is known; the rest is filled after.</summary>
+    private const double ShareBeforeFloors = 0.97;
+
+    /// <summary>
+    /// Temperatures, points of the objective. Every visit to an athlete goes the whole way down: one athlete's plan against
+    /// fixed others is a small problem, and a visit that ends hot is lost.
+    /// </summary>
+    private const double Hot = 8;
+
+    private const double HotOnFloors = 5;
+    private const double HotWithKept = 1;
+    private const double Cold = 0.25;
+
+    private readonly bool _keeps = !squad.Request.Keeps.IsEmpty;
+
+    /// <summary>A first plan for everybody at prices for kit; time lines are not asked for.</summary>
+    public void WithoutFloors(long[] prices, double units)
+    {
+        foreach (AthleteSearch search in squad.Searches)
+        {
+            search.Fill(ShareBeforeFloors);
+        }
+
+        Lanes(prices, Each(MovesForEachUnit, units, 1), _keeps ? HotWithKept : Hot);
+        foreach (AthleteSearch search in squad.Searches)
+        {
+            search.Fill(1);
+        }
+    }
+
+    /// <summary>One athlete after the other on floors that hold all others; nobody's visit ends worse than it began.</summary>
+    public void OnFloors(double units, long bound)
+    {
+        int turns = Math.Clamp((int)(units / 8) + 2, 3, 12);
+        int each = Each(MovesOnFloors, units, turns);
+        long[] none = new long[squad.Kit.Length];
+        for (int turn = 0; turn < turns; turn++)
+        {
+            // Late turns begin cooler: they mend what is there.
+            double hot = _keeps ? HotWithKept : HotOnFloors * Math.Pow(0.4, (double)turn / turns);
+            long[] left = squad.Left();
+            for (int n = 0; n < squad.Searches.Length; n++)
+            {
+                cancel.ThrowIfCancellationRequested();
+                AthleteSearch search = squad.Searches[(n + (7 * turn)) % squad.Searches.Length];
+                long[] lent = [.. left.Select((l, k) => l + search.KitUsed[k])];
+                search.Lend(lent, none);
+                search.Anneal(each, hot, Cold);
+                for (int k = 0; k < left.Length; k++)
+                {
+                    left[k] = lent[k] - search.KitUsed[k];
+                }
+            }
+
+            long now = squad.Points;
+            progress?.Report(
+                $"best plan {now} of at most {bound}, gap {100.0 * (bound - now) / Math.Max(1, now):0.0} %"
+            );
+        }
+    }
+
+    private int Each(double moves, double units, int turns) =>
+        (int)Math.Clamp(moves * units / turns / Math.Max(1, squad.Athletes.Length), 300, 4_000_000);
+
+    /// <summary>Every athlete anneals once, in two lanes side by side; each lane may use half of the kit that is left.</summary>
+    private void Lanes(long[] prices, int moves, double hot)
+    {
+        ImmutableArray<AthleteSearch> searches = squad.Searches;
+        long[] left = squad.Left();
+        Parallel.For(
+            0,
+            2,
+            Squad.Two(cancel),
+            lane =>
+            {
+                long[] share = [.. left.Select(l => lane == 0 ? l - (l / 2) : l / 2)];
+                long[] lent = new long[share.Length];
+                for (int n = lane; n < searches.Length; n += 2)
+                {
+                    AthleteSearch search = searches[n];
+                    for (int k = 0; k < lent.Length; k++)
+                    {
+                        lent[k] = search.KitUsed[k] + share[k];
+                    }
+
+                    search.Lend(lent, prices);
+                    search.Anneal(moves, hot, Cold);
+                    for (int k = 0; k < lent.Length; k++)
+                    {
+                        share[k] = lent[k] - search.KitUsed[k];
+                    }
+                }
+            }
+        );
+    }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning.Searching;
+
+/// <summary>What the parts of a search share: athletes, sessions and kit in a fixed order, and each athlete's plan so far.</summary>
+internal sealed class Squad
+{
+    public Squad(PlanRequest request)
+    {
+        Request = request;
+        Athletes = [.. request.Athletes.OrderBy(a => a.Athlete.Id, StringComparer.Ordinal)];
+        Slots = [.. request.Slots.OrderBy(s => s.StartUtc).ThenBy(s => s.Id, StringComparer.Ordinal)];
+        Kit =
+        [
+            .. from slot in request.Slots from key in KitUse.Keys(request) orderby slot.Id, key select (key, slot.Id),
+        ];
+        var slotOf = request.Slots.ToDictionary(s => s.Id, StringComparer.Ordinal);
+        Most = [.. Kit.Select(k => (long)KitUse.Seconds(request, k.Key, slotOf[k.Session]))];
+        Searches = [.. Athletes.Select((who, i) => new AthleteSearch(request, who, Slots, Kit, seed: 1000 + i))];
+    }
+
+    public PlanRequest Request { get; }
+    public ImmutableArray<AthleteRequest> Athletes { get; }
+    public ImmutableArray<SessionSlot> Slots { get; }
+    public ImmutableArray<(string Key, string Session)> Kit { get; }
+
+    /// <summary>Seconds of each kit in each session.</summary>
+    public ImmutableArray<long> Most { get; }
+
+    public ImmutableArray<AthleteSearch> Searches { get; }
+
+    /// <summary>Points of the plan so far.</summary>
+    public long Points => Searches.Sum(s => s.Points) / Scope.PointScale;
+
+    public ImmutableArray<Chosen> Chosen => [.. Searches.SelectMany(s => s.Chosen)];
+
+    /// <summary>Seconds of kit that nobody uses.</summary>
+    public long[] Left()
+    {
+        long[] left = [.. Most];
+        foreach (AthleteSearch search in Searches)
+        {
+            for (int k = 0; k < left.Length; k++)
+            {
+                left[k] -= search.KitUsed[k];
+            }
+        }
+
+        return left;
+    }
+
+    /// <summary>Prices by kit and session, of those that cost anything.</summary>
+    public ImmutableDictionary<(string Kit, string Session), long> ByKit(long[] prices) =>
+        Enumerable
+            .Range(0, prices.Length)
+            .Where(k => prices[k] > 0)
+            .ToImmutableDictionary(k => (Kit[k].Key, Kit[k].Session), k => prices[k]);
+
+    /// <summary>Two lanes, so that the result is the same whatever the machine has.</summary>
+    public static ParallelOptions Two(CancellationToken cancel) =>
+        new() { CancellationToken = cancel, MaxDegreeOfParallelism = 2 };
+}

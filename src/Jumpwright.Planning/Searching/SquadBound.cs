@@ -1,0 +1,170 @@
+using System.Collections.Immutable;
+using Google.OrTools.Sat;
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning.Searching;
+
+/// <summary>
+/// The proven bound. It knows every limit but the time lines: what an athlete's linear relaxation or weeks prove
+/// at prices for kit, summed, and the price of all kit.
+/// </summary>
+internal sealed class SquadBound : IDisposable
+{
+    private const long Unknown = long.MaxValue / 1000;
+
+    /// <summary>Share of the budget that all weeks get before it is known which are hard.</summary>
+    private const double FirstShare = 0.5;
+
+    /// <summary>Rounds that may prove nothing better before prices count as found.</summary>
+    private const int FailedMost = 6;
+
+    private readonly Squad _squad;
+    private readonly CancellationToken _cancel;
+    private readonly PricedRelaxation[] _relaxations;
+    private long _bound = long.MaxValue;
+
+    public SquadBound(Squad squad, CancellationToken cancel)
+    {
+        _squad = squad;
+        _cancel = cancel;
+        Prices = new long[squad.Kit.Length];
+        _relaxations = new PricedRelaxation[squad.Athletes.Length];
+        try
+        {
+            Parallel.For(0, _relaxations.Length, Squad.Two(cancel), i => _relaxations[i] = new(ModelOf(i)));
+        }
+        catch
+        {
+            Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>No plan has more.</summary>
+    public long Points => _bound / Scope.PointScale;
+
+    /// <summary>The prices of kit that proved most, thousandths of a point for a second.</summary>
+    public long[] Prices { get; private set; }
+
+    /// <summary>Rounds of prices: dearer where more is asked for than there is, cheaper where less (after Polyak).</summary>
+    /// <param name="rounds">How many.</param>
+    /// <param name="told">Told how far it is.</param>
+    /// <returns>Null; or how it ended, when somebody has no plan at all.</returns>
+    public Found? Price(int rounds, IProgress<string>? told)
+    {
+        double pace = 1;
+        double[] direction = new double[Prices.Length];
+        long[] now = [.. Prices];
+        int stale = 0;
+        int failed = 0;
+        for (int round = 0; round < rounds; round++)
+        {
+            var priced = _squad.ByKit(now);
+            var at = new (long? Bound, Dictionary<(string, string), double> Use)[_relaxations.Length];
+            Parallel.For(0, at.Length, Squad.Two(_cancel), i => at[i] = _relaxations[i].At(priced));
+            for (int i = 0; i < at.Length; i++)
+            {
+                if (at[i].Bound is not null)
+                {
+                    continue;
+                }
+
+                // The relaxation was not solved: the exact model says whether there is anything at all.
+                Solution alone = Solution.Of(ModelOf(i), 4, _squad.Request.Budget.WallSeconds, 0);
+                if (alone.Points is null || alone.BoundInThousandths is null)
+                {
+                    return Found.Nothing(
+                        alone.Status == CpSolverStatus.Infeasible ? PlanStatus.Infeasible : PlanStatus.NoneFound
+                    );
+                }
+
+                at[i] = (alone.BoundInThousandths, []);
+            }
+
+            long proven = at.Sum(a => a.Bound!.Value) + WorthOfKit(now);
+            if (proven < _bound)
+            {
+                _bound = proven;
+                Prices = [.. now];
+                stale = 0;
+            }
+            else if (++failed >= FailedMost)
+            {
+                break;
+            }
+            else if (++stale >= 2)
+            {
+                pace *= 0.5;
+                stale = 0;
+                now = [.. Prices];
+            }
+
+            told?.Report($"prices, round {round + 1}: no plan can have more than {Points} points");
+            double length = 0;
+            for (int k = 0; k < now.Length; k++)
+            {
+                double over = at.Sum(a => a.Use.GetValueOrDefault(_squad.Kit[k])) - _squad.Most[k];
+                direction[k] = now[k] == 0 && over < 0 ? 0 : (0.6 * over) + (0.4 * direction[k]);
+                length += direction[k] * direction[k];
+            }
+
+            if (length <= 1)
+            {
+                break;
+            }
+
+            double step = pace * 0.5 * Math.Max(1, proven - (_bound * 0.99)) / length;
+            for (int k = 0; k < now.Length; k++)
+            {
+                now[k] = (long)Math.Max(0, Math.Round(now[k] + (step * direction[k])));
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>
+    /// The bound in whole numbers at the best prices: every athlete week by week. All weeks get a little time; what that
+    /// leaves of the budget goes to those that are not proven yet.
+    /// </summary>
+    /// <param name="budget">Deterministic time for the whole squad.</param>
+    public void ByWeeks(double budget)
+    {
+        var priced = _squad.ByKit(Prices);
+        long[] lines = [.. _relaxations.Select(r => r.At(priced).Bound ?? Unknown)];
+        WeekBounds[] weeks = [.. _relaxations.Select((r, i) => new WeekBounds(_squad, i, r, priced))];
+        var all = weeks.SelectMany(w => Enumerable.Range(0, w.Count).Select(n => (Of: w, Week: n))).ToList();
+        double spent = 0;
+        double first = FirstShare * budget / Math.Max(1, all.Count);
+        foreach (var (of, week) in all)
+        {
+            _cancel.ThrowIfCancellationRequested();
+            spent += of.Prove(week, first);
+        }
+
+        // The widest open weeks first: there is most to win.
+        var open = all.Where(a => !a.Of.IsProven(a.Week)).OrderByDescending(a => a.Of.Open(a.Week)).ToList();
+        for (int n = 0; n < open.Count && budget - spent > first; n++)
+        {
+            _cancel.ThrowIfCancellationRequested();
+            double share = Math.Max(2 * first, 2 * (budget - spent) / (open.Count - n));
+            spent += open[n].Of.Prove(open[n].Week, Math.Min(share, budget - spent));
+        }
+
+        long sum = lines.Select((line, i) => Math.Min(line, weeks[i].Bound ?? Unknown)).Sum();
+        _bound = Math.Min(_bound, sum + WorthOfKit(Prices));
+    }
+
+    public void Dispose()
+    {
+        foreach (PricedRelaxation? relaxation in _relaxations)
+        {
+            relaxation?.Dispose();
+        }
+    }
+
+    private SquadModel ModelOf(int athlete) =>
+        SquadModel.Of(_squad.Request, Asked.All(), new Scope { Only = [_squad.Athletes[athlete]] });
+
+    private long WorthOfKit(long[] prices) => prices.Select((p, k) => p * _squad.Most[k]).Sum();
+}
