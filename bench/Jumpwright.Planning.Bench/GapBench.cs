@@ -7,9 +7,20 @@ namespace Jumpwright.Planning.Bench;
 /// <summary>Gap against time on the benchmark squads; every plan is held against the independent checker.</summary>
 internal static class GapBench
 {
-    public static void Run(int first, int seeds, int athletes, int weeks, double units, double kitShare, bool tell, TextWriter to)
+    public static void Run(
+        int first,
+        int seeds,
+        int athletes,
+        int weeks,
+        double units,
+        double kitShare,
+        bool tell,
+        TextWriter to
+    )
     {
-        to.WriteLine($"{athletes} athletes, {weeks} weeks, budget {units:0.#}, kit × {kitShare:0.##}; load of the machine {Load()}");
+        to.WriteLine(
+            $"{athletes} athletes, {weeks} weeks, budget {units:0.#}, kit × {kitShare:0.##}; load of the machine {Load()}"
+        );
         for (int seed = first; seed < first + seeds; seed++)
         {
             PlanRequest request = BenchSquads.Of(seed, athletes, weeks, kitShare) with

@@ -58,7 +58,9 @@ internal static class Program
             case "brute":
                 return ProofBench.Brute((int)Number("--first", 0), (int)Number("--squads", 200), Console.Out) ? 0 : 1;
             case "collisions":
-                return ProofBench.Collisions((int)Number("--first", 0), (int)Number("--cases", 200), Console.Out) ? 0 : 1;
+                return ProofBench.Collisions((int)Number("--first", 0), (int)Number("--cases", 200), Console.Out)
+                    ? 0
+                    : 1;
             case "sore":
                 return ProofBench.Sore((int)Number("--first", 1), (int)Number("--squads", 500), Console.Out) ? 0 : 1;
             default:

@@ -28,7 +28,9 @@ internal static class ProofBench
             }
         }
 
-        to.WriteLine($"{squads} tiny squads in {watch.Elapsed.TotalSeconds:0} s: {wrong} differ from the best of all plans");
+        to.WriteLine(
+            $"{squads} tiny squads in {watch.Elapsed.TotalSeconds:0} s: {wrong} differ from the best of all plans"
+        );
         return wrong == 0;
     }
 
@@ -143,7 +145,8 @@ internal static class ProofBench
     }
 
     private static int Load(Plan plan, AthleteRequest who, SessionSlot slot, Tissue tissue, PlanRequest request) =>
-        plan.Sessions.Where(s => s.Slot.Id == slot.Id)
+        plan
+            .Sessions.Where(s => s.Slot.Id == slot.Id)
             .SelectMany(s => s.Athletes)
             .Where(a => a.AthleteId == who.Athlete.Id)
             .SelectMany(a => a.Items)

@@ -17,10 +17,7 @@ internal static class RollCallBench
         foreach (PlannedSession session in plan.Sessions)
         {
             // One in ten is missing, one box too, and ten minutes.
-            string[] here =
-            [
-                .. session.Athletes.Select(a => a.AthleteId).Where((_, n) => n % 10 != 3),
-            ];
+            string[] here = [.. session.Athletes.Select(a => a.AthleteId).Where((_, n) => n % 10 != 3)];
             Dictionary<string, int> kit = new(StringComparer.Ordinal)
             {
                 ["plyo-box"] = request.CountOf("plyo-box") - 1,
@@ -36,6 +33,8 @@ internal static class RollCallBench
             );
         }
 
-        to.WriteLine($"longest {times.Max(t => t.Clock):0.00} s on the clock, {times.Max(t => t.Processor):0.00} s of processor");
+        to.WriteLine(
+            $"longest {times.Max(t => t.Clock):0.00} s on the clock, {times.Max(t => t.Processor):0.00} s of processor"
+        );
     }
 }

@@ -130,8 +130,11 @@ internal sealed partial class AthleteSearch
         var own = timeline.Placed.Where(p => p.Block.AthleteId == Who.Athlete.Id).OrderBy(p => p.Start).ToList();
         var made = _ofSlot[slot]
             .Where(i => _sets[i] > 0)
-            .SelectMany(i => (FloorBlock[])
-                    (_entries[i].Light >= 0 ? [_paired[i][_sets[i]], _alone[i][_sets[i]]] : [_alone[i][_sets[i]]]))
+            .SelectMany(i =>
+                (FloorBlock[])(
+                    _entries[i].Light >= 0 ? [_paired[i][_sets[i]], _alone[i][_sets[i]]] : [_alone[i][_sets[i]]]
+                )
+            )
             .ToLookup(b => b.Block.Name, StringComparer.Ordinal);
         _floors!
             [slot]

@@ -42,7 +42,10 @@ public class SessionFloorTests
             }
         }
 
-        Assert.True(placed > 500 && refused > 100, $"{placed} placed, {refused} refused: too few to have tested anything");
+        Assert.True(
+            placed > 500 && refused > 100,
+            $"{placed} placed, {refused} refused: too few to have tested anything"
+        );
     }
 
     [Fact]
