@@ -72,6 +72,7 @@ internal static class Site
         ApiRoutes.Map(app, desk);
         SettingRoutes.Map(app, desk);
         SetUpRoutes.Map(app, desk);
+        FeltRoutes.Map(app, desk);
         KitRoutes.Map(app, desk);
         AssetRoutes.Map(app);
         PageRoutes.Map(app, desk);

@@ -158,6 +158,7 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
                 "/import",
                 "/settings",
                 "/set-up",
+                "/athletes/a02",
                 "/share",
                 "/kit?tool=bands",
                 "/kit?tool=seat",

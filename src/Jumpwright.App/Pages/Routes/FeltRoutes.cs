@@ -1,0 +1,63 @@
+using System.Globalization;
+using System.Text.Json;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Desk.Journals;
+using Jumpwright.App.Wording;
+using Jumpwright.Storage.Stores;
+using NodaTime;
+
+namespace Jumpwright.App.Pages.Routes;
+
+/// <summary>How an athlete feels, asked and written down: a 0 says that somebody asked.</summary>
+internal static class FeltRoutes
+{
+    public static void Map(WebApplication app, FrontDesk desk) =>
+        app.MapPost(
+            "/athletes/{id}/felt",
+            async (string id, HttpRequest request, CancellationToken cancel) =>
+                Write(desk, id, await request.ReadFormAsync(cancel))
+        );
+
+    private static IResult Write(FrontDesk desk, string id, IFormCollection form)
+    {
+        if (desk.Book.Find(id) is null)
+        {
+            return Answers.NotFound(desk.Book);
+        }
+
+        string site = form["site"].ToString().Trim();
+        string when = form["when"].ToString();
+        if (
+            !double.TryParse(form["score"], NumberStyles.Float, CultureInfo.InvariantCulture, out double score)
+            || score is not (>= 0 and <= 10)
+            || site.Length > 60
+            || (site.Length == 0 && score > 0)
+            || when is not ("rest" or "night" or "during" or "after" or "next-morning")
+        )
+        {
+            return Answers.Refused("Say how bad it is, 0 to 10, and where, unless it is 0.");
+        }
+
+        desk.Write(
+            new JournalEntry(
+                Guid.NewGuid().ToString(),
+                EntryKinds.Pain,
+                id,
+                // The day it is said for; no session is called by a day alone.
+                Dates.Iso(desk.Book.Day),
+                SystemClock.Instance.GetCurrentInstant(),
+                "athlete page",
+                JsonSerializer.Serialize(
+                    new PainEntry(
+                        score,
+                        when,
+                        null,
+                        site.Length == 0 ? PainEntry.PlaceNotSaid : site.ToLowerInvariant(),
+                        form["side"].ToString() is "left" or "right" or "both" ? form["side"].ToString() : null
+                    )
+                )
+            )
+        );
+        return new SeeOther(Paths.Athlete(id) + "#symptoms");
+    }
+}
