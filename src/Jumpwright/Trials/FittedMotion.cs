@@ -41,17 +41,7 @@ internal sealed class FittedMotion : IDisposable
 
     private static readonly Likely[] TakeOffRises = [new(0.06, 1)];
 
-    /// <summary>Nothing drifts faster, N/s, and no standing height is farther off, m: priors so wide that they say nothing.</summary>
-    private const double AnyDriftNS = 20;
-
-    private const double AnyPostureM = 5;
-
-    /// <summary>Waves of the disturbance smaller than this are not taken from the force, N.</summary>
-    private const double LeastWaveN = 0.1;
-
     private readonly double[] _force;
-    private readonly double[] _impulse;
-    private readonly double[] _moved;
     private readonly double[] _velocity;
     private readonly double[] _position;
     private readonly double _dt;
@@ -61,6 +51,7 @@ internal sealed class FittedMotion : IDisposable
     private readonly StayModel _model;
     private readonly double _edgeMS;
     private readonly List<int> _takeOffs = [];
+    private readonly List<Stretch> _loaded = [];
     private MotionBeliefs _beliefs;
 
     private FittedMotion(
@@ -80,17 +71,17 @@ internal sealed class FittedMotion : IDisposable
         _empty = empty;
         _windows = [.. windows.Select(w => w.Samples)];
         _force = ArrayPool<double>.Shared.Rent(samples.Length);
-        _impulse = ArrayPool<double>.Shared.Rent(samples.Length);
-        _moved = ArrayPool<double>.Shared.Rent(samples.Length);
         _velocity = ArrayPool<double>.Shared.Rent(samples.Length);
         _position = ArrayPool<double>.Shared.Rent(samples.Length);
         double steepest = ClearFlights(forceN, contacts);
-        Accumulate();
         MassKg = windows.Sum(w => w.MeanN * w.Samples.Length) / windows.Sum(w => w.Samples.Length) / G;
         // A corner of the force between two samples hides up to a twelfth of its step, over one sample.
         _edgeMS = (steepest * _dt / 12 / MassKg) + 2e-4;
-        _model = new StayModel(_windows, contacts, samples, _dt, MassKg, empty.MiddleSample, _impulse, _moved);
-        _beliefs = Solve(windows);
+        StillBlocks[] blocks = [.. _windows.Select(w => StillBlocks.Of(ForceN, samples.From, w, rateHz))];
+        double[] middles = [.. blocks.Select(b => b.MiddleSample)];
+        _model = new StayModel(_windows, middles, contacts, samples, _dt, MassKg, empty.MiddleSample, _force);
+        _beliefs = Standing(blocks);
+        LinkStretches();
         LetInTheUsual(samePosture);
         Integrate();
     }
@@ -166,8 +157,6 @@ internal sealed class FittedMotion : IDisposable
     public void Dispose()
     {
         ArrayPool<double>.Shared.Return(_force);
-        ArrayPool<double>.Shared.Return(_impulse);
-        ArrayPool<double>.Shared.Return(_moved);
         ArrayPool<double>.Shared.Return(_velocity);
         ArrayPool<double>.Shared.Return(_position);
     }
@@ -193,23 +182,16 @@ internal sealed class FittedMotion : IDisposable
     /// <summary>Standard uncertainty of the velocity at an instant, m/s, from weight, sway, drift and noise.</summary>
     public double VelocityUncertaintyAt(double sample)
     {
-        Span<double> moving = stackalloc double[_model.Size];
-        Span<double> still = stackalloc double[_model.Size];
         int i = Locate(sample).Index + Samples.From;
-        _model.VelocityAt(moving, i, moves: true);
-        _model.VelocityAt(still, i, moves: false);
-        return PushMeasures.Quadrature(_beliefs.Tell(moving, still).Deviation, _edgeMS / 2);
+        Believed velocity = _beliefs.Tell((row, moves) => _model.VelocityAt(row, i, moves));
+        return PushMeasures.Quadrature(velocity.StandardDeviation, _edgeMS / 2);
     }
 
     /// <summary>Standard uncertainty of the displacement from standing at an instant, m.</summary>
     public double PositionUncertaintyAt(double sample)
     {
-        Span<double> moving = stackalloc double[_model.Size];
-        Span<double> still = stackalloc double[_model.Size];
         int i = Locate(sample).Index + Samples.From;
-        _model.PositionAt(moving, i, moves: true);
-        _model.PositionAt(still, i, moves: false);
-        return _beliefs.Tell(moving, still).Deviation;
+        return _beliefs.Tell((row, moves) => _model.PositionAt(row, i, moves)).StandardDeviation;
     }
 
     /// <summary>End of the last still stretch that lies before a sample of the recording, or −1.</summary>
@@ -246,6 +228,7 @@ internal sealed class FittedMotion : IDisposable
         Span<double> force = _force.AsSpan(0, Samples.Length);
         forceN[Samples.From..Samples.To].CopyTo(force);
         double steepest = 0;
+        int landed = 0;
         for (int k = 0; k + 1 < contacts.Count; k++)
         {
             int from = (int)Math.Ceiling(contacts[k].TakeOff?.Sample ?? contacts[k].Samples.To) - Samples.From;
@@ -253,6 +236,8 @@ internal sealed class FittedMotion : IDisposable
             from = Math.Clamp(from, 0, force.Length);
             to = Math.Clamp(to + 1, from, force.Length);
             force[from..to].Clear();
+            _loaded.Add(new Stretch(landed, from));
+            landed = to;
             _takeOffs.Add(Math.Min(from, force.Length - 1) + Samples.From);
             for (int i = to; i < Math.Min(to + (int)(0.05 / _dt), force.Length); i++)
             {
@@ -260,92 +245,48 @@ internal sealed class FittedMotion : IDisposable
             }
         }
 
+        _loaded.Add(new Stretch(landed, force.Length));
         return steepest;
     }
 
-    private void Accumulate()
+    /// <summary>What the still stretches and the empty plate say, for every size of sway.</summary>
+    private MotionBeliefs Standing(StillBlocks[] blocks)
     {
-        ReadOnlySpan<double> force = ForceN;
-        double half = _dt / 2;
-        double sum = 0;
-        double moved = 0;
-        _impulse[0] = 0;
-        _moved[0] = 0;
-        for (int i = 1; i < force.Length; i++)
-        {
-            double before = sum;
-            sum += (force[i - 1] + force[i]) * half;
-            // Force straight between samples: its double integral is exact.
-            moved += (before * _dt) + (((2 * force[i - 1]) + force[i]) * _dt * _dt / 6);
-            _impulse[i] = sum;
-            _moved[i] = moved;
-        }
-    }
-
-    /// <summary>Solves for all unknowns under every hypothesis about sway.</summary>
-    private MotionBeliefs Solve(IReadOnlyList<QuietStanding> windows)
-    {
-        StillBlocks[] blocks = [.. _windows.Select(w => StillBlocks.Of(ForceN, Samples.From, w, RateHz))];
-        int block = Math.Max((int)Math.Round(0.05 / _dt), 1);
-        double white = _noiseN * _noiseN / block;
+        double white = _noiseN * _noiseN / blocks[0].BlockSamples;
         double variance = StillBlocks.Variance(blocks, white);
         SwayN = SwayLevel(blocks, variance);
-        SymmetricSystem standing = Observe(blocks, variance);
-        SymmetricSystem moving = Linked(standing.Copy(), moves: true);
-        SymmetricSystem still = Linked(standing, moves: false);
-        var beliefs = new List<MotionBelief>(SwayHypothesis.All.Length);
-        foreach (SwayHypothesis sway in SwayHypothesis.All)
+        StillEquations[] equations = [.. blocks.Select(b => StillEquations.Of(b, _dt, WeightN))];
+        var sizes = new StandingSolution[SwayHypothesis.Scales.Length];
+        for (int k = 0; k < sizes.Length; k++)
         {
-            SymmetricSystem system = (sway.Moves ? moving : still).Copy();
-            double precision = _model.AddPriors(system, sway, SwayN, _noiseN);
-            beliefs.Add(MotionBelief.Of(sway, system, precision));
+            double sway = SwayN * SwayHypothesis.Scales[k];
+            sizes[k] = new StandingSolution(_model, equations, variance, _empty, sway, _noiseN);
         }
 
-        return MotionBeliefs.Of(beliefs);
+        return MotionBeliefs.Of(sizes);
     }
 
-    /// <summary>What the still stretches and the empty plate say, whatever sway is.</summary>
-    private SymmetricSystem Observe(StillBlocks[] blocks, double variance)
-    {
-        var system = new SymmetricSystem(_model.Size);
-        for (int w = 0; w < blocks.Length; w++)
-        {
-            _model.AddBlocks(system, w, blocks[w], variance);
-            if (w > 0)
-            {
-                system.AddPrior(StayModel.Posture(w), 1 / (AnyPostureM * AnyPostureM));
-            }
-        }
-
-        // The zero's own slope, where it shows.
-        double known = Math.Max(_empty.DriftUncertaintyNS, 0.02);
-        Span<double> row = stackalloc double[system.Size];
-        row.Clear();
-        row[1] = 1;
-        system.Add(row, _empty.DriftNS, 1 / (known * known));
-        system.AddPrior(1, 1 / (AnyDriftNS * AnyDriftNS));
-        return system;
-    }
-
-    /// <summary>The same with the motion between the still stretches.</summary>
-    private SymmetricSystem Linked(SymmetricSystem system, bool moves)
+    /// <summary>Lets in that the motion runs on from one still stretch to the next.</summary>
+    private void LinkStretches()
     {
         for (int w = 0; w + 1 < _windows.Count; w++)
         {
-            _model.AddLink(system, w, moves, _edgeMS);
+            int window = w;
+            double edgeM = _edgeMS * _model.LinkS(w) / Math.Sqrt(3);
+            _beliefs = _beliefs
+                .Given((row, moves) => -_model.VelocityLink(row, window, moves), 0, [new(_edgeMS, 1)])
+                .Given((row, moves) => -_model.PositionLink(row, window, moves), 0, [new(edgeM, 1)]);
         }
-
-        return system;
     }
 
     /// <summary>What usually holds: no drift, one standing height, upright at take-off.</summary>
     private void LetInTheUsual(bool samePosture)
     {
-        _beliefs = _beliefs.Given(_ => (Unit(1), 0), 0, Drifts);
+        _beliefs = _beliefs.Given((row, _) => Unit(row, StayModel.Drift), 0, Drifts);
         for (int w = 1; w < _windows.Count; w++)
         {
             int posture = StayModel.Posture(w);
-            _beliefs = _beliefs.Given(_ => (Unit(posture), 0), 0, samePosture ? SamePostures : AnyPostures);
+            _beliefs = _beliefs.Given((row, _) => Unit(row, posture), 0, samePosture ? SamePostures : AnyPostures);
         }
 
         PostureChanged = samePosture && _beliefs.RarePart > 0.5;
@@ -354,12 +295,7 @@ internal sealed class FittedMotion : IDisposable
             if (samePosture)
             {
                 _beliefs = _beliefs.Given(
-                    moves =>
-                    {
-                        double[] row = new double[_model.Size];
-                        double atZero = _model.PositionAt(row, takeOff, moves);
-                        return (row, atZero);
-                    },
+                    (row, moves) => _model.PositionAt(row, takeOff, moves),
                     TakeOffRiseM,
                     TakeOffRises
                 );
@@ -367,11 +303,10 @@ internal sealed class FittedMotion : IDisposable
         }
     }
 
-    private double[] Unit(int unknown)
+    private static double Unit(Span<double> row, int unknown)
     {
-        double[] row = new double[_model.Size];
         row[unknown] = 1;
-        return row;
+        return 0;
     }
 
     /// <summary>Root mean square of the sway's force, N, from what shows of it within the still stretches.</summary>
@@ -396,43 +331,67 @@ internal sealed class FittedMotion : IDisposable
     private void Integrate()
     {
         double[] unknowns = _beliefs.Mean();
-        DriftNS = unknowns[1];
-        _model.Correct(_force.AsSpan(0, Samples.Length), unknowns, _beliefs.MeanDisturbing(), LeastWaveN);
-        Accumulate();
-        double mass = MassKg * (1 + unknowns[0]);
+        DriftNS = unknowns[StayModel.Drift];
+        WeightUncertaintyN = WeightN * _beliefs.Tell((row, _) => Unit(row, StayModel.Weight)).StandardDeviation;
+        double mass = MassKg * (1 + unknowns[StayModel.Weight]);
+        var states = new (double V, double X)[_windows.Count];
         for (int w = 0; w < _windows.Count; w++)
         {
-            Stretch window = _windows[w];
-            int anchor = w == 0 ? window.To - 1 : window.From;
-            double v0 = At(w, anchor, _model.VelocityIn);
-            double x0 = At(w, anchor, _model.PositionIn);
-            int at = anchor - Samples.From;
-            int from = w == 0 ? 0 : at;
-            int to = w + 1 < _windows.Count ? _windows[w + 1].From - Samples.From : Samples.Length;
-            for (int i = from; i < to; i++)
-            {
-                double t = (i - at) * _dt;
-                _velocity[i] = v0 + ((_impulse[i] - _impulse[at]) / mass) - (G * t);
-                _position[i] = x0 + (v0 * t) + ((_moved[i] - _moved[at] - (_impulse[at] * t)) / mass) - (G * t * t / 2);
-            }
+            int window = w;
+            int anchor = Anchor(w);
+            states[w] = (
+                _beliefs.MeanOf((row, moves) => _model.VelocityIn(row, window, anchor, moves)),
+                _beliefs.MeanOf((row, moves) => _model.PositionIn(row, window, anchor, moves))
+            );
         }
 
-        Span<double> row = stackalloc double[_model.Size];
-        row.Clear();
-        row[0] = MassKg * G;
-        WeightUncertaintyN = _beliefs.Tell(row, row).Deviation;
+        _model.Correct(unknowns, _beliefs.MeanDisturbing(), _loaded);
         MassKg = mass;
+        for (int w = 0; w < _windows.Count; w++)
+        {
+            int at = Anchor(w) - Samples.From;
+            (_velocity[at], _position[at]) = states[w];
+            Forwards(at, w + 1 < _windows.Count ? _windows[w + 1].From - Samples.From : Samples.Length);
+        }
+
+        Backwards(Anchor(0) - Samples.From);
     }
 
-    private delegate void RowIn(Span<double> row, int window, int sample, bool moves);
+    /// <summary>Where the motion is counted from: the end of the first still stretch, the start of each later one.</summary>
+    private int Anchor(int window) => window == 0 ? _windows[0].To - 1 : _windows[window].From;
 
-    /// <summary>Mean of what a still stretch says of one of its samples.</summary>
-    private double At(int window, int sample, RowIn of)
+    /// <summary>Force is taken as straight between samples, so each step is exact.</summary>
+    private void Forwards(int from, int to)
     {
-        Span<double> moving = stackalloc double[_model.Size];
-        Span<double> still = stackalloc double[_model.Size];
-        of(moving, window, sample, true);
-        of(still, window, sample, false);
-        return _beliefs.Tell(moving, still).Mean;
+        double v = _velocity[from];
+        double x = _position[from];
+        double perMass = 1 / MassKg;
+        double now = (_force[from] * perMass) - G;
+        for (int i = from + 1; i < to; i++)
+        {
+            double next = (_force[i] * perMass) - G;
+            x += (v * _dt) + (((2 * now) + next) * (_dt * _dt / 6));
+            v += (now + next) * (_dt / 2);
+            _velocity[i] = v;
+            _position[i] = x;
+            now = next;
+        }
+    }
+
+    private void Backwards(int from)
+    {
+        double v = _velocity[from];
+        double x = _position[from];
+        double perMass = 1 / MassKg;
+        double now = (_force[from] * perMass) - G;
+        for (int i = from - 1; i >= 0; i--)
+        {
+            double before = (_force[i] * perMass) - G;
+            x += (-v * _dt) + (((2 * now) + before) * (_dt * _dt / 6));
+            v -= (now + before) * (_dt / 2);
+            _velocity[i] = v;
+            _position[i] = x;
+            now = before;
+        }
     }
 }

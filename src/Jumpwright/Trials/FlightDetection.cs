@@ -91,18 +91,13 @@ internal static class FlightDetection
     private static List<Stretch> Runs(ReadOnlySpan<double> forceN, double loaded, int shortest)
     {
         var runs = new List<Stretch>();
-        int from = -1;
-        for (int i = 0; i <= forceN.Length; i++)
+        for (int i = 0; i < forceN.Length; )
         {
-            bool on = i < forceN.Length && forceN[i] > loaded;
-            if (on && from < 0)
-            {
-                from = i;
-            }
-            else if (!on && from >= 0)
+            int from = Samples.First(forceN, i, loaded, above: true);
+            i = Samples.First(forceN, from, loaded, above: false);
+            if (i > from)
             {
                 runs.Add(new Stretch(from, i));
-                from = -1;
             }
         }
 

@@ -63,7 +63,8 @@ internal static class Landing
             return null;
         }
 
-        double wider = LastOutside(plate, motion.WeightN, band + doubtN, width, standing, from) ?? from;
+        // Outside the wider band is outside the band, too, and that outside the narrower one.
+        double wider = LastOutside(plate, motion.WeightN, band + doubtN, width, (int)at + 1, from) ?? from;
         double narrower = LastOutside(plate, motion.WeightN, band - doubtN, width, standing, from) ?? at;
         double u = Math.Max(Math.Abs(plate.Seconds(wider, at)), Math.Abs(plate.Seconds(at, narrower)));
         into.Add(
@@ -85,6 +86,11 @@ internal static class Landing
     private static double? LastOutside(Plate plate, double weightN, double band, int width, int before, int from)
     {
         int last = before - 1;
+        if (width == 0)
+        {
+            last = Samples.LastOff(plate.ForceN.AsSpan(from, before - from), weightN, band) + from;
+        }
+
         while (last > from && Math.Abs(Mean(plate, last, width) - weightN) <= band)
         {
             last--;
@@ -112,24 +118,14 @@ internal static class Landing
     {
         int from = Math.Max(sample - half, 0);
         int to = Math.Min(sample + half + 1, plate.ForceN.Length);
-        double sum = 0;
-        for (int i = from; i < to; i++)
-        {
-            sum += plate.ForceN[i];
-        }
-
-        return sum / (to - from);
+        return ForceSums.Total(plate.ForceN.AsSpan(from, to - from)) / (to - from);
     }
 
     private static void LoadingRate(MeasureList into, Plate plate, int from, int end)
     {
         int over = Math.Max((int)Math.Round(RateOverS * plate.RateHz), 1);
         int until = Math.Min(from + (int)(RateWithinS * plate.RateHz), end) - over;
-        double most = 0;
-        for (int i = Math.Max(from - 1, 0); i < until; i++)
-        {
-            most = Math.Max(most, plate.ForceN[i + over] - plate.ForceN[i]);
-        }
+        double most = Samples.GreatestRise(plate.ForceN, Math.Max(from - 1, 0), until, over);
 
         double seconds = over / plate.RateHz;
         if (most > 0)

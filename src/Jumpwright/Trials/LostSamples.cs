@@ -34,7 +34,7 @@ internal static class LostSamples
     {
         double load = plate.Levels.LoadN;
         double least = Math.Max(Math.Max(SpikePart * load, SpikeN), 20 * plate.Levels.NoiseN);
-        for (int i = 2; i + 2 < force.Length; i++)
+        for (int i = Samples.NextBent(force, 2, least); i + 2 < force.Length; i = Samples.NextBent(force, i + 1, least))
         {
             double mean = (force[i - 1] + force[i + 1]) / 2;
             double off = Math.Abs(force[i] - mean);
@@ -79,9 +79,9 @@ internal static class LostSamples
         double load = plate.Levels.LoadN;
         double step = load * Math.Max(0.5, 300 / plate.RateHz);
         double nothing = Math.Max(0.06 * load, 5 * plate.Levels.NoiseN);
-        for (int i = 1; i < force.Length; i++)
+        for (int i = Samples.NextFall(force, 1, step); i < force.Length; i = Samples.NextFall(force, i + 1, step))
         {
-            if (force[i - 1] - force[i] > step && force[i] < nothing)
+            if (force[i] < nothing)
             {
                 return Refusals.Dropout(plate.TimeS(i));
             }
@@ -91,6 +91,11 @@ internal static class LostSamples
         int longest = (int)(GapS * plate.RateHz);
         foreach (Contact contact in plate.Contacts)
         {
+            if (Samples.Least(force[contact.Samples.From..contact.Samples.To]) >= nothing)
+            {
+                continue;
+            }
+
             int from = -1;
             for (int i = contact.Samples.From + 1; i + 1 < contact.Samples.To; i++)
             {
@@ -117,35 +122,36 @@ internal static class LostSamples
     private static Refusal? Frozen(Plate plate, ReadOnlySpan<double> force)
     {
         double load = plate.Levels.LoadN;
-        double quantum = double.PositiveInfinity;
-        for (int i = 1; i < force.Length; i++)
-        {
-            double d = Math.Abs(force[i] - force[i - 1]);
-            quantum = d > 1e-9 && d < quantum ? d : quantum;
-        }
+        double quantum = Samples.LeastStep(force, 1e-9);
 
         // Without noise a level part of a real curve may repeat a value for a while.
         double seconds = FrozenS * Math.Max(1, Math.Sqrt(Math.Min(quantum, 100)));
         seconds *= plate.Levels.NoiseN > Math.Max(0.5 * quantum, 0.05) ? 1 : 4;
         int longest = (int)Math.Ceiling(seconds * plate.RateHz);
         int standing = (int)(StandingS * plate.RateHz);
-        int run = 0;
-        for (int i = 1; i <= force.Length; i++)
+        // A run of so many holds one of every so many samples.
+        for (int k = longest; k < force.Length; k += longest)
         {
-            if (i < force.Length && force[i] == force[i - 1])
+            if (force[k] != force[k - 1])
             {
-                run++;
                 continue;
             }
 
-            double part = force[i - 1] / load;
-            bool leaps = i < force.Length && Math.Abs(force[i] - force[i - 1]) > Math.Max(LeapN, LeapSteps * quantum);
-            if (run >= longest && run < standing && part > 0.15 && Math.Abs(part - 1) > 0.15 && leaps)
+            int from = k - 1;
+            while (from > 0 && force[from - 1] == force[k])
             {
-                return Refusals.Frozen(plate.TimeS(i - 1 - run));
+                from--;
             }
 
-            run = 0;
+            int end = force[k..].IndexOfAnyExcept(force[k]);
+            int to = end < 0 ? force.Length : k + end;
+            int run = to - from - 1;
+            double part = force[k] / load;
+            bool leaps = end >= 0 && Math.Abs(force[to] - force[k]) > Math.Max(LeapN, LeapSteps * quantum);
+            if (run >= longest && run < standing && part > 0.15 && Math.Abs(part - 1) > 0.15 && leaps)
+            {
+                return Refusals.Frozen(plate.TimeS(from));
+            }
         }
 
         return null;

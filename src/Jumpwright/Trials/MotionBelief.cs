@@ -1,17 +1,16 @@
 namespace Jumpwright.Trials;
 
 /// <summary>
-/// One hypothesis about a stay with its solution: unknowns, their covariance, and how well it explains the recording. What
-/// usually holds is let in afterwards, one condition at a time, each with its own evidence.
+/// One hypothesis about a stay with its solution: unknowns, their covariance, and how well it explains the recording. What ties
+/// the still stretches together and what usually holds is let in one condition at a time, each with its own evidence.
 /// </summary>
 internal sealed class MotionBelief
 {
-    private readonly SymmetricSystem _system;
     private readonly (double[] Shared, double Variance)[] _conditions;
 
     private MotionBelief(
         bool moves,
-        SymmetricSystem system,
+        StandingSolution standing,
         double[] unknowns,
         (double[] Shared, double Variance)[] conditions,
         double logEvidence,
@@ -19,7 +18,7 @@ internal sealed class MotionBelief
     )
     {
         Moves = moves;
-        _system = system;
+        Standing = standing;
         Unknowns = unknowns;
         _conditions = conditions;
         LogEvidence = logEvidence;
@@ -29,6 +28,9 @@ internal sealed class MotionBelief
     /// <summary>Whether sway is a motion.</summary>
     public bool Moves { get; }
 
+    /// <summary>What the still stretches alone say.</summary>
+    public StandingSolution Standing { get; }
+
     public double[] Unknowns { get; }
 
     public double LogEvidence { get; }
@@ -36,74 +38,59 @@ internal sealed class MotionBelief
     /// <summary>True where a condition was let in by its rare side.</summary>
     public bool Rare { get; }
 
-    /// <summary>Solves the system of a hypothesis.</summary>
-    public static MotionBelief Of(SwayHypothesis sway, SymmetricSystem system, double logPriorPrecision)
-    {
-        double[] unknowns = system.Solve();
-        double evidence =
-            sway.LogPrior + system.Explained(unknowns) - (system.LogDeterminant / 2) + (logPriorPrecision / 2);
-        return new MotionBelief(sway.Moves, system, unknowns, [], evidence, false);
-    }
+    public static MotionBelief Of(SwayHypothesis sway, StandingSolution standing) =>
+        new(sway.Moves, standing, standing.Mean, [], standing.LogEvidence + Math.Log(sway.Part), false);
 
     /// <summary>Value of row · unknowns.</summary>
-    public double Value(ReadOnlySpan<double> row) => Product(row, Unknowns);
+    public double Value(ReadOnlySpan<double> row) => SymmetricMatrix.Dot(row, Unknowns);
 
     /// <summary>Variance of row · unknowns.</summary>
-    public double Variance(ReadOnlySpan<double> row)
+    /// <param name="row">The row.</param>
+    /// <param name="covariances">Of the unknowns with it, by the still stretches alone.</param>
+    public double Variance(ReadOnlySpan<double> row, ReadOnlySpan<double> covariances)
     {
-        double variance = _system.Variance(row);
+        double variance = SymmetricMatrix.Dot(row, covariances);
         foreach ((double[] shared, double of) in _conditions)
         {
-            double part = Product(row, shared);
+            double part = SymmetricMatrix.Dot(row, shared);
             variance -= part * part / of;
         }
 
         return Math.Max(variance, 0);
     }
 
-    /// <summary>The same belief once row · unknowns is known to be a value, give or take; one for each way it may be known.</summary>
-    public IEnumerable<MotionBelief> Given(double[] row, double value, IReadOnlyList<Likely> ways)
+    /// <summary>Adds the same belief once row · unknowns is known to be a value, give or take; one for each way it may be known.</summary>
+    public void Given(
+        ReadOnlySpan<double> row,
+        ReadOnlySpan<double> covariances,
+        double value,
+        ReadOnlySpan<Likely> ways,
+        List<MotionBelief> into
+    )
     {
         double off = value - Value(row);
-        double[] shared = _system.Covariances(row);
+        double[] shared = covariances.ToArray();
         foreach ((double[] before, double of) in _conditions)
         {
-            double part = Product(row, before) / of;
-            for (int a = 0; a < shared.Length; a++)
-            {
-                shared[a] -= part * before[a];
-            }
+            SymmetricMatrix.AddScaled(shared, before, -SymmetricMatrix.Dot(row, before) / of);
         }
 
-        double own = Product(row, shared);
+        double own = Math.Max(SymmetricMatrix.Dot(row, shared), 0);
         foreach (Likely way in ways)
         {
             double variance = own + (way.Doubt * way.Doubt);
-            var unknowns = new double[shared.Length];
-            for (int a = 0; a < shared.Length; a++)
-            {
-                unknowns[a] = Unknowns[a] + (shared[a] * off / variance);
-            }
-
-            yield return new MotionBelief(
-                Moves,
-                _system,
-                unknowns,
-                [.. _conditions, (shared, variance)],
-                LogEvidence + Math.Log(way.Part) - (((off * off / variance) + Math.Log(variance)) / 2),
-                Rare || way.Rare
+            double[] unknowns = [.. Unknowns];
+            SymmetricMatrix.AddScaled(unknowns, shared, off / variance);
+            into.Add(
+                new MotionBelief(
+                    Moves,
+                    Standing,
+                    unknowns,
+                    [.. _conditions, (shared, variance)],
+                    LogEvidence + Math.Log(way.Part) - (((off * off / variance) + Math.Log(variance)) / 2),
+                    Rare || way.Rare
+                )
             );
         }
-    }
-
-    private static double Product(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
-    {
-        double sum = 0;
-        for (int i = 0; i < a.Length && i < b.Length; i++)
-        {
-            sum += a[i] * b[i];
-        }
-
-        return sum;
     }
 }

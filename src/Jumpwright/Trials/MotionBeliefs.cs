@@ -11,86 +11,188 @@ internal sealed class MotionBeliefs
 
     private MotionBeliefs(List<MotionBelief> beliefs)
     {
-        _beliefs = beliefs;
-        double best = beliefs.Max(b => b.LogEvidence);
-        _parts = [.. beliefs.Select(b => Math.Exp(b.LogEvidence - best))];
-        double sum = _parts.Sum();
-        for (int i = 0; i < _parts.Length; i++)
+        double best = double.NegativeInfinity;
+        foreach (MotionBelief belief in beliefs)
         {
-            _parts[i] /= sum;
+            best = Math.Max(best, belief.LogEvidence);
+        }
+
+        beliefs.RemoveAll(b => b.LogEvidence < best - Negligible);
+        _beliefs = beliefs;
+        _parts = new double[beliefs.Count];
+        double sum = 0;
+        for (int k = 0; k < _parts.Length; k++)
+        {
+            _parts[k] = Math.Exp(beliefs[k].LogEvidence - best);
+            sum += _parts[k];
+        }
+
+        for (int k = 0; k < _parts.Length; k++)
+        {
+            _parts[k] /= sum;
         }
     }
 
+    /// <summary>Gives the row of a number, by whether sway is a motion, and its value at zero unknowns.</summary>
+    public delegate double RowOf(Span<double> row, bool moves);
+
+    private int Size => _beliefs[0].Unknowns.Length;
+
     /// <summary>Part of the beliefs in which something rare is so.</summary>
-    public double RarePart => Part(b => b.Rare);
+    public double RarePart => Part(static b => b.Rare);
 
     /// <summary>Part of the beliefs in which sway is a motion.</summary>
-    public double MovesPart => Part(b => b.Moves);
+    public double MovesPart => Part(static b => b.Moves);
 
-    public static MotionBeliefs Of(IEnumerable<MotionBelief> beliefs)
+    /// <summary>Every hypothesis about sway with every size of it.</summary>
+    public static MotionBeliefs Of(ReadOnlySpan<StandingSolution> sizes)
     {
-        List<MotionBelief> all = [.. beliefs];
-        double best = all.Max(b => b.LogEvidence);
-        all.RemoveAll(b => b.LogEvidence < best - Negligible);
-        return new MotionBeliefs(all);
+        var beliefs = new List<MotionBelief>(2 * sizes.Length);
+        foreach (SwayHypothesis sway in SwayHypothesis.All)
+        {
+            foreach (StandingSolution standing in sizes)
+            {
+                beliefs.Add(MotionBelief.Of(sway, standing));
+            }
+        }
+
+        return new MotionBeliefs(beliefs);
     }
 
     /// <summary>The beliefs once a condition is let in.</summary>
-    /// <param name="row">Gives the row of a hypothesis and the value at zero unknowns.</param>
+    /// <param name="number">What the condition speaks of.</param>
     /// <param name="value">Usual value.</param>
     /// <param name="ways">How usual.</param>
-    public MotionBeliefs Given(Func<bool, (double[] Row, double AtZero)> row, double value, IReadOnlyList<Likely> ways)
+    public MotionBeliefs Given(RowOf number, double value, ReadOnlySpan<Likely> ways)
     {
-        (double[] Row, double AtZero)? moves = null;
-        (double[] Row, double AtZero)? still = null;
-        return Of(
-            _beliefs.SelectMany(b =>
-            {
-                (double[] of, double atZero) = b.Moves ? moves ??= row(true) : still ??= row(false);
-                return b.Given(of, value - atZero, ways);
-            })
-        );
+        var rows = new Rows(this, number);
+        var into = new List<MotionBelief>(_beliefs.Count * ways.Length);
+        foreach (MotionBelief belief in _beliefs)
+        {
+            (double[] row, double atZero, double[] covariances) = rows.Of(belief);
+            belief.Given(row, covariances, value - atZero, ways, into);
+        }
+
+        return new MotionBeliefs(into);
     }
 
     /// <summary>Mean of the unknowns.</summary>
-    public double[] Mean() => Sum(_ => true);
+    public double[] Mean() => Sum(static _ => true);
 
     /// <summary>What those beliefs in which sway is a disturbance give to that mean.</summary>
-    public double[] MeanDisturbing() => Sum(b => !b.Moves);
+    public double[] MeanDisturbing() => Sum(static b => !b.Moves);
 
-    /// <summary>Mean and standard deviation of a linear function.</summary>
-    /// <param name="moving">Its row where sway is a motion.</param>
-    /// <param name="still">Its row where it is a disturbance.</param>
-    public (double Mean, double Deviation) Tell(ReadOnlySpan<double> moving, ReadOnlySpan<double> still)
+    /// <summary>Mean of a number, value at zero unknowns left out.</summary>
+    public double MeanOf(RowOf number)
     {
+        var rows = new Rows(this, number);
         double mean = 0;
-        double square = 0;
-        for (int k = 0; k < _beliefs.Count; k++)
+        for (int k = 0; k < _parts.Length; k++)
         {
-            ReadOnlySpan<double> row = _beliefs[k].Moves ? moving : still;
-            double value = _beliefs[k].Value(row);
-            mean += _parts[k] * value;
-            square += _parts[k] * ((value * value) + _beliefs[k].Variance(row));
+            mean += _parts[k] * _beliefs[k].Value(rows.Of(_beliefs[k], covariances: false).Row);
         }
 
-        return (mean, Math.Sqrt(Math.Max(square - (mean * mean), 0)));
+        return mean;
+    }
+
+    /// <summary>What is believed of a number, round its mean.</summary>
+    public Believed Tell(RowOf number)
+    {
+        var rows = new Rows(this, number);
+        var off = new double[_parts.Length];
+        var deviation = new double[_parts.Length];
+        double mean = 0;
+        for (int k = 0; k < _parts.Length; k++)
+        {
+            (double[] row, _, double[] covariances) = rows.Of(_beliefs[k]);
+            off[k] = _beliefs[k].Value(row);
+            deviation[k] = Math.Sqrt(_beliefs[k].Variance(row, covariances));
+            mean += _parts[k] * off[k];
+        }
+
+        for (int k = 0; k < off.Length; k++)
+        {
+            off[k] -= mean;
+        }
+
+        return new Believed(off, deviation, _parts);
     }
 
     private double[] Sum(Func<MotionBelief, bool> such)
     {
-        var sum = new double[_beliefs[0].Unknowns.Length];
-        for (int k = 0; k < _beliefs.Count; k++)
+        var sum = new double[Size];
+        for (int k = 0; k < _parts.Length; k++)
         {
-            double[] unknowns = _beliefs[k].Unknowns;
-            double part = such(_beliefs[k]) ? _parts[k] : 0;
-            for (int a = 0; a < sum.Length && part > 0; a++)
+            if (such(_beliefs[k]))
             {
-                sum[a] += part * unknowns[a];
+                SymmetricMatrix.AddScaled(sum, _beliefs[k].Unknowns, _parts[k]);
             }
         }
 
         return sum;
     }
 
-    private double Part(Func<MotionBelief, bool> such) => _beliefs.Select((b, k) => such(b) ? _parts[k] : 0).Sum();
+    private double Part(Func<MotionBelief, bool> such)
+    {
+        double part = 0;
+        for (int k = 0; k < _parts.Length; k++)
+        {
+            part += such(_beliefs[k]) ? _parts[k] : 0;
+        }
+
+        return part;
+    }
+
+    /// <summary>The rows of one number and their covariances, each made once.</summary>
+    private struct Rows(MotionBeliefs of, RowOf number)
+    {
+        private double[]? _moving;
+        private double[]? _still;
+        private double _movingAtZero;
+        private double _stillAtZero;
+        private readonly List<(StandingSolution Standing, bool Moves, double[] Covariances)> _covariances = new(4);
+
+        public (double[] Row, double AtZero, double[] Covariances) Of(MotionBelief belief, bool covariances = true)
+        {
+            double[] row;
+            double atZero;
+            if (belief.Moves)
+            {
+                if (_moving is null)
+                {
+                    _moving = new double[of.Size];
+                    _movingAtZero = number(_moving, moves: true);
+                }
+
+                (row, atZero) = (_moving, _movingAtZero);
+            }
+            else
+            {
+                if (_still is null)
+                {
+                    _still = new double[of.Size];
+                    _stillAtZero = number(_still, moves: false);
+                }
+
+                (row, atZero) = (_still, _stillAtZero);
+            }
+
+            if (!covariances)
+            {
+                return (row, atZero, []);
+            }
+
+            foreach ((StandingSolution standing, bool moves, double[] known) in _covariances)
+            {
+                if (standing == belief.Standing && moves == belief.Moves)
+                {
+                    return (row, atZero, known);
+                }
+            }
+
+            double[] made = belief.Standing.Covariances(row);
+            _covariances.Add((belief.Standing, belief.Moves, made));
+            return (row, atZero, made);
+        }
+    }
 }

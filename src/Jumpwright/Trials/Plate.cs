@@ -65,11 +65,7 @@ internal sealed class Plate
         }
 
         var force = new double[raw.Length];
-        for (int i = 0; i < force.Length; i++)
-        {
-            force[i] = raw[i] - empty.ZeroN;
-        }
-
+        Samples.Less(raw, empty.ZeroN, force);
         return new Plate(recording, levels, empty, force, contacts);
     }
 
@@ -94,13 +90,8 @@ internal sealed class Plate
                 continue;
             }
 
-            double most = 0;
             int from = Math.Max(before.Samples.From, before.Samples.To - (int)(PushS * rateHz));
-            for (int i = from; i < before.Samples.To; i++)
-            {
-                most = Math.Max(most, forceN[i]);
-            }
-
+            double most = Math.Max(Samples.Greatest(forceN[from..before.Samples.To]), 0);
             if (most - zeroN < PushPart * loadN)
             {
                 contacts[k - 1] = new Contact(
@@ -119,10 +110,7 @@ internal sealed class Plate
         ReadOnlySpan<double> raw = plateN.Span;
         EmptyPlate own = EmptyPlate.Of(raw, RateHz, Contacts, default);
         var force = new double[raw.Length];
-        for (int i = 0; i < force.Length; i++)
-        {
-            force[i] = raw[i] - own.ZeroN;
-        }
+        Samples.Less(raw, own.ZeroN, force);
 
         return force;
     }

@@ -46,22 +46,14 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
         double[] rented = ArrayPool<double>.Shared.Rent(2 * count);
         Span<double> means = rented.AsSpan(0, count);
-        Span<double> sorted = rented.AsSpan(count, count);
+        Span<double> usual = rented.AsSpan(count, count);
         for (int k = 0; k < count; k++)
         {
-            double sum = 0;
-            foreach (double f in forceN.Slice(k * block, block))
-            {
-                sum += f;
-            }
-
-            means[k] = sum / block;
+            means[k] = ForceSums.Total(forceN.Slice(k * block, block)) / block;
         }
 
-        means.CopyTo(sorted);
-        sorted.Sort();
-        double low = sorted[0];
-        double high = sorted[Math.Max(count - 3, 0)];
+        double low = Samples.Least(means);
+        double high = ThirdGreatest(means);
 
         // Flat within the noise of block means and a little more for hum and a ringing plate.
         double tolerance = (6 * noise / Math.Sqrt(block)) + Math.Max(2.5, 0.003 * (high - low));
@@ -86,13 +78,16 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
         double load = high;
         if (!double.IsNaN(zero))
         {
-            int loaded = sorted.Length - 1;
-            while (loaded > 0 && sorted[loaded - 1] > zero + (0.15 * (high - zero)))
+            int loaded = 0;
+            foreach (double mean in means)
             {
-                loaded--;
+                if (mean > zero + (0.15 * (high - zero)))
+                {
+                    usual[loaded++] = mean;
+                }
             }
 
-            load = sorted[(loaded + sorted.Length - 1) / 2] - zero;
+            load = (loaded > 0 ? Samples.Nth(usual[..loaded], (loaded - 1) / 2) : high) - zero;
             double? standing = Standing(means, zero, load);
             load = standing ?? load;
             int longest = 0;
@@ -116,6 +111,25 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
         ArrayPool<double>.Shared.Return(rented);
         return empty ? new PlateLevels(zero, load, noise, true) : new PlateLevels(0, Median(forceN), noise, false);
+    }
+
+    /// <summary>Two blocks may be the peak of an impact.</summary>
+    private static double ThirdGreatest(ReadOnlySpan<double> values)
+    {
+        double first = double.NegativeInfinity;
+        double second = first;
+        double third = first;
+        foreach (double v in values)
+        {
+            if (v > third)
+            {
+                third = Math.Min(v, second);
+                second = v > second ? Math.Min(v, first) : second;
+                first = v > first ? v : first;
+            }
+        }
+
+        return third;
     }
 
     /// <summary>The level of the flattest half second that carries somebody, N above zero; null where none is flat.</summary>
@@ -169,9 +183,7 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
             rented[n++] = Math.Abs(forceN[i - 1] - (2 * forceN[i]) + forceN[i + 1]);
         }
 
-        Span<double> sizes = rented.AsSpan(0, n);
-        sizes.Sort();
-        double noise = sizes[n / 2] / (0.6745 * Math.Sqrt(6));
+        double noise = Samples.Nth(rented.AsSpan(0, n), n / 2) / (0.6745 * Math.Sqrt(6));
         ArrayPool<double>.Shared.Return(rented);
         return noise;
     }
@@ -179,13 +191,12 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
     private static double Median(ReadOnlySpan<double> forceN)
     {
         int stride = Math.Max(1, forceN.Length / 1024);
-        var some = new List<double>(1100);
-        for (int i = 0; i < forceN.Length; i += stride)
+        double[] some = new double[(forceN.Length + stride - 1) / stride];
+        for (int i = 0; i < some.Length; i++)
         {
-            some.Add(forceN[i]);
+            some[i] = forceN[i * stride];
         }
 
-        some.Sort();
-        return some[some.Count / 2];
+        return Samples.Nth(some, some.Length / 2);
     }
 }

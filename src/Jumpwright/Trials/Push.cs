@@ -158,20 +158,9 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
             return (quiet.MeanN, quiet.SampleDeviationN);
         }
 
-        double sum = 0;
-        for (int i = from; i < to; i++)
-        {
-            sum += plate.ForceN[i];
-        }
-
-        double mean = sum / (to - from);
-        double squares = 0;
-        for (int i = from; i < to; i++)
-        {
-            squares += (plate.ForceN[i] - mean) * (plate.ForceN[i] - mean);
-        }
-
-        return (mean, Math.Sqrt(squares / (to - from - 1)));
+        ReadOnlySpan<double> still = plate.ForceN.AsSpan(from, to - from);
+        double mean = ForceSums.Total(still) / still.Length;
+        return (mean, Math.Sqrt(ForceSums.Squares(still, mean) / (still.Length - 1)));
     }
 
     private static int Least(double[] forceN, int from, int to)

@@ -184,12 +184,7 @@ internal static class PushMeasures
             return;
         }
 
-        double peak = plate.ForceN[from];
-        for (int i = from; i < to; i++)
-        {
-            peak = Math.Max(peak, plate.ForceN[i]);
-        }
-
+        double peak = Samples.Greatest(plate.ForceN.AsSpan(from, to - from));
         double u = Quadrature(1.5 * plate.Levels.NoiseN, plate.Empty.ZeroUncertaintyN, 0.002 * peak);
         into.Add(name, peak, Unit.Newton, u, "largest sample");
     }

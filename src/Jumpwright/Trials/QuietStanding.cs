@@ -59,13 +59,7 @@ internal readonly record struct QuietStanding(Stretch Samples, double MeanN, dou
         Span<double> deviations = rented.AsSpan(blocks, blocks - window + 1);
         for (int k = 0; k < blocks; k++)
         {
-            double sum = 0;
-            foreach (double f in forceN.Slice(within.From + (k * block), block))
-            {
-                sum += f;
-            }
-
-            means[k] = sum / block;
+            means[k] = ForceSums.Total(forceN.Slice(within.From + (k * block), block)) / block;
         }
 
         double white = noiseN * noiseN / block;
@@ -158,12 +152,7 @@ internal readonly record struct QuietStanding(Stretch Samples, double MeanN, dou
         (double mean, double sway) = Spread(means, white);
         int start = within.From + (from * block);
         var stretch = new Stretch(start, start + (means.Length * block));
-        double squares = 0;
-        foreach (double f in forceN[stretch.From..stretch.To])
-        {
-            squares += (f - mean) * (f - mean);
-        }
-
+        double squares = ForceSums.Squares(forceN[stretch.From..stretch.To], mean);
         into.Add(new QuietStanding(stretch, mean, sway, Math.Sqrt(squares / stretch.Length)));
     }
 

@@ -24,12 +24,7 @@ internal static class Saturation
 
     public static Refusal? Find(Plate plate, ReadOnlySpan<double> channelN)
     {
-        double most = double.NegativeInfinity;
-        foreach (double f in channelN)
-        {
-            most = Math.Max(most, f);
-        }
-
+        double most = Samples.Greatest(channelN);
         if (most <= 0.6 * plate.Levels.LoadN || most <= 100)
         {
             return null;
@@ -38,11 +33,13 @@ internal static class Saturation
         int least = Math.Max(LeastSamples, (int)Math.Ceiling(LeastS * plate.RateHz));
         for (int i = 0; i < channelN.Length; i++)
         {
-            if (channelN[i] != most)
+            int next = channelN[i..].IndexOf(most);
+            if (next < 0)
             {
-                continue;
+                break;
             }
 
+            i += next;
             int from = i;
             while (i + 1 < channelN.Length && channelN[i + 1] == most)
             {

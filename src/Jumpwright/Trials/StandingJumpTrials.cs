@@ -126,13 +126,7 @@ internal static class StandingJumpTrials
     private static double PeakBefore(Plate plate, Contact contact)
     {
         int from = Math.Max(contact.Samples.From, contact.Samples.To - (int)(0.6 * plate.RateHz));
-        double peak = 0;
-        for (int i = from; i < contact.Samples.To; i++)
-        {
-            peak = Math.Max(peak, plate.ForceN[i]);
-        }
-
-        return peak;
+        return Math.Max(Samples.Greatest(plate.ForceN.AsSpan(from, contact.Samples.To - from)), 0);
     }
 
     private static Trial Measure(

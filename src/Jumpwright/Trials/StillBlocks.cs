@@ -1,12 +1,13 @@
 namespace Jumpwright.Trials;
 
-/// <summary>The force of a still stretch as means of short blocks, and how unsure each is beside slow sway.</summary>
-/// <param name="CentreSample">Middle of each block, sample.</param>
+/// <summary>The force of a still stretch as means of short blocks of one length.</summary>
 /// <param name="MeanN">Mean of each block, N.</param>
-internal readonly record struct StillBlocks(double[] CentreSample, double[] MeanN)
+/// <param name="BlockSamples">Samples in a block.</param>
+/// <param name="MiddleSample">Middle of all blocks together, sample.</param>
+internal readonly record struct StillBlocks(double[] MeanN, int BlockSamples, double MiddleSample)
 {
     /// <summary>Long against noise, short against the fastest sway, s.</summary>
-    private const double BlockS = 0.05;
+    public const double BlockS = 0.05;
 
     /// <summary>A block's mean is never surer than this, N (resolution of plates and files).</summary>
     private const double LeastN = 0.3;
@@ -16,29 +17,20 @@ internal readonly record struct StillBlocks(double[] CentreSample, double[] Mean
         int block = Math.Max((int)Math.Round(BlockS * rateHz), 1);
         int count = Math.Max(window.Length / block, 1);
         block = Math.Min(block, window.Length);
-        var centres = new double[count];
         var means = new double[count];
         for (int k = 0; k < count; k++)
         {
-            int start = window.From + (k * block);
-            double sum = 0;
-            foreach (double f in forceN.Slice(start - offset, block))
-            {
-                sum += f;
-            }
-
-            means[k] = sum / block;
-            centres[k] = start + ((block - 1) / 2.0);
+            means[k] = ForceSums.Total(forceN.Slice(window.From + (k * block) - offset, block)) / block;
         }
 
-        return new StillBlocks(centres, means);
+        return new StillBlocks(means, block, window.From + (((count * block) - 1) / 2.0));
     }
 
     /// <summary>
     /// Variance of a block's mean beside sway, N², over several stretches: from fourth differences, which sway slower than 3 Hz
     /// hardly touches and which noise, hum and steps all do.
     /// </summary>
-    public static double Variance(IEnumerable<StillBlocks> stretches, double whiteN2)
+    public static double Variance(ReadOnlySpan<StillBlocks> stretches, double whiteN2)
     {
         double sum = 0;
         int count = 0;

@@ -7,10 +7,8 @@ namespace Jumpwright.Trials;
 /// </summary>
 internal static class Sway
 {
-    public const int Waves = 15;
-
-    /// <summary>Unknown amplitudes of a set of waves: a cosine and a sine each.</summary>
-    public const int Amplitudes = 2 * Waves;
+    /// <summary>As many as fill whole vectors.</summary>
+    public const int Waves = 16;
 
     private const double LowestHz = 0.27;
     private const double HighestHz = 3.1;
@@ -25,21 +23,21 @@ internal static class Sway
         .. Enumerable.Range(0, Waves).Select(j => Math.PI * (Edges[j] + Edges[j + 1])),
     ];
 
-    private static readonly double[] Even = Variances(1);
+    /// <summary>Power of the force falls as frequency to the minus this: at 1 every octave holds the same (house estimate).</summary>
+    private const double Colour = 1.15;
+
+    private static readonly double[] Shares = SharesOf(Colour);
+
+    private static readonly double[] EvenShares = SharesOf(1);
 
     /// <summary>Angular frequencies, rad/s.</summary>
     public static ReadOnlySpan<double> AngularFrequencies => Frequencies;
 
-    /// <summary>
-    /// Variance of each wave's two amplitudes for a sway of unit variance whose power falls as frequency to the minus
-    /// <paramref name="colour"/>: at 1 every octave holds the same.
-    /// </summary>
-    public static double[] Variances(double colour)
-    {
-        double[] variances = [.. Frequencies.Select((w, j) => Math.Pow(w, -colour) * (Edges[j + 1] - Edges[j]))];
-        double sum = variances.Sum();
-        return [.. variances.Select(v => v / sum)];
-    }
+    /// <summary>Variance of each wave's two amplitudes for a sway of unit variance.</summary>
+    public static ReadOnlySpan<double> Variances => Shares;
+
+    /// <summary>Sum of the logarithms of those.</summary>
+    public static double LogVariances { get; } = Shares.Sum(Math.Log);
 
     /// <summary>
     /// Part of an even sway's variance that shows as variance within a stretch of that length, s; the rest hides in its mean.
@@ -51,10 +49,17 @@ internal static class Sway
         {
             double half = Frequencies[j] * seconds / 2;
             double mean = Math.Sin(half) / half;
-            visible += (1 - (mean * mean)) * Even[j];
+            visible += (1 - (mean * mean)) * EvenShares[j];
         }
 
         return visible;
+    }
+
+    private static double[] SharesOf(double colour)
+    {
+        double[] variances = [.. Frequencies.Select((w, j) => Math.Pow(w, -colour) * (Edges[j + 1] - Edges[j]))];
+        double sum = variances.Sum();
+        return [.. variances.Select(v => v / sum)];
     }
 
     private static double Edge(int edge)

@@ -6,21 +6,14 @@ namespace Jumpwright.Trials;
 /// recording alone seldom tells; where it does, its evidence weighs them.
 /// </summary>
 /// <param name="Moves">True: a motion. False: a disturbance, and the person stands perfectly still.</param>
-/// <param name="Scale">Size against what shows in the still stretches.</param>
-/// <param name="Colour">Power falls as frequency to the minus this.</param>
-internal readonly record struct SwayHypothesis(bool Moves, double Scale, double Colour)
+/// <param name="Part">How likely it is beforehand.</param>
+internal readonly record struct SwayHypothesis(bool Moves, double Part)
 {
+    /// <summary>Sizes of sway against what shows in the still stretches.</summary>
+    public static ReadOnlySpan<double> Scales => [0.7, 1.2];
+
     /// <summary>Physics speaks for a motion; plates and people do more than physics thinks of (house estimate).</summary>
-    private const double MovesPrior = 0.5;
+    public static ReadOnlySpan<SwayHypothesis> All => Hypotheses;
 
-    public static SwayHypothesis[] All { get; } =
-    [
-        .. new[] { true, false }.SelectMany(moves =>
-            new[] { 0.7, 1.2 }.SelectMany(scale =>
-                new[] { 1.15 }.Select(colour => new SwayHypothesis(moves, scale, colour))
-            )
-        ),
-    ];
-
-    public double LogPrior => Math.Log(Moves ? MovesPrior : 1 - MovesPrior);
+    private static readonly SwayHypothesis[] Hypotheses = [new(true, 0.5), new(false, 0.5)];
 }

@@ -1,0 +1,160 @@
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Trials;
+
+/// <summary>
+/// What the still stretches and the empty plate alone say of a stay's unknowns, for one size of sway: their mean and their
+/// covariance. Every stretch has waves of its own and shares only weight and drift with the others, so that small inverses,
+/// cosines and sines apart, stand for the whole matrix; what ties the stretches together is let in afterwards.
+/// </summary>
+internal sealed class StandingSolution
+{
+    private const int N = Sway.Waves;
+    private const int OfWindow = (2 * N * N) + (2 * N);
+
+    /// <summary>No standing height is farther off, m: a prior so wide that it says nothing.</summary>
+    private const double AnyPostureM = 5;
+
+    /// <summary>Nothing drifts faster, N/s: likewise.</summary>
+    private const double AnyDriftNS = 20;
+
+    /// <summary>The zero's own slope is never known better, N/s.</summary>
+    private const double LeastDriftNS = 0.02;
+
+    private readonly StayModel _model;
+    private readonly double[] _inverses;
+    private readonly double[] _noise;
+    private readonly double _weightN;
+    private readonly double _v00;
+    private readonly double _v01;
+    private readonly double _v11;
+
+    public StandingSolution(
+        StayModel model,
+        ReadOnlySpan<StillEquations> stretches,
+        double blockVariance,
+        EmptyPlate empty,
+        double swayN,
+        double noiseN
+    )
+    {
+        _model = model;
+        _weightN = model.MassKg * Gravity.MetresPerSecondSquared;
+        _inverses = new double[stretches.Length * OfWindow];
+        _noise = model.ConstantVariances(noiseN);
+        double per = 1 / blockVariance;
+        double known = Math.Max(empty.DriftUncertaintyNS, LeastDriftNS);
+        double drift = 1 / (known * known);
+        double g00 = 0;
+        double g01 = 0;
+        double g11 = drift + (1 / (AnyDriftNS * AnyDriftNS));
+        Span<double> right = stackalloc double[model.Size];
+        right.Clear();
+        right[StayModel.Drift] = drift * empty.DriftNS;
+        double log = -2 * stretches.Length * ((N * Math.Log(swayN * swayN)) + Sway.LogVariances);
+        for (int w = 0; w < stretches.Length; w++)
+        {
+            StillEquations e = stretches[w];
+            log -= Invert(w, e, per, swayN * swayN);
+            double late = Late(w);
+            double free = per * _weightN * _weightN * e.Count;
+            free -= per * _weightN * SymmetricMatrix.Dot(e.CosineSums, ByWeight(w));
+            g00 += free;
+            g01 += late * free;
+            g11 += (late * late * free) + (per * (e.TimeSquares - SymmetricMatrix.Dot(e.SineTimes, ByTime(w))));
+            int first = StayModel.First(w);
+            SymmetricMatrix.AddScaled(right.Slice(first, N), e.CosineForce, per);
+            SymmetricMatrix.AddScaled(right.Slice(first + N, N), e.SineForce, per);
+            right[StayModel.Weight] += per * _weightN * e.ForceSum;
+            right[StayModel.Drift] += per * ((model.MiddleTime(w) * e.ForceSum) + e.ForceTimes);
+        }
+
+        double determinant = (g00 * g11) - (g01 * g01);
+        (_v00, _v01, _v11) = (g11 / determinant, -g01 / determinant, g00 / determinant);
+        Mean = Covariances(right);
+        LogEvidence = (SymmetricMatrix.Dot(Mean, right) + log - Math.Log(determinant)) / 2;
+    }
+
+    /// <summary>The unknowns.</summary>
+    public double[] Mean { get; }
+
+    /// <summary>Logarithm of how well they explain the recording, but for what all sizes share.</summary>
+    public double LogEvidence { get; }
+
+    /// <summary>Covariance of every unknown with row · unknowns.</summary>
+    public double[] Covariances(ReadOnlySpan<double> row)
+    {
+        var x = new double[row.Length];
+        double a = row[StayModel.Weight];
+        double b = row[StayModel.Drift];
+        int windows = _model.Windows.Count;
+        for (int w = 0; w < windows; w++)
+        {
+            int first = StayModel.First(w);
+            double along = SymmetricMatrix.Dot(ByWeight(w), row.Slice(first, N));
+            a -= along;
+            b -= (Late(w) * along) + SymmetricMatrix.Dot(ByTime(w), row.Slice(first + N, N));
+        }
+
+        double weight = (_v00 * a) + (_v01 * b);
+        double drift = (_v01 * a) + (_v11 * b);
+        x[StayModel.Weight] = weight;
+        x[StayModel.Drift] = drift;
+        for (int w = 0; w < windows; w++)
+        {
+            int first = StayModel.First(w);
+            Span<double> cosines = x.AsSpan(first, N);
+            Span<double> sines = x.AsSpan(first + N, N);
+            SymmetricMatrix.Multiply(Cosines(w), row.Slice(first, N), cosines);
+            SymmetricMatrix.Multiply(Sines(w), row.Slice(first + N, N), sines);
+            SymmetricMatrix.AddScaled(cosines, ByWeight(w), -(weight + (Late(w) * drift)));
+            SymmetricMatrix.AddScaled(sines, ByTime(w), -drift);
+            int posture = StayModel.Posture(w);
+            x[posture] = row[posture] * AnyPostureM * AnyPostureM;
+        }
+
+        int constants = x.Length - _noise.Length;
+        for (int k = 0; k < _noise.Length; k++)
+        {
+            x[constants + k] = row[constants + k] * _noise[k];
+        }
+
+        return x;
+    }
+
+    /// <summary>Inverts what a stretch says of its waves; gives the logarithm of the determinant.</summary>
+    private double Invert(int window, StillEquations e, double per, double swaySquare)
+    {
+        Span<double> cosines = Cosines(window);
+        Span<double> sines = Sines(window);
+        SymmetricMatrix.AddScaled(cosines, e.Cosines, per);
+        SymmetricMatrix.AddScaled(sines, e.Sines, per);
+        for (int j = 0; j < N; j++)
+        {
+            double prior = 1 / (swaySquare * Sway.Variances[j]);
+            cosines[(j * N) + j] += prior;
+            sines[(j * N) + j] += prior;
+        }
+
+        double log = SymmetricMatrix.Invert(cosines, N) + SymmetricMatrix.Invert(sines, N);
+        Span<double> scaled = stackalloc double[N];
+        scaled.Clear();
+        SymmetricMatrix.AddScaled(scaled, e.CosineSums, per * _weightN);
+        SymmetricMatrix.Multiply(cosines, scaled, ByWeight(window));
+        scaled.Clear();
+        SymmetricMatrix.AddScaled(scaled, e.SineTimes, per);
+        SymmetricMatrix.Multiply(sines, scaled, ByTime(window));
+        return log;
+    }
+
+    /// <summary>Drift acts on a stretch as on its middle: this many times as a relative change of the weight.</summary>
+    private double Late(int window) => _model.MiddleTime(window) / _weightN;
+
+    private Span<double> Cosines(int window) => _inverses.AsSpan(window * OfWindow, N * N);
+
+    private Span<double> Sines(int window) => _inverses.AsSpan((window * OfWindow) + (N * N), N * N);
+
+    private Span<double> ByWeight(int window) => _inverses.AsSpan((window * OfWindow) + (2 * N * N), N);
+
+    private Span<double> ByTime(int window) => _inverses.AsSpan((window * OfWindow) + (2 * N * N) + N, N);
+}
