@@ -52,6 +52,7 @@ internal sealed class FittedMotion : IDisposable
     private readonly double _edgeMS;
     private readonly List<int> _takeOffs = [];
     private readonly List<Stretch> _loaded = [];
+    private readonly List<(int Sample, Believed Velocity)> _told = [];
     private MotionBeliefs _beliefs;
 
     private FittedMotion(
@@ -180,11 +181,24 @@ internal sealed class FittedMotion : IDisposable
     }
 
     /// <summary>Standard uncertainty of the velocity at an instant, m/s, from weight, sway, drift and noise.</summary>
-    public double VelocityUncertaintyAt(double sample)
+    public double VelocityUncertaintyAt(double sample) =>
+        PushMeasures.Quadrature(VelocityBelievedAt(sample).StandardDeviation, _edgeMS / 2);
+
+    /// <summary>What is believed of the velocity at an instant, m/s, round the value given for it.</summary>
+    public Believed VelocityBelievedAt(double sample)
     {
         int i = Locate(sample).Index + Samples.From;
-        Believed velocity = _beliefs.Tell((row, moves) => _model.VelocityAt(row, i, moves));
-        return PushMeasures.Quadrature(velocity.StandardDeviation, _edgeMS / 2);
+        foreach ((int told, Believed velocity) in _told)
+        {
+            if (told == i)
+            {
+                return velocity;
+            }
+        }
+
+        Believed now = _beliefs.Tell((row, moves) => _model.VelocityAt(row, i, moves));
+        _told.Add((i, now));
+        return now;
     }
 
     /// <summary>Standard uncertainty of the displacement from standing at an instant, m.</summary>
@@ -360,38 +374,21 @@ internal sealed class FittedMotion : IDisposable
     /// <summary>Where the motion is counted from: the end of the first still stretch, the start of each later one.</summary>
     private int Anchor(int window) => window == 0 ? _windows[0].To - 1 : _windows[window].From;
 
-    /// <summary>Force is taken as straight between samples, so each step is exact.</summary>
-    private void Forwards(int from, int to)
-    {
-        double v = _velocity[from];
-        double x = _position[from];
-        double perMass = 1 / MassKg;
-        double now = (_force[from] * perMass) - G;
-        for (int i = from + 1; i < to; i++)
-        {
-            double next = (_force[i] * perMass) - G;
-            x += (v * _dt) + (((2 * now) + next) * (_dt * _dt / 6));
-            v += (now + next) * (_dt / 2);
-            _velocity[i] = v;
-            _position[i] = x;
-            now = next;
-        }
-    }
+    private void Forwards(int from, int to) =>
+        Motions.Integrate(
+            _force.AsSpan(from, to - from),
+            _velocity.AsSpan(from, to - from),
+            _position.AsSpan(from, to - from),
+            1 / MassKg,
+            _dt
+        );
 
-    private void Backwards(int from)
-    {
-        double v = _velocity[from];
-        double x = _position[from];
-        double perMass = 1 / MassKg;
-        double now = (_force[from] * perMass) - G;
-        for (int i = from - 1; i >= 0; i--)
-        {
-            double before = (_force[i] * perMass) - G;
-            x += (-v * _dt) + (((2 * now) + before) * (_dt * _dt / 6));
-            v -= (now + before) * (_dt / 2);
-            _velocity[i] = v;
-            _position[i] = x;
-            now = before;
-        }
-    }
+    private void Backwards(int from) =>
+        Motions.IntegrateBack(
+            _force.AsSpan(0, from + 1),
+            _velocity.AsSpan(0, from + 1),
+            _position.AsSpan(0, from + 1),
+            1 / MassKg,
+            _dt
+        );
 }

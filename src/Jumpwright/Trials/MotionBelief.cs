@@ -59,38 +59,30 @@ internal sealed class MotionBelief
         return Math.Max(variance, 0);
     }
 
-    /// <summary>Adds the same belief once row · unknowns is known to be a value, give or take; one for each way it may be known.</summary>
-    public void Given(
-        ReadOnlySpan<double> row,
-        ReadOnlySpan<double> covariances,
-        double value,
-        ReadOnlySpan<Likely> ways,
-        List<MotionBelief> into
-    )
+    /// <summary>Covariance of every unknown with row · unknowns, what was let in before taken into account.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="covariances">The same by the still stretches alone.</param>
+    public double[] Shared(ReadOnlySpan<double> row, ReadOnlySpan<double> covariances)
     {
-        double off = value - Value(row);
         double[] shared = covariances.ToArray();
         foreach ((double[] before, double of) in _conditions)
         {
             SymmetricMatrix.AddScaled(shared, before, -SymmetricMatrix.Dot(row, before) / of);
         }
 
-        double own = Math.Max(SymmetricMatrix.Dot(row, shared), 0);
-        foreach (Likely way in ways)
-        {
-            double variance = own + (way.Doubt * way.Doubt);
-            double[] unknowns = [.. Unknowns];
-            SymmetricMatrix.AddScaled(unknowns, shared, off / variance);
-            into.Add(
-                new MotionBelief(
-                    Moves,
-                    Standing,
-                    unknowns,
-                    [.. _conditions, (shared, variance)],
-                    LogEvidence + Math.Log(way.Part) - (((off * off / variance) + Math.Log(variance)) / 2),
-                    Rare || way.Rare
-                )
-            );
-        }
+        return shared;
+    }
+
+    /// <summary>The same belief once a number is known to be farther by so much, give or take.</summary>
+    /// <param name="shared">Covariance of every unknown with the number.</param>
+    /// <param name="off">Known value less the one believed.</param>
+    /// <param name="variance">Of that difference.</param>
+    /// <param name="logEvidence">What then speaks for the belief.</param>
+    /// <param name="rare">True where that is worth saying.</param>
+    public MotionBelief Given(double[] shared, double off, double variance, double logEvidence, bool rare)
+    {
+        double[] unknowns = [.. Unknowns];
+        SymmetricMatrix.AddScaled(unknowns, shared, off / variance);
+        return new(Moves, Standing, unknowns, [.. _conditions, (shared, variance)], logEvidence, Rare || rare);
     }
 }

@@ -66,11 +66,35 @@ internal sealed class MotionBeliefs
     public MotionBeliefs Given(RowOf number, double value, ReadOnlySpan<Likely> ways)
     {
         var rows = new Rows(this, number);
-        var into = new List<MotionBelief>(_beliefs.Count * ways.Length);
-        foreach (MotionBelief belief in _beliefs)
+        int count = _beliefs.Count * ways.Length;
+        Span<(double Off, double Variance, double LogEvidence)> found = stackalloc (double, double, double)[count];
+        double[][] shared = new double[_beliefs.Count][];
+        double best = double.NegativeInfinity;
+        for (int k = 0; k < shared.Length; k++)
         {
+            MotionBelief belief = _beliefs[k];
             (double[] row, double atZero, double[] covariances) = rows.Of(belief);
-            belief.Given(row, covariances, value - atZero, ways, into);
+            shared[k] = belief.Shared(row, covariances);
+            double own = Math.Max(SymmetricMatrix.Dot(row, shared[k]), 0);
+            double off = value - atZero - belief.Value(row);
+            for (int w = 0; w < ways.Length; w++)
+            {
+                double variance = own + (ways[w].Doubt * ways[w].Doubt);
+                double log = Math.Log(ways[w].Part) - (((off * off / variance) + Math.Log(variance)) / 2);
+                found[(k * ways.Length) + w] = (off, variance, belief.LogEvidence + log);
+                best = Math.Max(best, belief.LogEvidence + log);
+            }
+        }
+
+        var into = new List<MotionBelief>(count);
+        for (int k = 0; k < count; k++)
+        {
+            (double off, double variance, double log) = found[k];
+            if (log >= best - Negligible)
+            {
+                (int of, int way) = Math.DivRem(k, ways.Length);
+                into.Add(_beliefs[of].Given(shared[of], off, variance, log, ways[way].Rare));
+            }
         }
 
         return new MotionBeliefs(into);

@@ -31,16 +31,21 @@ internal static class Saturation
         }
 
         int least = Math.Max(LeastSamples, (int)Math.Ceiling(LeastS * plate.RateHz));
-        for (int i = 0; i < channelN.Length; i++)
+        // So long a run holds one of every so many samples.
+        for (int k = least - 1; k < channelN.Length; k += least)
         {
-            int next = channelN[i..].IndexOf(most);
-            if (next < 0)
+            if (channelN[k] != most)
             {
-                break;
+                continue;
             }
 
-            i += next;
-            int from = i;
+            int from = k;
+            while (from > 0 && channelN[from - 1] == most)
+            {
+                from--;
+            }
+
+            int i = k;
             while (i + 1 < channelN.Length && channelN[i + 1] == most)
             {
                 i++;

@@ -14,8 +14,10 @@ internal static class SymmetricMatrix
     {
         double product = 1;
         double log = 0;
-        int vectors = size / Vector<double>.Count;
+        int width = size / Vector<double>.Count;
         Span<Vector<double>> all = MemoryMarshal.Cast<double, Vector<double>>(matrix[..(size * size)]);
+        Span<Vector<double>> row = stackalloc Vector<double>[width];
+        Span<double> factors = stackalloc double[size];
         for (int p = 0; p < size; p++)
         {
             double pivot = Math.Max(matrix[(p * size) + p], 1e-300);
@@ -26,29 +28,31 @@ internal static class SymmetricMatrix
                 product = 1;
             }
 
-            double inverse = 1 / pivot;
+            for (int i = 0, of = p; i < size; i++, of += size)
+            {
+                factors[i] = matrix[of];
+                matrix[of] = 0;
+            }
+
+            factors[p] = 0;
             matrix[(p * size) + p] = 1;
-            Span<Vector<double>> row = all.Slice(p * vectors, vectors);
+            var inverse = new Vector<double>(1 / pivot);
             for (int j = 0; j < row.Length; j++)
             {
-                row[j] *= inverse;
+                row[j] = all[(p * width) + j] * inverse;
             }
 
-            for (int i = 0; i < size; i++)
+            // A column of vectors at a time: the row's part stays where it is fastest.
+            for (int j = 0; j < row.Length; j++)
             {
-                if (i == p)
+                Vector<double> part = row[j];
+                for (int i = 0, at = j; i < factors.Length; i++, at += width)
                 {
-                    continue;
-                }
-
-                double factor = matrix[(i * size) + p];
-                matrix[(i * size) + p] = 0;
-                Span<Vector<double>> other = all.Slice(i * vectors, vectors);
-                for (int j = 0; j < row.Length && j < other.Length; j++)
-                {
-                    other[j] -= row[j] * factor;
+                    all[at] -= part * factors[i];
                 }
             }
+
+            row.CopyTo(all.Slice(p * width, width));
         }
 
         return log + Math.Log(product);
