@@ -20,7 +20,7 @@ internal static class Falls
             Math.Abs(v) / Gravity.MetresPerSecondSquared * u,
             "impulse-momentum, backward from standing"
         );
-        Sureness.OfHeight(list, MeasureNames.DropHeight);
+        Sureness.OfHeight(list, MeasureNames.DropHeight, motion, touchDown);
         if (plate.Recording.Labels.DropHeightM is { } nominal && Math.Abs(nominal - height) > BoxDiffersM)
         {
             list.Warn(Cautions.DropNotBox(height, nominal));

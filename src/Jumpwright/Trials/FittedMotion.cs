@@ -181,8 +181,10 @@ internal sealed class FittedMotion : IDisposable
     }
 
     /// <summary>Standard uncertainty of the velocity at an instant, m/s, from weight, sway, drift and noise.</summary>
-    public double VelocityUncertaintyAt(double sample) =>
-        PushMeasures.Quadrature(VelocityBelievedAt(sample).StandardDeviation, _edgeMS / 2);
+    public double VelocityUncertaintyAt(double sample) => VelocityBelievedAt(sample).StandardUncertainty(EdgeMS);
+
+    /// <summary>What errs of a velocity besides, m/s: corners of the force between samples.</summary>
+    public double EdgeMS => _edgeMS / 2;
 
     /// <summary>What is believed of the velocity at an instant, m/s, round the value given for it.</summary>
     public Believed VelocityBelievedAt(double sample)
@@ -205,7 +207,7 @@ internal sealed class FittedMotion : IDisposable
     public double PositionUncertaintyAt(double sample)
     {
         int i = Locate(sample).Index + Samples.From;
-        return _beliefs.Tell((row, moves) => _model.PositionAt(row, i, moves)).StandardDeviation;
+        return _beliefs.Tell((row, moves) => _model.PositionAt(row, i, moves)).StandardUncertainty(0);
     }
 
     /// <summary>End of the last still stretch that lies before a sample of the recording, or −1.</summary>
@@ -346,7 +348,7 @@ internal sealed class FittedMotion : IDisposable
     {
         double[] unknowns = _beliefs.Mean();
         DriftNS = unknowns[StayModel.Drift];
-        WeightUncertaintyN = WeightN * _beliefs.Tell((row, _) => Unit(row, StayModel.Weight)).StandardDeviation;
+        WeightUncertaintyN = WeightN * _beliefs.Tell((row, _) => Unit(row, StayModel.Weight)).StandardUncertainty(0);
         double mass = MassKg * (1 + unknowns[StayModel.Weight]);
         var states = new (double V, double X)[_windows.Count];
         for (int w = 0; w < _windows.Count; w++)

@@ -17,7 +17,7 @@ internal static class PushMeasures
         double u = TakeOffVelocityUncertainty(motion, takeOff);
         into.Add(MeasureNames.JumpHeight, Flight.HeightFromVelocityM(v), Unit.Metre, Math.Abs(v) / G * u, ByImpulse);
         into.Add(MeasureNames.TakeOffVelocity, v, Unit.MetrePerSecond, u, ByImpulse);
-        Sureness.OfHeight(into, MeasureNames.JumpHeight);
+        Sureness.OfHeight(into, MeasureNames.JumpHeight, motion, takeOff);
         if (takeOff.Unsettled)
         {
             into.Doubt(
@@ -33,12 +33,15 @@ internal static class PushMeasures
     }
 
     /// <summary>A take-off seen too late is a velocity seen too low by g times that.</summary>
-    public static double TakeOffVelocityUncertainty(FittedMotion motion, Instant takeOff)
-    {
-        double motionU = motion.VelocityUncertaintyAt(takeOff.Sample);
-        double timing = G * takeOff.UncertaintyS;
-        return Math.Sqrt((motionU * motionU) + (timing * timing));
-    }
+    public static double TakeOffVelocityUncertainty(FittedMotion motion, Instant takeOff) =>
+        motion.VelocityBelievedAt(takeOff.Sample).StandardUncertainty(BesidesMS(motion, takeOff));
+
+    /// <summary>How likely a velocity at an instant is off by more than so much, m/s.</summary>
+    public static double VelocityBeyond(FittedMotion motion, Instant instant, double offMS) =>
+        motion.VelocityBelievedAt(instant.Sample).Beyond(offMS, BesidesMS(motion, instant));
+
+    private static double BesidesMS(FittedMotion motion, Instant instant) =>
+        Quadrature(motion.EdgeMS, G * instant.UncertaintyS);
 
     public static void FlightTime(MeasureList into, Plate plate, Instant takeOff, Instant touchDown, bool height = true)
     {

@@ -261,6 +261,5 @@ internal static class Samples
         return values[index];
     }
 
-    private static double Middle(double a, double b, double c) =>
-        Math.Max(Math.Min(a, b), Math.Min(Math.Max(a, b), c));
+    private static double Middle(double a, double b, double c) => Math.Max(Math.Min(a, b), Math.Min(Math.Max(a, b), c));
 }

@@ -2,7 +2,8 @@ namespace Jumpwright.Trials;
 
 /// <summary>
 /// When a value is too unsure to be decided from: where it may well be off by what separates one height, or one contact, from
-/// the next (house rule: 3.3 standard uncertainties reach the step).
+/// the next. Of a height by impulse all that is believed of the motion is asked how likely that is; of a time, 3.3 standard
+/// uncertainties must not reach the step (house rules).
 /// </summary>
 internal static class Sureness
 {
@@ -12,12 +13,19 @@ internal static class Sureness
     /// <summary>Ten milliseconds of contact.</summary>
     public const double ContactS = 0.010;
 
+    /// <summary>A height or a contact more likely off by such a step is not decided from (house rule, held by validation).</summary>
+    private const double LeastLikely = 0.003;
+
     private const double Uncertainties = 3.3;
 
-    /// <summary>Names a height by impulse doubtful where it is not known to a centimetre.</summary>
-    public static void OfHeight(MeasureList list, string name)
+    /// <summary>Names a height by impulse doubtful where it may well be off by a centimetre.</summary>
+    public static void OfHeight(MeasureList list, string name, FittedMotion motion, Instant instant)
     {
-        if (list.Find(name) is { } height && Uncertainties * height.StandardUncertainty > HeightM)
+        double perVelocity = Math.Abs(motion.VelocityAt(instant.Sample)) / Quantities.Gravity.MetresPerSecondSquared;
+        if (
+            list.Find(name) is { } height
+            && PushMeasures.VelocityBeyond(motion, instant, HeightM / Math.Max(perVelocity, 1e-6)) > LeastLikely
+        )
         {
             list.Doubt(Cautions.HeightUnsure(2 * height.StandardUncertainty), name);
         }
