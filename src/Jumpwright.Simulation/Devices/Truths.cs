@@ -40,6 +40,7 @@ public static class Truths
         if (landing is { } touch)
         {
             found[MeasureNames.PeakLandingForce] = m.PeakForce(touch, end).Value;
+            found[MeasureNames.LandingNetImpulse] = -motion.Motion.SystemMassKg * m.At(touch).VelocityMS;
             if (TimeToStabilisation(m, touch, end) is { } settled)
             {
                 found[MeasureNames.TimeToStabilisation] = settled;
@@ -90,6 +91,7 @@ public static class Truths
 
             found[MeasureNames.ReactiveStrengthIndex] = height / contactTime;
             found[MeasureNames.BrakingDuration] = bottom - contact.FromS;
+            Braking(contact.FromS);
             double fall = m.At(contact.FromS).DisplacementM - m.At(bottom).DisplacementM;
             found[MeasureNames.VerticalStiffness] = found[MeasureNames.PeakForce] / fall;
             events = events with { FirstTouchDownS = contact.FromS };
@@ -107,6 +109,7 @@ public static class Truths
                 double fastest = m.FastestFall(contact.FromS, bottom).TimeS;
                 found[MeasureNames.CountermovementDepth] = -m.At(bottom).DisplacementM;
                 found[MeasureNames.BrakingDuration] = bottom - fastest;
+                Braking(fastest);
                 events = events with { PeakDownwardVelocityS = fastest };
             }
         }
@@ -127,6 +130,14 @@ public static class Truths
         }
 
         return events;
+
+        void Braking(double fromS)
+        {
+            if (settings.TwoPlates)
+            {
+                found[MeasureNames.AsymmetryBrakingImpulse] = Asymmetry(motion, settings, fromS, bottom);
+            }
+        }
     }
 
     private static ImmutableArray<HopContact> OfHops(

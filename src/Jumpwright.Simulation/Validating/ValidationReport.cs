@@ -50,6 +50,8 @@ public sealed record ValidationReport(
         MeasureNames.VerticalStiffness,
         MeasureNames.VerticalStiffnessTimeModel,
         MeasureNames.TimeToStabilisation,
+        MeasureNames.LandingNetImpulse,
+        MeasureNames.AsymmetryBrakingImpulse,
         MeasureNames.AsymmetryPropulsiveImpulse,
     ];
 

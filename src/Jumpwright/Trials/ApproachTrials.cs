@@ -30,7 +30,8 @@ internal static class ApproachTrials
 
             planted = true;
             List<QuietStanding> still = plate.Still(first, last);
-            if (last == first && still.Count == 0)
+            using FittedMotion? elsewhere = still.Count == 0 ? WeighedElsewhere(plate, first) : null;
+            if (last == first && still.Count == 0 && elsewhere is null)
             {
                 continue;
             }
@@ -38,7 +39,7 @@ internal static class ApproachTrials
             using FittedMotion? motion =
                 still.Count > 0 ? plate.FitMotion(first, last, still, samePosture: true) : null;
             Contact? landing = last > first ? plate.Contacts[first + 1] : null;
-            Trial trial = Measure(plate, motion, plant, landing, trials.Count + 1);
+            Trial trial = Measure(plate, motion, elsewhere, plant, landing, trials.Count + 1);
             int bounces = last - first - 1;
             trials.Add(
                 bounces > 0 ? trial with { Warnings = trial.Warnings.Add(Cautions.BouncesIgnored(bounces)) } : trial
@@ -50,7 +51,48 @@ internal static class ApproachTrials
             : Refusals.NoPlant();
     }
 
-    private static Trial Measure(Plate plate, FittedMotion? motion, Contact plant, Contact? landing, int number)
+    /// <summary>The longest standing of another stay: somebody is weighed, steps off and runs up. Null where nobody stands.</summary>
+    private static FittedMotion? WeighedElsewhere(Plate plate, int planted)
+    {
+        FittedMotion? best = null;
+        foreach ((int first, int last) in plate.Stays)
+        {
+            List<QuietStanding> still = first == planted ? [] : plate.Still(first, last);
+            if (still.Count == 0)
+            {
+                continue;
+            }
+
+            FittedMotion motion = plate.FitMotion(first, last, still, samePosture: true);
+            if (best is null || motion.LongestStillS > best.LongestStillS)
+            {
+                best?.Dispose();
+                best = motion;
+            }
+            else
+            {
+                motion.Dispose();
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>Measures one plant.</summary>
+    /// <param name="plate">The recording.</param>
+    /// <param name="motion">The motion through the plant; null where the stay holds no standing.</param>
+    /// <param name="elsewhere">The standing of another stay, for the weight alone: the velocity at the plant is unknown then.</param>
+    /// <param name="plant">The plant.</param>
+    /// <param name="landing">The landing on the plate; null where there is none.</param>
+    /// <param name="number">Number of the trial.</param>
+    private static Trial Measure(
+        Plate plate,
+        FittedMotion? motion,
+        FittedMotion? elsewhere,
+        Contact plant,
+        Contact? landing,
+        int number
+    )
     {
         var list = new MeasureList();
         Instant touchDown = plant.TouchDown!.Value;
@@ -66,6 +108,11 @@ internal static class ApproachTrials
         {
             Weights.Add(list, plate, motion);
             PushMeasures.TakeOff(list, motion, takeOff);
+        }
+        else if (elsewhere is not null)
+        {
+            Weights.Add(list, plate, elsewhere);
+            list.Warn(Cautions.WeighedElsewhere);
         }
         else
         {
@@ -121,7 +168,9 @@ internal static class ApproachTrials
                 "touch-down to lowest point"
             );
             PushMeasures.Power(list, plate, motion, rebound.Bottom, takeOff);
-            PushMeasures.AsymmetryOf(list, plate, rebound.Bottom, takeOff);
+            double lowest = rebound.Bottom.Sample;
+            PushMeasures.AsymmetryOf(list, plate, MeasureNames.AsymmetryBrakingImpulse, touchDown.Sample, lowest);
+            PushMeasures.AsymmetryOf(list, plate, MeasureNames.AsymmetryPropulsiveImpulse, lowest, takeOff.Sample);
         }
 
         PushMeasures.PeakForce(list, plate, MeasureNames.PeakForce, (int)touchDown.Sample, (int)takeOff.Sample + 1);

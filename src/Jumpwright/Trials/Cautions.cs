@@ -6,6 +6,9 @@ internal static class Cautions
     public const string NeverStill =
         "The athlete never stands still, so there is no weight and nothing by impulse: only times and the flight-time height.";
 
+    public const string WeighedElsewhere =
+        "The athlete was weighed before or after the approach only: the weight is known, but not the speed at the plant, so there is no height by impulse.";
+
     public const string LeavesPlate =
         "The athlete does not land on the plate again (or the recording ends first): no flight time and no landing.";
 
@@ -43,6 +46,15 @@ internal static class Cautions
 
     public static string ContactUnsure(double seconds) =>
         $"The contact time is known only to ±{seconds * 1000:0} ms: look at the trace, or record at a higher rate.";
+
+    /// <summary>The interval's own resolution is the reason: the number is as right as its ± says, and no righter.</summary>
+    public static string CoarseTimer(string timing, bool height, double doubt) =>
+        height
+            ? $"{Coarse}: with {timing} the height is known only to ±{doubt * 100:0.0} cm; average several jumps, or film faster."
+            : $"{Coarse}: with {timing} the contact time is known only to ±{doubt * 1000:0} ms; average several contacts, or film faster.";
+
+    /// <summary>Begins every sentence that names a timer's resolution, and no other.</summary>
+    public const string Coarse = "Timed coarsely";
 
     public static string BouncesIgnored(int count) =>
         count == 1

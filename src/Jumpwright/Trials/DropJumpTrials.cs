@@ -134,7 +134,9 @@ internal static class DropJumpTrials
             PushMeasures.Power(list, plate, motion, rebound.Bottom, takeOff);
             (double k, double ku) = rebound.Stiffness(plate, motion);
             list.Add(MeasureNames.VerticalStiffness, k, Unit.NewtonPerMetre, ku, "peak force over greatest fall");
-            PushMeasures.AsymmetryOf(list, plate, rebound.Bottom, takeOff);
+            double lowest = rebound.Bottom.Sample;
+            PushMeasures.AsymmetryOf(list, plate, MeasureNames.AsymmetryBrakingImpulse, touchDown.Sample, lowest);
+            PushMeasures.AsymmetryOf(list, plate, MeasureNames.AsymmetryPropulsiveImpulse, lowest, takeOff.Sample);
         }
 
         if (motion is not null)
@@ -150,7 +152,13 @@ internal static class DropJumpTrials
             );
         }
 
-        Leading.Check(list, plate, touchDown);
+        Leading.Check(
+            list,
+            plate,
+            touchDown,
+            MeasureNames.AsymmetryBrakingImpulse,
+            MeasureNames.AsymmetryPropulsiveImpulse
+        );
         TouchedPlate.Check(list, plate, touchDown, takeOff, landed);
         PushMeasures.PeakForce(list, plate, MeasureNames.PeakForce, (int)touchDown.Sample, (int)takeOff.Sample + 1);
         double? stable = Landing.Measure(list, plate, landed, landing.Samples.To, motion);

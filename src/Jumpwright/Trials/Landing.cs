@@ -36,6 +36,8 @@ internal static class Landing
             return null;
         }
 
+        Absorbed(into, plate, touchDown, end, motion);
+
         // Standing ends where the last still stretch does; stepping off after it is no part of the landing.
         int standing = motion.LastStillBefore(end);
         if (standing <= from)
@@ -80,6 +82,35 @@ internal static class Landing
         }
 
         return at;
+    }
+
+    /// <summary>The landing down to its lowest point: what it takes from the body, and how the feet share it.</summary>
+    private static void Absorbed(MeasureList into, Plate plate, Instant touchDown, int end, FittedMotion motion)
+    {
+        double v = motion.VelocityAt(touchDown.Sample);
+        int offset = motion.Samples.From;
+        int lowest = (int)Math.Ceiling(touchDown.Sample);
+        int last = Math.Min(end, motion.Samples.To) - 1;
+        while (lowest < last && motion.VelocityMS[lowest - offset] < 0)
+        {
+            lowest++;
+        }
+
+        if (v >= 0 || lowest >= last)
+        {
+            return;
+        }
+
+        double u = PushMeasures.TakeOffVelocityUncertainty(motion, touchDown);
+        into.Add(
+            MeasureNames.LandingNetImpulse,
+            -motion.MassKg * v,
+            Unit.NewtonSecond,
+            PushMeasures.Quadrature(motion.MassKg * u, v * motion.WeightUncertaintyN * motion.MassKg / motion.WeightN),
+            "touch-down to lowest point, momentum"
+        );
+        PushMeasures.AsymmetryOf(into, plate, MeasureNames.AsymmetryLandingImpulse, touchDown.Sample, lowest);
+        Leading.Check(into, plate, touchDown, MeasureNames.AsymmetryLandingImpulse);
     }
 
     /// <summary>The last instant before a sample at which the force lies outside a band, between two samples; null where it never does.</summary>

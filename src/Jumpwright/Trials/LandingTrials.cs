@@ -62,6 +62,7 @@ internal static class LandingTrials
         else
         {
             list.Warn(Cautions.NeverStillLanding);
+            Leading.Check(list, plate, touchDown);
         }
 
         if (bounces > 0)
@@ -69,7 +70,6 @@ internal static class LandingTrials
             list.Warn(Cautions.BouncesIgnored(bounces));
         }
 
-        Leading.Check(list, plate, touchDown);
         double? stable = Landing.Measure(list, plate, touchDown, end, motion);
         var events = new TrialEvents(
             TouchDownS: plate.TimeS(touchDown.Sample),

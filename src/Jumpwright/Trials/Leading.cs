@@ -12,7 +12,12 @@ internal static class Leading
     private const double BeforeS = 0.01;
     private const double WithinS = 0.15;
 
-    public static void Check(MeasureList into, Plate plate, Instant touchDown)
+    /// <summary>Looks at one touch-down.</summary>
+    /// <param name="into">Receives the sentence.</param>
+    /// <param name="plate">The recording.</param>
+    /// <param name="touchDown">The touch-down.</param>
+    /// <param name="sides">Asymmetries that the lead makes doubtful.</param>
+    public static void Check(MeasureList into, Plate plate, Instant touchDown, params ReadOnlySpan<string> sides)
     {
         if (!plate.Recording.HasTwoPlates)
         {
@@ -24,10 +29,7 @@ internal static class Leading
         double apart = Math.Abs(plate.Seconds(left, right));
         if (left >= 0 && right >= 0 && apart >= TogetherS)
         {
-            into.Doubt(
-                Cautions.OneFootFirst(left < right ? "left" : "right", apart),
-                MeasureNames.AsymmetryPropulsiveImpulse
-            );
+            into.Doubt(Cautions.OneFootFirst(left < right ? "left" : "right", apart), sides);
         }
     }
 

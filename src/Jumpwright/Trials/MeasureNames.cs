@@ -23,12 +23,24 @@ public static class MeasureNames
 
     /// <summary>Landing: steepest rise of force over 10 ms, N/s. A name of our own, beside the contract's.</summary>
     public const string PeakLoadingRate = "peak_loading_rate_N_s";
+
+    /// <summary>
+    /// Landing: net impulse from touch-down to the lowest point, N s: what the landing takes from the body, mass times the
+    /// velocity at touch-down (momentum theorem). A name of our own, beside the contract's.
+    /// </summary>
+    public const string LandingNetImpulse = "landing_net_impulse_N_s";
     public const string BrakingDuration = "braking_duration_s";
     public const string PropulsionDuration = "propulsion_duration_s";
     public const string VerticalStiffness = "vertical_stiffness_N_m";
     public const string VerticalStiffnessTimeModel = "vertical_stiffness_time_model_N_m";
     public const string TimeToStabilisation = "time_to_stabilisation_s";
     public const string AsymmetryPropulsiveImpulse = "asymmetry_propulsive_impulse_pct";
+
+    /// <summary>As the propulsive one, over braking: peak downward velocity, or touch-down, to the lowest point. A name of our own.</summary>
+    public const string AsymmetryBrakingImpulse = "asymmetry_braking_impulse_pct";
+
+    /// <summary>As the propulsive one, over the landing: touch-down to the lowest point. A name of our own.</summary>
+    public const string AsymmetryLandingImpulse = "asymmetry_landing_impulse_pct";
     public const string HopsFound = "hops_found";
     public const string HopsCounted = "hops_counted";
 }

@@ -7,6 +7,13 @@ namespace Jumpwright.Trials;
 /// <summary>The room's door: recording and task in, trials or a refusal out.</summary>
 public static class Measuring
 {
+    private static readonly string[] Sides =
+    [
+        MeasureNames.AsymmetryBrakingImpulse,
+        MeasureNames.AsymmetryPropulsiveImpulse,
+        MeasureNames.AsymmetryLandingImpulse,
+    ];
+
     /// <summary>Measures a recording as the task asks.</summary>
     /// <param name="recording">What the device wrote.</param>
     /// <param name="task">What was asked; null takes the recording's label.</param>
@@ -37,13 +44,14 @@ public static class Measuring
 
     /// <summary>Where nobody said which plate is the left foot's, the sign of an asymmetry is not to be decided from.</summary>
     private static Trial WithSidesInDoubt(Trial trial) =>
-        trial.Find(MeasureNames.AsymmetryPropulsiveImpulse) is null
-        || trial.Doubtful.Contains(MeasureNames.AsymmetryPropulsiveImpulse)
-            ? trial
-            : trial with
-            {
-                Doubtful = trial.Doubtful.Add(MeasureNames.AsymmetryPropulsiveImpulse),
-            };
+        trial with
+        {
+            Doubtful =
+            [
+                .. trial.Doubtful,
+                .. Sides.Where(side => trial.Find(side) is not null && !trial.Doubtful.Contains(side)),
+            ],
+        };
 
     private static Outcome<ImmutableArray<Trial>> OfForce(ForceRecording force, JumpTask task, MeasuringOptions options)
     {

@@ -115,6 +115,7 @@ internal static class PushMeasures
                 Quadrature(down.UncertaintyS, push.Bottom.UncertaintyS),
                 "peak downward velocity to lowest point"
             );
+            AsymmetryOf(into, plate, MeasureNames.AsymmetryBrakingImpulse, down.Sample, push.Bottom.Sample);
         }
 
         into.Add(
@@ -127,7 +128,7 @@ internal static class PushMeasures
         Power(into, plate, motion, push.Bottom, push.TakeOff);
         double from = push.Onset?.Sample ?? push.PeakDown?.Sample ?? push.Bottom.Sample;
         PeakForce(into, plate, MeasureNames.PeakForce, (int)Math.Ceiling(from), (int)takeOff + 1);
-        AsymmetryOf(into, plate, push.Bottom, push.TakeOff);
+        AsymmetryOf(into, plate, MeasureNames.AsymmetryPropulsiveImpulse, push.Bottom.Sample, takeOff);
     }
 
     /// <summary>Total force times velocity of the centre of mass, over propulsion.</summary>
@@ -192,27 +193,32 @@ internal static class PushMeasures
         into.Add(name, peak, Unit.Newton, u, "largest sample");
     }
 
-    /// <summary>(L − R) / (L + R) · 100 of the gross impulses.</summary>
-    public static void AsymmetryOf(MeasureList into, Plate plate, Instant bottom, Instant takeOff)
+    /// <summary>(L − R) / (L + R) · 100 of the gross impulses between two instants.</summary>
+    public static void AsymmetryOf(MeasureList into, Plate plate, string name, double fromSample, double toSample)
     {
         if (!plate.Recording.HasTwoPlates)
         {
             return;
         }
 
-        int from = (int)Math.Ceiling(bottom.Sample);
-        int to = Math.Min((int)takeOff.Sample + 1, plate.ForceN.Length);
+        int from = Math.Max((int)Math.Ceiling(fromSample), 0);
+        int to = Math.Min((int)toSample + 1, plate.ForceN.Length);
+        if (to - from < 2)
+        {
+            return;
+        }
+
         (double left, double leftU) = OneSide(plate, plate.Recording.LeftN.Span, from, to);
         (double right, double rightU) = OneSide(plate, plate.Recording.RightN.Span, from, to);
         double both = left + right;
-        if (to - from < 2 || both <= 0)
+        if (both <= 0)
         {
             return;
         }
 
         double u = 200 / (both * both) * Quadrature(right * leftU, left * rightU);
         into.Add(
-            MeasureNames.AsymmetryPropulsiveImpulse,
+            name,
             Asymmetry.OverSumPct(left, right),
             Unit.Percent,
             Quadrature(u, 0.05),

@@ -14,9 +14,12 @@ internal static class Sureness
     public const double ContactS = 0.010;
 
     /// <summary>A height or a contact more likely off by such a step is not decided from (house rule, held by validation).</summary>
-    private const double LeastLikely = 0.003;
+    private const double LeastLikely = 0.01;
 
     private const double Uncertainties = 3.3;
+
+    /// <summary>An interval between two frames is off by one of them at most: √6 of its standard uncertainties.</summary>
+    private const double FrameReach = 2.45;
 
     /// <summary>Names a height by impulse doubtful where it may well be off by a centimetre.</summary>
     public static void OfHeight(MeasureList list, string name, FittedMotion motion, Instant instant)
@@ -24,7 +27,10 @@ internal static class Sureness
         double perVelocity = Math.Abs(motion.VelocityAt(instant.Sample)) / Quantities.Gravity.MetresPerSecondSquared;
         if (
             list.Find(name) is { } height
-            && PushMeasures.VelocityBeyond(motion, instant, HeightM / Math.Max(perVelocity, 1e-6)) > LeastLikely
+            && (
+                Uncertainties * height.StandardUncertainty > HeightM
+                || PushMeasures.VelocityBeyond(motion, instant, HeightM / Math.Max(perVelocity, 1e-6)) > LeastLikely
+            )
         )
         {
             list.Doubt(Cautions.HeightUnsure(2 * height.StandardUncertainty), name);
@@ -40,6 +46,23 @@ internal static class Sureness
         )
         {
             list.Doubt(Cautions.ContactUnsure(2 * contact.StandardUncertainty), MeasureNames.ContactTime);
+        }
+    }
+
+    /// <summary>Names what a timer counts too coarsely for a centimetre of height or ten milliseconds of contact.</summary>
+    public static void OfTimer(MeasureList list, string timing)
+    {
+        if (
+            list.Find(MeasureNames.JumpHeightFlightTime) is { } height
+            && FrameReach * height.StandardUncertainty > HeightM
+        )
+        {
+            list.Doubt(Cautions.CoarseTimer(timing, height: true, 2 * height.StandardUncertainty), height.Name);
+        }
+
+        if (list.Find(MeasureNames.ContactTime) is { } contact && FrameReach * contact.StandardUncertainty > ContactS)
+        {
+            list.Doubt(Cautions.CoarseTimer(timing, height: false, 2 * contact.StandardUncertainty), contact.Name);
         }
     }
 

@@ -26,6 +26,17 @@ public sealed record Trial(
     public Measure? Find(string name) =>
         Measures.FirstOrDefault(m => string.Equals(m.Name, name, StringComparison.Ordinal));
 
+    /// <summary>
+    /// Whether a mean or a trend may take a measure: all that is not doubtful, and what is so only because its timer counts
+    /// coarsely, for that error is chance, its ± is known, and many such trials tell as much as few fine ones.
+    /// </summary>
+    public bool MayBeAveraged(string name) =>
+        !Doubtful.Contains(name, StringComparer.Ordinal)
+        || (
+            Warnings.Any(w => w.StartsWith(Cautions.Coarse, StringComparison.Ordinal))
+            && !Warnings.Contains(Cautions.HopAtTheEdge, StringComparer.Ordinal)
+        );
+
     /// <summary>The measure of that name, or null where it is absent or named doubtful.</summary>
     public Measure? FindTrusted(string name) => Doubtful.Contains(name, StringComparer.Ordinal) ? null : Find(name);
 }

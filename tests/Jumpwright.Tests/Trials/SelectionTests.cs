@@ -112,7 +112,7 @@ public sealed class SelectionTests
                 random
             );
             Trial trial = Assert.Single(Measure(recording.TotalN, JumpTask.SnapDown));
-            Near(recording, trial, MeasureNames.BodyWeight, 1.5);
+            Near(recording, trial, MeasureNames.BodyWeight, 2);
             Near(recording, trial, MeasureNames.PeakLandingForce, 6);
             Assert.Null(trial.Find(MeasureNames.FlightTime));
         }

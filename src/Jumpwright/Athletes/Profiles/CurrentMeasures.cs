@@ -25,7 +25,7 @@ internal static class CurrentMeasures
         var groups = history
             .Trials.Where(t => t.Date <= asOf)
             .SelectMany(t => t.Trial.Measures.Select(m => (Trial: t, Measure: m)))
-            .Where(p => !p.Trial.Trial.Doubtful.Contains(p.Measure.Name, StringComparer.Ordinal))
+            .Where(p => p.Trial.Trial.MayBeAveraged(p.Measure.Name))
             .GroupBy(p =>
                 (
                     p.Measure.Name,

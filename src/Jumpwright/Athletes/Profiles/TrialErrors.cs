@@ -71,7 +71,10 @@ internal static class TrialErrors
 
     /// <summary>The SD to start from, in the measure's own unit.</summary>
     internal static double StartingSd(string measure, JumpTask task, double mean) =>
-        measure == MeasureNames.AsymmetryPropulsiveImpulse
+        measure
+            is MeasureNames.AsymmetryPropulsiveImpulse
+                or MeasureNames.AsymmetryBrakingImpulse
+                or MeasureNames.AsymmetryLandingImpulse
             ? AsymmetryPoints.Value
             : Math.Abs(mean) * PercentOf(measure, task).Value / 100;
 

@@ -42,6 +42,8 @@ public static class Changes
                 or MeasureNames.HopsCounted
                 or MeasureNames.UnwantedDip
                 or MeasureNames.AsymmetryPropulsiveImpulse
+                or MeasureNames.AsymmetryBrakingImpulse
+                or MeasureNames.AsymmetryLandingImpulse
                 or MeasureNames.DropHeight
                 or MeasureNames.BodyWeight
                 or MeasureNames.SystemWeight

@@ -20,8 +20,7 @@ public static class SeriesList
             .. history
                 .Trials.Where(t => t.Date <= asOf)
                 .SelectMany(t =>
-                    t.Trial.Measures.Where(m => !t.Trial.Doubtful.Contains(m.Name, StringComparer.Ordinal))
-                        .Select(m => (Trial: t, Measure: m))
+                    t.Trial.Measures.Where(m => t.Trial.MayBeAveraged(m.Name)).Select(m => (Trial: t, Measure: m))
                 )
                 .GroupBy(p => KeyOf(p.Trial, p.Measure))
                 .Select(g => Make(history.Athlete.Id, g.Key, [.. g]))

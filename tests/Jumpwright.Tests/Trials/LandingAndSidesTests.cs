@@ -1,0 +1,126 @@
+using Jumpwright.Quantities;
+using Jumpwright.Recordings;
+using Jumpwright.Simulation.Chance;
+using Jumpwright.Simulation.Devices;
+using Jumpwright.Simulation.Tasks;
+using Jumpwright.Simulation.Validating;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Tests.Trials;
+
+/// <summary>What a landing takes from the body, how the feet share each phase, and timers too coarse for a centimetre.</summary>
+public class LandingAndSidesTests
+{
+    [Theory]
+    [InlineData(JumpTask.CountermovementJump)]
+    [InlineData(JumpTask.DropJump)]
+    [InlineData(JumpTask.DropLanding)]
+    public void TheLandingsNetImpulse_IsMassTimesTheSpeedOfTouchDown(JumpTask task)
+    {
+        for (int i = 0; i < 12; i++)
+        {
+            SimulatedCase jump = Population.Clean(task, 20270115, i);
+            Trial trial = Measuring.Of(Recording.From(jump.Bytes).Require(), task).Require()[0];
+            Measure impulse = trial.Find(MeasureNames.LandingNetImpulse)!;
+            double truth = jump.Truth.Find(MeasureNames.LandingNetImpulse)!.Value;
+            Assert.Equal(Unit.NewtonSecond, impulse.Unit);
+            Assert.Equal(truth, impulse.Value, Math.Max(4 * impulse.StandardUncertainty, 0.01 * truth));
+        }
+    }
+
+    [Theory]
+    [InlineData(JumpTask.CountermovementJump)]
+    [InlineData(JumpTask.DropJump)]
+    public void BrakingHasItsOwnAsymmetry_WithSignAndDoubt(JumpTask task)
+    {
+        for (int i = 0; i < 12; i++)
+        {
+            SimulatedCase jump = Population.Clean(task, 20270116, i);
+            Trial trial = Measuring.Of(Recording.From(jump.Bytes).Require(), task).Require()[0];
+            Measure braking = trial.Find(MeasureNames.AsymmetryBrakingImpulse)!;
+            double truth = jump.Truth.Find(MeasureNames.AsymmetryBrakingImpulse)!.Value;
+            Assert.Equal(truth, braking.Value, Math.Max(4 * braking.StandardUncertainty, 0.2));
+            Assert.NotNull(trial.Find(MeasureNames.AsymmetryLandingImpulse));
+        }
+    }
+
+    [Fact]
+    public void SwappedPlates_FlipEveryPhasesAsymmetry()
+    {
+        ForceRecording stood = (ForceRecording)
+            Recording.From(Population.Clean(JumpTask.CountermovementJump, 20270117, 1).Bytes).Require();
+        ForceRecording swapped = new(stood.Labels, [], 0, stood.RateHz, stood.TotalN, stood.RightN, stood.LeftN);
+        Trial one = Measuring.Of(stood, JumpTask.CountermovementJump).Require()[0];
+        Trial other = Measuring.Of(swapped, JumpTask.CountermovementJump).Require()[0];
+        foreach (
+            string side in new[]
+            {
+                MeasureNames.AsymmetryBrakingImpulse,
+                MeasureNames.AsymmetryPropulsiveImpulse,
+                MeasureNames.AsymmetryLandingImpulse,
+            }
+        )
+        {
+            Assert.Equal(one.Value(side), -other.Value(side), 1e-9);
+        }
+    }
+
+    [Fact]
+    public void WeighedFirstThenRunningUp_GivesTheWeightOfTheOtherStay_AndNoHeightByImpulse()
+    {
+        var random = SeededRandom.For(20270118, 3);
+        SimulatedRecording approach = Plates.Record(
+            DropJumps.MakeApproach(
+                new DropJumpSettings
+                {
+                    BodyMassKg = 71,
+                    DropHeightM = 0.05,
+                    ContactS = 0.25,
+                    TakeOffVelocityMS = 2.8,
+                    StandBeforeS = 2,
+                    StandAfterS = 1,
+                    RiseAtTouchDownM = 0.02,
+                },
+                random,
+                landsElsewhere: true
+            ),
+            new PlateSettings { TwoPlates = false, NoiseN = 1 },
+            random
+        );
+        double weight = 71 * Gravity.MetresPerSecondSquared;
+        double[] standing = [.. Enumerable.Range(0, 3000).Select(_ => weight + random.Normal())];
+        double[] empty = [.. Enumerable.Range(0, 1500).Select(_ => random.Normal())];
+        double[] total = [.. standing, .. empty, .. approach.TotalN];
+        Trial trial = Measuring
+            .Of(new ForceRecording(new RecordingLabels(), [], 0, 1000, total, default, default), JumpTask.ApproachJump)
+            .Require()[0];
+        Assert.Equal(weight, trial.Value(MeasureNames.BodyWeight), 1);
+        Assert.Equal(
+            approach.Truth.Find(MeasureNames.ContactTime)!.Value,
+            trial.Value(MeasureNames.ContactTime),
+            0.002
+        );
+        Assert.Null(trial.Find(MeasureNames.JumpHeight));
+        Assert.Contains(Cautions.WeighedElsewhere, trial.Warnings);
+    }
+
+    [Theory]
+    [InlineData(30, true)]
+    [InlineData(60, true)]
+    [InlineData(240, false)]
+    public void FilmTooSlowForACentimetre_SaysSo_AndItsMeansStillCount(double framesPerSecond, bool coarse)
+    {
+        SimulatedCase film = Population.Timed(JumpTask.CountermovementJump, framesPerSecond, 20270119, 2);
+        Trial trial = Measuring.Of(Recording.From(film.Bytes).Require(), film.Task).Require()[0];
+        Assert.Equal(coarse, trial.Doubtful.Contains(MeasureNames.JumpHeightFlightTime));
+        Assert.Equal(coarse, trial.Warnings.Any(w => w.Contains("film faster", StringComparison.Ordinal)));
+        Assert.True(trial.MayBeAveraged(MeasureNames.JumpHeightFlightTime));
+    }
+
+    [Fact]
+    public void WhatIsDoubtfulForAnotherReason_MayNotBeAveraged()
+    {
+        Trial trial = new(1, JumpTask.CountermovementJump, new TrialEvents(), [], [], ["…"], [MeasureNames.JumpHeight]);
+        Assert.False(trial.MayBeAveraged(MeasureNames.JumpHeight));
+    }
+}
