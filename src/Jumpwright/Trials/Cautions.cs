@@ -47,14 +47,14 @@ internal static class Cautions
     public static string ContactUnsure(double seconds) =>
         $"The contact time is known only to ±{seconds * 1000:0} ms: look at the trace, or record at a higher rate.";
 
-    /// <summary>The interval's own resolution is the reason: the number is as right as its ± says, and no righter.</summary>
-    public static string CoarseTimer(string timing, bool height, double doubt) =>
-        height
-            ? $"{Coarse}: with {timing} the height is known only to ±{doubt * 100:0.0} cm; average several jumps, or film faster."
-            : $"{Coarse}: with {timing} the contact time is known only to ±{doubt * 1000:0} ms; average several contacts, or film faster.";
+    /// <summary>Begins the sentences that name a timer's resolution, and no other.</summary>
+    internal const string Coarse = "Timed coarsely";
 
-    /// <summary>Begins every sentence that names a timer's resolution, and no other.</summary>
-    public const string Coarse = "Timed coarsely";
+    public static string CoarseHeight(double metres) =>
+        $"{Coarse}: by the interval's own resolution the height is known only to ±{metres * 100:0.0} cm; average several jumps, or film faster.";
+
+    public static string CoarseContact(double seconds) =>
+        $"{Coarse}: by the interval's own resolution the contact time is known only to ±{seconds * 1000:0} ms; average several, or film faster.";
 
     public static string BouncesIgnored(int count) =>
         count == 1

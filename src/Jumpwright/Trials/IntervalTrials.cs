@@ -52,7 +52,7 @@ internal static class IntervalTrials
             previous = flight;
             var list = new MeasureList();
             AddFlight(list, flight, u, Timing(recording));
-            Sureness.OfTimer(list, Timing(recording));
+            Sureness.OfTimer(list);
             var events = new TrialEvents(TakeOffS: takeOff, TouchDownS: clock);
             trials.Add(new Trial(trials.Count + 1, task, events, list.Measures, [], list.Warnings, list.Doubtful));
         }
@@ -83,7 +83,7 @@ internal static class IntervalTrials
             var list = new MeasureList();
             AddFlight(list, flight, u, Timing(recording));
             list.Add(MeasureNames.ContactTime, contact, Unit.Second, u, Timing(recording));
-            Sureness.OfTimer(list, Timing(recording));
+            Sureness.OfTimer(list);
             double index = Hops.Of(contact, flight).ReactiveStrengthIndex;
             list.Add(
                 MeasureNames.ReactiveStrengthIndex,
@@ -129,7 +129,7 @@ internal static class IntervalTrials
 
         var list = new MeasureList();
         HopMeans.Add(list, hops, [.. hops.Select(_ => (u, u))], Timing(recording), Mass(recording));
-        Sureness.OfTimer(list, Timing(recording));
+        Sureness.OfTimer(list);
         return ImmutableArray.Create(
             new Trial(
                 1,

@@ -50,19 +50,19 @@ internal static class Sureness
     }
 
     /// <summary>Names what a timer counts too coarsely for a centimetre of height or ten milliseconds of contact.</summary>
-    public static void OfTimer(MeasureList list, string timing)
+    public static void OfTimer(MeasureList list)
     {
         if (
             list.Find(MeasureNames.JumpHeightFlightTime) is { } height
             && FrameReach * height.StandardUncertainty > HeightM
         )
         {
-            list.Doubt(Cautions.CoarseTimer(timing, height: true, 2 * height.StandardUncertainty), height.Name);
+            list.Doubt(Cautions.CoarseHeight(2 * height.StandardUncertainty), height.Name);
         }
 
         if (list.Find(MeasureNames.ContactTime) is { } contact && FrameReach * contact.StandardUncertainty > ContactS)
         {
-            list.Doubt(Cautions.CoarseTimer(timing, height: false, 2 * contact.StandardUncertainty), contact.Name);
+            list.Doubt(Cautions.CoarseContact(2 * contact.StandardUncertainty), contact.Name);
         }
     }
 
