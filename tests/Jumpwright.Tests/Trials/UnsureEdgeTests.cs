@@ -89,14 +89,24 @@ public class UnsureEdgeTests
         Trial trial = Measuring.Of(Force(Plates.Record(DropJump(random), plate, random), JumpTask.DropJump)).Require()[
             0
         ];
-        string sentence = Assert.Single(trial.Warnings, w => w.Contains("foot lands", StringComparison.Ordinal));
-        Assert.StartsWith($"The {foot} foot", sentence, StringComparison.Ordinal);
+        // Once for the contact, and once for the landing after it where that differs by a millisecond.
+        string[] said = [.. trial.Warnings.Where(w => w.Contains("foot lands", StringComparison.Ordinal))];
+        Assert.InRange(said.Length, 1, 2);
+        Assert.All(said, s => Assert.StartsWith($"The {foot} foot", s, StringComparison.Ordinal));
+        string sentence = said[0];
         double ms = double.Parse(
             sentence.Split(" ms")[0].Split(' ')[^1],
             System.Globalization.CultureInfo.InvariantCulture
         );
         Assert.InRange(ms, 22, 31);
-        Assert.Equal([MeasureNames.AsymmetryPropulsiveImpulse], trial.Doubtful);
+        Assert.Equal(
+            [
+                MeasureNames.AsymmetryBrakingImpulse,
+                MeasureNames.AsymmetryLandingImpulse,
+                MeasureNames.AsymmetryPropulsiveImpulse,
+            ],
+            trial.Doubtful
+        );
     }
 
     [Fact]
