@@ -89,8 +89,9 @@ public class LandingAndSidesTests
         );
         double weight = 71 * Gravity.MetresPerSecondSquared;
         double[] standing = [.. Enumerable.Range(0, 3000).Select(_ => weight + random.Normal())];
+        double[] steppingOff = [.. Enumerable.Range(0, 400).Select(i => weight * (1 - (i / 400.0)) + random.Normal())];
         double[] empty = [.. Enumerable.Range(0, 1500).Select(_ => random.Normal())];
-        double[] total = [.. standing, .. empty, .. approach.TotalN];
+        double[] total = [.. standing, .. steppingOff, .. empty, .. approach.TotalN];
         Trial trial = Measuring
             .Of(new ForceRecording(new RecordingLabels(), [], 0, 1000, total, default, default), JumpTask.ApproachJump)
             .Require()[0];
