@@ -62,7 +62,7 @@ internal static class RotationModel
 
         CpSolver solver = new()
         {
-            StringParameters = Parameters.Of(deterministicTime, wallSeconds: 20 * Math.Max(1, deterministicTime)),
+            StringParameters = Parameters.Of(deterministicTime, wallSeconds: 200 * Math.Max(1, deterministicTime)),
         };
         CpSolverStatus status = solver.Solve(model);
         proven = status is CpSolverStatus.Infeasible;
