@@ -106,7 +106,33 @@ public sealed class FrontDesk : IDisposable
     public void Plan(IProgress<string>? progress, CancellationToken cancel)
     {
         Workbook book = _state.Book;
-        Outcome<PlannedWeek> week = Planned(book, Journal, progress, cancel);
+        Outcome<PlannedWeek> week = Planned(book, AmendmentReading.Of(Journal), progress, cancel);
+        if (
+            week.TryGet(out PlannedWeek? made, out _)
+            && made.Plan.Status is PlanStatus.Infeasible
+            && FallenLocks(made.Request) is { IsEmpty: false } fallen
+        )
+        {
+            // What was closed since it was locked is not done, and the rest is still planned.
+            Amendments asked = AmendmentReading.Of(Journal);
+            week = Planned(book, asked with { Locks = asked.Locks.RemoveRange(fallen) }, progress, cancel)
+                .Then<PlannedWeek>(w =>
+                    w with
+                    {
+                        Plan = w.Plan with
+                        {
+                            Remarks =
+                            [
+                                .. w.Plan.Remarks,
+                                .. fallen.Select(l =>
+                                    $"The lock on {l.ExerciseId} of {l.AthleteId} in {l.SessionId} does not hold: it is not open there any more."
+                                ),
+                            ],
+                        },
+                    }
+                );
+        }
+
         lock (_writing)
         {
             _state = _state with
@@ -129,7 +155,7 @@ public sealed class FrontDesk : IDisposable
         var proposal = new Proposal(
             asks,
             entries,
-            Planned(book, Journal.AddRange(entries), progress, cancel),
+            Planned(book, AmendmentReading.Of(Journal.AddRange(entries)), progress, cancel),
             book.Material
         );
         lock (_writing)
@@ -180,12 +206,11 @@ public sealed class FrontDesk : IDisposable
 
     private Outcome<PlannedWeek> Planned(
         Workbook book,
-        ImmutableArray<JournalEntry> entries,
+        Amendments asked,
         IProgress<string>? progress,
         CancellationToken cancel
     )
     {
-        Amendments asked = AmendmentReading.Of(entries);
         return Bookkeeping.Plan(
             book.Material,
             book.Catalogue,
@@ -200,6 +225,17 @@ public sealed class FrontDesk : IDisposable
             asked
         );
     }
+
+    /// <summary>Locks on what is no longer open, or not with so many sets.</summary>
+    private static ImmutableArray<LockedItem> FallenLocks(PlanRequest request) =>
+        [
+            .. request.Locks.Where(l =>
+                request.Athletes.FirstOrDefault(a => a.Athlete.Id == l.AthleteId)?.OnMenu(l.SessionId, l.ExerciseId)
+                    is not { } menu
+                || l.Sets < menu.Dose.SetsMin
+                || l.Sets > menu.Dose.SetsMax
+            ),
+        ];
 
     /// <summary>The plan before, with its sessions called as they are now, so that what can stay stays where a session went.</summary>
     private static Plan Follows(Plan plan, ImmutableArray<MovedSession> moved)
