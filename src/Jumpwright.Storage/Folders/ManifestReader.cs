@@ -15,15 +15,18 @@ internal static class ManifestReader
     {
         CsvTable? table = CsvTable.Read(TableSchema.Trials, bytes, problems);
         var rows = new List<ManifestRow>();
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (CsvRow row in table?.Rows ?? [])
         {
             ManifestRow read = One(row, problems);
-            int first = rows.FindIndex(r => r.File == read.File);
-            if (first < 0)
+            if (places.TryAdd(read.File, rows.Count))
             {
                 rows.Add(read);
+                continue;
             }
-            else if (rows[first].Labels == read.Labels && rows[first].Fault is null && read.Fault is null)
+
+            int first = places[read.File];
+            if (rows[first].Labels == read.Labels && rows[first].Fault is null && read.Fault is null)
             {
                 problems.Add(
                     row.File,

@@ -1,0 +1,242 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Net;
+using System.Net.Sockets;
+using Jumpwright.Quantities;
+using Jumpwright.Storage.Stores;
+
+namespace Jumpwright.Pages.Bench;
+
+/// <summary>
+/// Starts the program as its users do, in a process of its own, and asks it for every page, so many requests at once from this
+/// process on the same cores. Beside it stands the time of what the page needs from the database, asked for by as many readers
+/// at once.
+/// </summary>
+internal static class PageBench
+{
+    public static async Task Run(string folder, int requests, int atOnce, bool plan, TextWriter to)
+    {
+        int port = Free();
+        string address = $"http://127.0.0.1:{port}";
+        string program = Path.GetFullPath(
+            Path.Combine(AppContext.BaseDirectory, "..", "..", "Jumpwright.App", "release", "Jumpwright.App.dll")
+        );
+        var clock = Stopwatch.StartNew();
+        using Process served = Process.Start(
+            new ProcessStartInfo("dotnet", [program, "serve", folder, "--from", "2027-01-04", "--port", $"{port}"])
+            {
+                RedirectStandardError = true,
+                RedirectStandardOutput = true,
+            }
+        )!;
+        served.ErrorDataReceived += (_, _) => { };
+        served.OutputDataReceived += (_, _) => { };
+        served.BeginErrorReadLine();
+        served.BeginOutputReadLine();
+        try
+        {
+            using var client = new HttpClient(
+                new SocketsHttpHandler { MaxConnectionsPerServer = atOnce, UseProxy = false }
+            )
+            {
+                BaseAddress = new Uri(address),
+                Timeout = TimeSpan.FromMinutes(10),
+            };
+            await FirstAnswer(client, served);
+            double first = clock.Elapsed.TotalSeconds;
+            to.WriteLine(Invariant($"first page usable {first:0.00} s after the start of the process"));
+            string home = await client.GetStringAsync(new Uri("/", UriKind.Relative));
+            to.WriteLine(Invariant($"squad page: {home.Length / 1024} kB"));
+            await Plan(client, plan, to);
+            to.WriteLine(
+                Invariant($"working set {Process.GetProcessById(served.Id).WorkingSet64 / 1e6:0} MB; load {Load()}")
+            );
+            using Store store = Store.Open(Path.Combine(folder, "jumpwright.db"), TimeProvider.System).Require();
+            string[] ids = [.. Enumerable.Range(1, 300).Select(i => $"p{i:000}")];
+            StoredRecording[] plates =
+            [
+                .. store.Recordings().Where(r => r.File.EndsWith("-plate.csv", StringComparison.Ordinal)),
+            ];
+            string session = "2027-01-04-pm";
+            Page[] pages =
+            [
+                new("squad", i => "/", null),
+                new("squad, found", i => $"/?find=athlete+{1 + (i % 300)}&first=decide", null),
+                new(
+                    "athlete",
+                    i => "/athletes/" + ids[i % ids.Length],
+                    i => store.TrialsOf(ids[i % ids.Length]).Length
+                ),
+                new(
+                    "trial",
+                    i => $"/trials/{plates[i % plates.Length].Sha256}/1",
+                    i => store.RawBytes(plates[i % plates.Length].Sha256!).Require().Length
+                ),
+                new("week", i => "/week", null),
+                new("card", i => $"/cards/{session}/{ids[i % ids.Length]}", null),
+                new("why", i => $"/cards/{session}/{ids[i % ids.Length]}/why", null),
+                new("floor", i => "/floor/", null),
+                new("done", i => "/done", i => store.Journal().Length),
+                new("import", i => "/import", null),
+                new("refused", i => "/refused", null),
+                new("exercises", i => "/exercises", null),
+                new("kit", i => "/kit", null),
+                new("share", i => "/share", null),
+                new("settings", i => "/settings", null),
+            ];
+            to.WriteLine();
+            to.WriteLine("| page | answers | p50 ms | p95 ms | queries alone, p95 ms | kB | script and style kB |");
+            to.WriteLine("|---|---|---|---|---|---|---|");
+            foreach (Page page in pages)
+            {
+                await Asked(client, page, atOnce, atOnce);
+                (double[] times, string answers, int length) = await Asked(client, page, requests, atOnce);
+                string queries = page.Query is { } query
+                    ? Invariant($"{At(Queried(query, requests, atOnce), 0.95):0.0}")
+                    : "none";
+                int drawn = await Drawn(client, page.Path(0));
+                to.WriteLine(
+                    Invariant(
+                        $"| {page.Name} | {answers} | {At(times, 0.5):0.0} | {At(times, 0.95):0.0} | {queries} | {length / 1024.0:0} | {drawn / 1024.0:0} |"
+                    )
+                );
+            }
+
+            to.WriteLine();
+            to.WriteLine(Invariant($"load at the end {Load()}"));
+        }
+        finally
+        {
+            served.Kill();
+            await served.WaitForExitAsync();
+        }
+    }
+
+    private sealed record Page(string Name, Func<int, string> Path, Func<int, long>? Query);
+
+    private static async Task FirstAnswer(HttpClient client, Process served)
+    {
+        while (true)
+        {
+            try
+            {
+                using HttpResponseMessage answer = await client.GetAsync(new Uri("/", UriKind.Relative));
+                if (answer.IsSuccessStatusCode && (await answer.Content.ReadAsStringAsync()).Contains("</html>"))
+                {
+                    return;
+                }
+            }
+            catch (HttpRequestException) when (!served.HasExited)
+            {
+                await Task.Delay(5);
+            }
+        }
+    }
+
+    /// <summary>Waits for the plan of the first week, or ends the search, so that it takes no core from the pages.</summary>
+    private static async Task Plan(HttpClient client, bool wait, TextWriter to)
+    {
+        if (!wait)
+        {
+            using HttpResponseMessage stopped = await client.PostAsync(new Uri("/week/stop", UriKind.Relative), null);
+        }
+
+        var clock = Stopwatch.StartNew();
+        while ((await client.GetStringAsync(new Uri("/week/state", UriKind.Relative))).Contains("\"planning\":true"))
+        {
+            await Task.Delay(200);
+        }
+
+        to.WriteLine(Invariant($"planning {(wait ? "took" : "ended after")} {clock.Elapsed.TotalSeconds:0} s"));
+    }
+
+    private static async Task<(double[] Milliseconds, string Answers, int Length)> Asked(
+        HttpClient client,
+        Page page,
+        int requests,
+        int atOnce
+    )
+    {
+        double[] times = new double[requests];
+        var codes = new HttpStatusCode[requests];
+        int length = 0;
+        await Parallel.ForAsync(
+            0,
+            requests,
+            new ParallelOptions { MaxDegreeOfParallelism = atOnce },
+            async (i, cancel) =>
+            {
+                long from = Stopwatch.GetTimestamp();
+                using HttpResponseMessage answer = await client.GetAsync(
+                    new Uri(page.Path(i), UriKind.Relative),
+                    cancel
+                );
+                byte[] body = await answer.Content.ReadAsByteArrayAsync(cancel);
+                times[i] = Stopwatch.GetElapsedTime(from).TotalMilliseconds;
+                codes[i] = answer.StatusCode;
+                length = Math.Max(length, body.Length);
+            }
+        );
+        return (times, string.Join(" ", codes.CountBy(c => (int)c).Select(c => $"{c.Value}×{c.Key}")), length);
+    }
+
+    private static double[] Queried(Func<int, long> query, int requests, int atOnce)
+    {
+        double[] times = new double[requests];
+        Thread[] readers =
+        [
+            .. Enumerable
+                .Range(0, atOnce)
+                .Select(r => new Thread(() =>
+                {
+                    for (int i = r; i < requests; i += atOnce)
+                    {
+                        long from = Stopwatch.GetTimestamp();
+                        query(i);
+                        times[i] = Stopwatch.GetElapsedTime(from).TotalMilliseconds;
+                    }
+                })),
+        ];
+        Array.ForEach(readers, r => r.Start());
+        Array.ForEach(readers, r => r.Join());
+        return times;
+    }
+
+    /// <summary>Bytes of the script and style that a page names.</summary>
+    private static async Task<int> Drawn(HttpClient client, string path)
+    {
+        using HttpResponseMessage answer = await client.GetAsync(new Uri(path, UriKind.Relative));
+        string html = await answer.Content.ReadAsStringAsync();
+        int bytes = 0;
+        foreach (
+            string name in System
+                .Text.RegularExpressions.Regex.Matches(html, "(?:src|href)=\"([^\"]+\\.(?:js|css))\"")
+                .Select(m => m.Groups[1].Value)
+                .Distinct()
+        )
+        {
+            Uri from = new(new Uri(client.BaseAddress!, path), name);
+            bytes += (await client.GetByteArrayAsync(from)).Length;
+        }
+
+        return bytes;
+    }
+
+    private static double At(double[] times, double share)
+    {
+        double[] sorted = [.. times.Order()];
+        return sorted[Math.Clamp((int)Math.Ceiling(share * sorted.Length) - 1, 0, sorted.Length - 1)];
+    }
+
+    private static string Load() =>
+        File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "unknown";
+
+    private static int Free()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

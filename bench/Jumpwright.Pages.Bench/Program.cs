@@ -1,0 +1,40 @@
+using Jumpwright.Bench;
+
+namespace Jumpwright.Pages.Bench;
+
+/// <summary>The bench's own command line; the README beside the benches tells what each command measures.</summary>
+internal static class Program
+{
+    private const string Usage = """
+        make FOLDER [--athletes N] [--trials N]                a squad folder with its store: invented names, measured patterns
+        run  FOLDER [--requests N] [--at-once N] [--plan yes]  start the program, ask for every page, print the table
+        """;
+
+    public static async Task<int> Main(string[] args)
+    {
+        var asked = new Asked(args);
+        switch (args)
+        {
+            case ["make", var folder, ..]:
+                LargeSquad.Make(
+                    folder,
+                    asked.Number("--athletes", 300),
+                    asked.Number("--trials", 100_000),
+                    Console.Out
+                );
+                return 0;
+            case ["run", var folder, ..]:
+                await PageBench.Run(
+                    folder,
+                    asked.Number("--requests", 400),
+                    asked.Number("--at-once", 20),
+                    asked.Word("--plan") is "yes",
+                    Console.Out
+                );
+                return 0;
+            default:
+                Console.Error.WriteLine(Usage);
+                return 2;
+        }
+    }
+}
