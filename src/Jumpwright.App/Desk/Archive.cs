@@ -62,10 +62,11 @@ internal static class Archive
         )
         {
             string name = Path.GetRelativePath(folder, path).Replace('\\', '/');
-            // The store was copied above; the certificate's secret and what waits to be taken in belong to this machine alone.
+            // The store was copied above; the certificate's secret, the settings with the lock, and what waits to be taken in belong to this machine alone.
             bool own =
                 name.StartsWith(StoreName, StringComparison.Ordinal)
                 || name.StartsWith("jumpwright-share.", StringComparison.Ordinal)
+                || name == Settings.SettingsFile.Name
                 || name.StartsWith(".jumpwright-incoming/", StringComparison.Ordinal)
                 || name == "journal.jsonl";
             if (!own)

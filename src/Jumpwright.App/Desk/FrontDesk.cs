@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using Jumpwright.App.Desk.Journals;
+using Jumpwright.App.Settings;
+using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
+using Jumpwright.Sessions;
 using Jumpwright.Storage.Stores;
 using NodaTime;
 
@@ -33,6 +36,7 @@ public sealed class FrontDesk : IDisposable
         _opened = opened;
         _budget = budget;
         _weeks = weeks;
+        Settings = SettingsFile.For(opened);
         Catalogue catalogue = opened.Material.Catalogue;
         var book = new Workbook(
             opened.Material,
@@ -41,7 +45,7 @@ public sealed class FrontDesk : IDisposable
             Bookkeeping.Leaves(opened.Material, catalogue, day),
             new Refusal("Nothing is planned yet.")
         );
-        _state = new State(book, new PictureBook(book.Material), null, false);
+        _state = new State(book, new PictureBook(book.Material, null, Settings.Now.Units), null, false);
         // The squad's trends take a while the first time; whoever opens the first athlete should not wait for them.
         PictureBook pictures = _state.Pictures;
         _ = Task.Run(() => pictures.TrendsOn(day));
@@ -69,6 +73,9 @@ public sealed class FrontDesk : IDisposable
     public ImmutableArray<JournalEntry> Journal => _opened.Entries;
 
     internal OpenedSquad Opened => _opened;
+
+    /// <summary>How the pages speak and when they lock.</summary>
+    internal SettingsFile Settings { get; }
 
     /// <summary>Writes to the journal. Once this returns the entries are on the disk and the book follows them.</summary>
     public JournalReceipt Write(params IReadOnlyList<JournalEntry> entries)
@@ -222,7 +229,8 @@ public sealed class FrontDesk : IDisposable
             book.PlanOrNull is { Plan.Status: PlanStatus.Optimal or PlanStatus.Feasible } planned
                 ? Follows(planned.Plan, asked.Moved)
                 : null,
-            asked
+            asked,
+            Settings.Now.Units
         );
     }
 
@@ -264,6 +272,37 @@ public sealed class FrontDesk : IDisposable
         }
 
         return plan;
+    }
+
+    /// <summary>Keeps other settings; pictures and cards speak in the new units from now on, and the plan stays.</summary>
+    internal void Keep(HouseSettings settings)
+    {
+        lock (_writing)
+        {
+            bool otherUnits = settings.Units != Settings.Now.Units;
+            Settings.Keep(settings);
+            if (!otherUnits)
+            {
+                return;
+            }
+
+            Workbook book = _state.Book;
+            if (book.PlanOrNull is { } week)
+            {
+                Squad squad = book.Material.Squad;
+                ImmutableArray<History> histories = book.Material.Histories;
+                book = book with
+                {
+                    Week = week with
+                    {
+                        Cards = Cards.Of(week.Plan, week.Request, squad, histories, settings.Units),
+                        Sheets = Cards.SheetsOf(week.Plan, week.Request, squad, histories, settings.Units),
+                    },
+                };
+            }
+
+            _state = _state with { Book = book, Pictures = new PictureBook(book.Material, null, settings.Units) };
+        }
     }
 
     /// <summary>Shows a plan that was made before.</summary>
@@ -387,7 +426,7 @@ public sealed class FrontDesk : IDisposable
         _state = _state with
         {
             Book = before with { Material = now, Catalogue = now.Catalogue, Leaves = leaves },
-            Pictures = new PictureBook(now, _state.Pictures),
+            Pictures = new PictureBook(now, _state.Pictures, Settings.Now.Units),
             PlanIsOld = before.PlanOrNull is not null,
         };
     }

@@ -16,7 +16,12 @@ namespace Jumpwright.App.Desk;
 /// <summary>The pictures and reports of a squad's athletes, each made once.</summary>
 /// <param name="material">What is known.</param>
 /// <param name="before">The book of what was known before; what it drew stays where nothing it rests on changed.</param>
-public sealed class PictureBook(SquadMaterial material, PictureBook? before = null)
+/// <param name="units">In which units the trend of height stands.</param>
+public sealed class PictureBook(
+    SquadMaterial material,
+    PictureBook? before = null,
+    UnitSystem units = UnitSystem.Metric
+)
 {
     private readonly ConcurrentDictionary<(History, LocalDate), Lazy<CardPictures>> _drawn = Kept(
         before?._drawn,
@@ -124,7 +129,7 @@ public sealed class PictureBook(SquadMaterial material, PictureBook? before = nu
     /// Countermovement-jump height over days: of the method and device with the latest trial, so that no two quantities
     /// stand on one trend. Nothing with fewer than two days.
     /// </summary>
-    private static Picture? HeightTrend(History history, LocalDate day)
+    private Picture? HeightTrend(History history, LocalDate day)
     {
         var heights = history
             .Trials.Where(t => t.Date <= day && t.Trial.Task is JumpTask.CountermovementJump)
@@ -146,18 +151,20 @@ public sealed class PictureBook(SquadMaterial material, PictureBook? before = nu
             return null;
         }
 
+        (double scale, string unit) =
+            units == UnitSystem.InchPound ? (1 / Customary.MetresPerInch, "in") : (100.0, "cm");
         ImmutableArray<TrendPoint> points =
         [
             .. heights
                 .OrderBy(t => t.Date)
                 .Select(t => new TrendPoint(
                     t.Date,
-                    100 * t.Height!.In(Unit.Metre),
-                    100 * t.Height.StandardUncertainty
+                    scale * t.Height!.In(Unit.Metre),
+                    scale * t.Height.StandardUncertainty
                 )),
         ];
         string label = $"{Capital(MeasureWords.Name(heights.Key.Name))}, {Words.Of(heights.Key.Device)}";
-        return Plots.Trend(points, label, "cm");
+        return Plots.Trend(points, label, unit);
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

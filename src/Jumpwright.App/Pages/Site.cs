@@ -2,8 +2,11 @@ using System.Net;
 using Jumpwright.App.Api;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages.Routes;
+using Jumpwright.App.Settings;
 using Jumpwright.App.Sharing;
+using Jumpwright.App.Wording;
 using Microsoft.AspNetCore.Connections.Features;
+using NodaTime;
 
 namespace Jumpwright.App.Pages;
 
@@ -16,7 +19,8 @@ internal static class Site
     /// <param name="desk">What the pages work on.</param>
     /// <param name="port">Port on 127.0.0.1; 0 takes any that is free.</param>
     /// <param name="sharing">How other devices are let in; null leaves the pages to this machine alone.</param>
-    public static WebApplication Build(FrontDesk desk, int port, Sharing.Sharing? sharing = null)
+    /// <param name="clock">Tells for how long nobody touched a device; null takes the system's.</param>
+    public static WebApplication Build(FrontDesk desk, int port, Sharing.Sharing? sharing = null, IClock? clock = null)
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(
             new WebApplicationOptions
@@ -62,7 +66,19 @@ internal static class Site
                 : outside is not null ? outside.Check(context, next)
                 : Task.CompletedTask
         );
+        var idle = new IdleLock(desk.Settings, clock ?? SystemClock.Instance);
+        var locked = new LockGuard(idle);
+        app.Use(
+            (context, next) =>
+            {
+                HouseSettings settings = desk.Settings.Now;
+                string language = settings.Language ?? TextBook.Asked(context.Request.Headers.AcceptLanguage);
+                Speech.Use(new Speech(language, settings.Units));
+                return locked.Check(context, DeviceOf(context), next);
+            }
+        );
         app.Use(Forms.Read);
+        LockRoutes.Map(app, idle, DeviceOf);
         TrialRoutes.Map(app, desk);
         FloorRoutes.Map(app, desk);
         WeekRoutes.Map(app, desk);
@@ -73,11 +89,14 @@ internal static class Site
         SettingRoutes.Map(app, desk);
         SetUpRoutes.Map(app, desk);
         FeltRoutes.Map(app, desk);
+        RuleRoutes.Map(app, desk);
         KitRoutes.Map(app, desk);
         AssetRoutes.Map(app);
         PageRoutes.Map(app, desk);
         return app;
     }
+
+    private static string DeviceOf(HttpContext context) => LockGuard.DeviceOf(context, IsFromOutside(context));
 
     private static bool IsFromOutside(HttpContext context) =>
         context.Features.Get<IConnectionItemsFeature>()?.Items.ContainsKey(FromOutside) == true;

@@ -23,6 +23,7 @@ internal sealed class ShareGuard(Doorkeeper door)
         "/exercises",
         "/assets",
         "/kit",
+        "/lock",
     ];
 
     public Task Check(HttpContext context, RequestDelegate next)

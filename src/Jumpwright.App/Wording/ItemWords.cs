@@ -1,6 +1,7 @@
 using System.Globalization;
 using Jumpwright.Dosing;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Wording;
 
@@ -14,17 +15,17 @@ internal static class ItemWords
         var said = new List<string> { $"{item.Sets} × {dose.Reps}{Limb(dose.Limb)}" };
         if (dose.DropHeightM is { } drop)
         {
-            said.Add($"from {Cm(drop)} cm");
+            said.Add($"from {Height(drop)}");
         }
 
         if (dose.BoxHeightM is { } box)
         {
-            said.Add($"box {Cm(box)} cm");
+            said.Add($"box {Height(box)}");
         }
 
         if (dose.ExternalLoadKg is { } load)
         {
-            said.Add($"{Number(load)} kg");
+            said.Add(Load(load));
         }
 
         if (dose.BandTensionStandingN is { } band)
@@ -43,7 +44,17 @@ internal static class ItemWords
     /// <summary>A number with as many decimals as it has, at most two.</summary>
     public static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
-    private static string Cm(double metres) => Number(Math.Round(metres * 100, 1));
+    /// <summary>A height to set up; in inches never more than was planned.</summary>
+    private static string Height(double metres) =>
+        Speech.Now.Units == UnitSystem.InchPound
+            ? $"{Number(Customary.HeightToSetIn(metres))} in"
+            : $"{Number(Math.Round(metres * 100, 1))} cm";
+
+    /// <summary>A load to take; in pounds never more than was planned.</summary>
+    private static string Load(double kilograms) =>
+        Speech.Now.Units == UnitSystem.InchPound
+            ? $"{Number(Customary.LoadToTakeLb(kilograms))} lb"
+            : $"{Number(kilograms)} kg";
 
     private static string Limb(string limb) =>
         limb switch

@@ -4,7 +4,7 @@ using Jumpwright.Trials;
 namespace Jumpwright.App.Wording;
 
 /// <summary>
-/// How measures are said to people: the trade's name, centimetres and milliseconds instead of SI, as many digits as the
+/// How measures are said to people: the trade's name, centimetres (or inches) and milliseconds instead of SI, as many digits as the
 /// doubt leaves sense in, and always the ±, which is one standard uncertainty.
 /// </summary>
 internal static class MeasureWords
@@ -85,7 +85,22 @@ internal static class MeasureWords
     /// <summary>How the value was got, in words.</summary>
     public static string Method(Measure measure) => measure.Method.Replace('-', ' ');
 
+    /// <summary>A body mass or a load, for example <c>66 kg</c> or <c>145.5 lb</c>.</summary>
+    public static string Mass(double kilograms) =>
+        Speech.Now.Units == UnitSystem.InchPound
+            ? $"{ItemWords.Number(Math.Round(Customary.PoundsOf(kilograms), 1))} lb"
+            : $"{ItemWords.Number(kilograms)} kg";
+
     private static (double Scale, string Unit) Scale(Measure measure) =>
+        (Metric(measure), Speech.Now.Units) switch
+        {
+            ((var scale, "cm"), UnitSystem.InchPound) => (scale / 100 / Customary.MetresPerInch, "in"),
+            ((var scale, "m"), UnitSystem.InchPound) => (scale / Customary.MetresPerInch, "in"),
+            ((var scale, "kg"), UnitSystem.InchPound) => (scale / Customary.KilogramsPerPound, "lb"),
+            (var metric, _) => metric,
+        };
+
+    private static (double Scale, string Unit) Metric(Measure measure) =>
         Known.TryGetValue(measure.Name, out (string, double Scale, string Unit) known)
             ? (known.Scale, known.Unit)
             : (1, measure.Unit == Unit.One ? "" : measure.Unit.Symbol);

@@ -17,6 +17,9 @@ public sealed class Store : IStore
 
     private Store(StoreDatabase database, TimeProvider clock) => (_database, _clock) = (database, clock);
 
+    /// <summary>The database file; null in memory.</summary>
+    public string? DatabaseFile => _database.Path;
+
     /// <summary>
     /// Opens a store, or makes one where there is no file yet. A file that is no store, or that a newer version wrote, is
     /// refused and left as it is.

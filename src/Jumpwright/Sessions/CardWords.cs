@@ -8,7 +8,7 @@ using Jumpwright.Quantities;
 
 namespace Jumpwright.Sessions;
 
-/// <summary>The words of a card: numbers in cm, kg and minutes, one short reason, one cue.</summary>
+/// <summary>The words of a card: numbers in cm and kg or in inches and pounds, and minutes, one short reason, one cue.</summary>
 internal static class CardWords
 {
     internal static readonly ImmutableArray<string> LandingLines =
@@ -99,22 +99,22 @@ internal static class CardWords
             _ => "",
         };
 
-    internal static string? HeightOrLoad(Dose dose)
+    internal static string? HeightOrLoad(Dose dose, UnitSystem units)
     {
         List<string> parts = [];
         if (dose.DropHeightM is { } drop)
         {
-            parts.Add($"step off {Cm(drop)}");
+            parts.Add($"step off {Height(drop, units)}");
         }
 
         if (dose.BoxHeightM is { } box)
         {
-            parts.Add($"land on a box of {Cm(box)}");
+            parts.Add($"land on a box of {Height(box, units)}");
         }
 
         if (dose.ExternalLoadKg is { } load)
         {
-            parts.Add($"{load:0.#} kg in all ({dose.LoadBasis})");
+            parts.Add($"{Load(load, units)} in all ({dose.LoadBasis})");
         }
 
         if (dose.RunUpSteps is { } steps)
@@ -166,7 +166,13 @@ internal static class CardWords
         return $"{when}{easier.Name}, {half}{(raised ? ", lowest box" : "")}";
     }
 
-    internal static string Cm(double metres) => $"{Math.Round(100 * metres):0} cm";
+    private static string Height(double metres, UnitSystem units) =>
+        units == UnitSystem.InchPound
+            ? $"{Customary.HeightToSetIn(metres):0.#} in"
+            : $"{Math.Round(100 * metres):0} cm";
+
+    private static string Load(double kilograms, UnitSystem units) =>
+        units == UnitSystem.InchPound ? $"{Customary.LoadToTakeLb(kilograms):0} lb" : $"{kilograms:0.#} kg";
 
     private static string Uncapital(string text) => char.ToLowerInvariant(text[0]) + text[1..];
 

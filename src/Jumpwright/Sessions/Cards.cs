@@ -16,12 +16,13 @@ public static class Cards
         Plan plan,
         PlanRequest request,
         Squad squad,
-        ImmutableArray<History> histories
+        ImmutableArray<History> histories,
+        UnitSystem units = UnitSystem.Metric
     ) =>
         [
             .. from session in plan.Sessions
             from history in histories
-            select CardOf(plan, request, session, history.Athlete),
+            select CardOf(plan, request, session, history.Athlete, units),
         ];
 
     /// <summary>One sheet a session.</summary>
@@ -29,10 +30,17 @@ public static class Cards
         Plan plan,
         PlanRequest request,
         Squad squad,
-        ImmutableArray<History> histories
-    ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories))];
+        ImmutableArray<History> histories,
+        UnitSystem units = UnitSystem.Metric
+    ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories, units))];
 
-    private static SessionCard CardOf(Plan plan, PlanRequest request, PlannedSession session, Athlete athlete)
+    private static SessionCard CardOf(
+        Plan plan,
+        PlanRequest request,
+        PlannedSession session,
+        Athlete athlete,
+        UnitSystem units
+    )
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
@@ -46,7 +54,7 @@ public static class Cards
             nothing is null ? CardWords.Headline(items, request.Catalogue) : "No jumps in this session.",
             nothing,
             nothing is null ? CardQuestions.All : [],
-            [.. items.Select(item => ItemOf(item, items, request.Catalogue))],
+            [.. items.Select(item => ItemOf(item, items, request.Catalogue, units))],
             items.Sum(i => i.Contacts),
             nothing is null ? CardWords.LandingLines : [],
             CardWords.StopAtOnce,
@@ -55,7 +63,12 @@ public static class Cards
         );
     }
 
-    private static CardItem ItemOf(PlannedItem item, ImmutableArray<PlannedItem> all, Catalogue catalogue)
+    private static CardItem ItemOf(
+        PlannedItem item,
+        ImmutableArray<PlannedItem> all,
+        Catalogue catalogue,
+        UnitSystem units
+    )
     {
         Exercise exercise =
             catalogue.Find(item.Dose.ExerciseId)
@@ -72,7 +85,7 @@ public static class Cards
             CardWords.SetUp(exercise),
             exercise.Cues[0],
             CardWords.Amount(item.Dose, item.Sets),
-            CardWords.HeightOrLoad(item.Dose),
+            CardWords.HeightOrLoad(item.Dose, units),
             CardWords.Rest(item, partner),
             CardWords.StopWhen(item.Dose.Stop),
             CardWords.Instead(item.Dose, item.Sets, catalogue),

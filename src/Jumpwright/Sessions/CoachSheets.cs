@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime.Text;
 
@@ -15,7 +16,8 @@ internal static class CoachSheets
         PlanRequest request,
         Squad squad,
         PlannedSession session,
-        ImmutableArray<History> histories
+        ImmutableArray<History> histories,
+        UnitSystem units
     )
     {
         ImmutableDictionary<string, string> names = histories.ToImmutableDictionary(
@@ -29,7 +31,7 @@ internal static class CoachSheets
             session.Slot.Id,
             session.Slot.Start,
             session.Slot.Minutes,
-            [.. histories.Select(h => LineOf(h.Athlete, request, session))],
+            [.. histories.Select(h => LineOf(h.Athlete, request, session, units))],
             [
                 .. session
                     .Rotation.OrderBy(r => r.StartMin)
@@ -47,7 +49,7 @@ internal static class CoachSheets
         );
     }
 
-    private static CoachLine LineOf(Athlete athlete, PlanRequest request, PlannedSession session)
+    private static CoachLine LineOf(Athlete athlete, PlanRequest request, PlannedSession session, UnitSystem units)
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
@@ -63,16 +65,16 @@ internal static class CoachSheets
         string? watch = watching.Length == 0 ? null : string.Join(" ", watching);
         return new CoachLine(
             athlete.Name,
-            items.IsEmpty ? ["Nothing planned"] : [.. items.Select(i => Brief(i, request.Catalogue))],
+            items.IsEmpty ? ["Nothing planned"] : [.. items.Select(i => Brief(i, request.Catalogue, units))],
             items.Sum(i => i.Contacts),
             watch
         );
     }
 
-    private static string Brief(PlannedItem item, Catalogue catalogue)
+    private static string Brief(PlannedItem item, Catalogue catalogue, UnitSystem units)
     {
         string name = catalogue.Find(item.Dose.ExerciseId)?.Name ?? item.Dose.ExerciseId;
-        string? how = CardWords.HeightOrLoad(item.Dose)?.Split(" (")[0];
+        string? how = CardWords.HeightOrLoad(item.Dose, units)?.Split(" (")[0];
         return $"{name} {CardWords.Amount(item.Dose, item.Sets)}" + (how is null ? "" : ", " + how);
     }
 

@@ -26,6 +26,7 @@ public class EveryPageTests(ServedDemo demo)
         ["share"] = "/share",
         ["settings"] = "/settings",
         ["set-up"] = "/set-up",
+        ["rules"] = "/settings/rules",
         ["kit-bands"] = "/kit?tool=bands",
         ["kit-box"] = "/kit?tool=box",
         ["kit-seat"] = "/kit?tool=seat",

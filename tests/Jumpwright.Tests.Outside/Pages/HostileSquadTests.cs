@@ -86,6 +86,7 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
             "/refused",
             "/import",
             "/settings",
+            "/settings/rules",
             "/athletes/a02",
             "/athletes/" + hostile,
             $"/trials/{sha}/1",

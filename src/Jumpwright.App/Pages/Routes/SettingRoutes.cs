@@ -1,6 +1,8 @@
 using System.Text.Json;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
+using Jumpwright.App.Settings;
+using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
@@ -9,12 +11,34 @@ using NodaTime;
 
 namespace Jumpwright.App.Pages.Routes;
 
-/// <summary>Everything out, an athlete out, a parent's consent.</summary>
+/// <summary>Units, language, the lock; everything out, an athlete out, a parent's consent.</summary>
 internal static class SettingRoutes
 {
     public static void Map(WebApplication app, FrontDesk desk)
     {
         app.MapGet("/settings", () => Page(desk, null));
+        app.MapPost(
+            "/settings/speech",
+            async (HttpRequest request, CancellationToken cancel) =>
+            {
+                IFormCollection form = await request.ReadFormAsync(cancel);
+                string language = form["language"].ToString();
+                desk.Keep(
+                    desk.Settings.Now with
+                    {
+                        Units =
+                            form["units"] == nameof(UnitSystem.InchPound) ? UnitSystem.InchPound : UnitSystem.Metric,
+                        Language = TextBook.Languages.Contains(language) ? language : null,
+                    }
+                );
+                return new SeeOther("/settings");
+            }
+        );
+        app.MapPost(
+            "/settings/lock",
+            async (HttpRequest request, CancellationToken cancel) =>
+                Page(desk, Lock(desk, await request.ReadFormAsync(cancel)))
+        );
         app.MapGet(
             "/export/everything.zip",
             () =>
@@ -32,9 +56,7 @@ internal static class SettingRoutes
                 string id = form["athlete"].ToString();
                 return Page(
                     desk,
-                    form["again"].ToString().Trim() != id
-                        ? "Nothing was erased: the id was not typed as it stands."
-                        : Erase(desk, id)
+                    form["again"].ToString().Trim() != id ? TextBook.T["settings.erase.not-typed"] : Erase(desk, id)
                 );
             }
         );
@@ -47,7 +69,7 @@ internal static class SettingRoutes
                 string by = form["by"].ToString().Trim();
                 if (desk.Book.Find(id) is null || by.Length is 0 or > 80)
                 {
-                    return Page(desk, "Say who consents.");
+                    return Page(desk, TextBook.T["settings.minors.who"]);
                 }
 
                 desk.Write(
@@ -64,6 +86,36 @@ internal static class SettingRoutes
                 return new SeeOther("/settings");
             }
         );
+    }
+
+    /// <summary>Sets, changes or takes away the lock; what opens it now is needed for the last two.</summary>
+    private static string Lock(FrontDesk desk, IFormCollection form)
+    {
+        HouseSettings now = desk.Settings.Now;
+        string word = form["new"].ToString();
+        if (now.Lock is { } old && !old.Opens(form["old"].ToString()))
+        {
+            return TextBook.T["settings.lock.wrong"];
+        }
+
+        if (form["do"] == "off")
+        {
+            desk.Keep(now with { Lock = null });
+            return TextBook.T["settings.lock.removed"];
+        }
+
+        if (!int.TryParse(form["minutes"], out int minutes) || minutes is < 1 or > 240)
+        {
+            return TextBook.T["settings.lock.minutes.wrong"];
+        }
+
+        if (word.Length is < LockSettings.LeastLetters or > LockSettings.MostLetters || word != form["again"])
+        {
+            return TextBook.T["settings.lock.short", LockSettings.LeastLetters];
+        }
+
+        desk.Keep(now with { Lock = LockSettings.Of(word, minutes, form["here"] == "yes") });
+        return TextBook.T["settings.lock.done"];
     }
 
     /// <summary>Out of the folder, then out of the store; the sentence says what this program can't reach.</summary>
@@ -123,7 +175,8 @@ internal static class SettingRoutes
             {
                 desk.Book,
                 desk.Journal,
-                Says = says,
+                Kept = desk.Settings.Now,
+                Says = says ?? desk.Settings.Trouble,
             }
         );
 }

@@ -6,7 +6,10 @@ namespace Jumpwright.Storage.Folders.Csv;
 /// <summary>Cuts somebody's rows out of a table and leaves every other character as it is.</summary>
 internal static class RowCutter
 {
-    public static byte[] Without(ReadOnlySpan<byte> bytes, string column, string id)
+    public static byte[] Without(ReadOnlySpan<byte> bytes, string column, string id) => Without(bytes, (column, id));
+
+    /// <summary>The same for rows that hold each of these values.</summary>
+    public static byte[] Without(ReadOnlySpan<byte> bytes, params (string Column, string Value)[] all)
     {
         bool marked = bytes.StartsWith("\uFEFF"u8);
         string text = Encoding.UTF8.GetString(marked ? bytes[3..] : bytes);
@@ -20,19 +23,23 @@ internal static class RowCutter
             records[0].Contains(',', StringComparison.Ordinal) ? ','
             : records[0].Contains(';', StringComparison.Ordinal) ? ';'
             : '\t';
-        int place = Array.FindIndex(
-            Cells(records[0], delimiter),
-            c => c.Equals(column, StringComparison.OrdinalIgnoreCase)
-        );
-        IEnumerable<string> kept = records.Where(
-            (record, i) => i == 0 || !IsTheirs(Cells(record, delimiter), place, id)
-        );
+        string[] header = Cells(records[0], delimiter);
+        (int Place, string Value)[] places =
+        [
+            .. all.Select(one =>
+                (Array.FindIndex(header, c => c.Equals(one.Column, StringComparison.OrdinalIgnoreCase)), one.Value)
+            ),
+        ];
+        IEnumerable<string> kept = records.Where((record, i) => i == 0 || !IsTheirs(Cells(record, delimiter), places));
         byte[] body = Encoding.UTF8.GetBytes(string.Concat(kept));
         return marked ? [0xEF, 0xBB, 0xBF, .. body] : body;
     }
 
-    private static bool IsTheirs(string[] cells, int place, string id) =>
-        place >= 0 && place < cells.Length && cells[place] == id;
+    private static bool IsTheirs(string[] cells, (int Place, string Value)[] places) =>
+        Array.TrueForAll(
+            places,
+            p => p.Place < 0 ? p.Value.Length == 0 : p.Place < cells.Length && cells[p.Place] == p.Value
+        );
 
     /// <summary>Each record with its line end; where quotation marks can't be trusted, each line.</summary>
     internal static IEnumerable<string> Records(string text)

@@ -1,0 +1,190 @@
+using System.Globalization;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
+using Jumpwright.Athletes;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using Jumpwright.Storage.Folders;
+using Jumpwright.Storage.Folders.Calendars;
+using Microsoft.AspNetCore.Http.HttpResults;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Jumpwright.App.Pages.Routes;
+
+/// <summary>
+/// Kit, calendars and limits, edited in the pages and written into the squad folder, which is then taken in again. A limit that
+/// the rules would not let hold is not written: its keeper hears why at once.
+/// </summary>
+internal static class RuleRoutes
+{
+    private static readonly Dictionary<string, string[]> Fields = new(StringComparer.Ordinal)
+    {
+        ["kit"] = ["id", "count"],
+        ["windows"] = ["day", "start", "minutes", "surface"],
+        ["practices"] = ["day", "start", "minutes", "sport"],
+        ["fixtures"] = ["date", "start", "name"],
+    };
+
+    public static void Map(WebApplication app, FrontDesk desk)
+    {
+        app.MapGet("/settings/rules", () => Page(desk, null));
+        app.MapPost(
+            "/settings/rules/in",
+            (HttpRequest request, CancellationToken cancel) => Asked(desk, request, In, cancel)
+        );
+        app.MapPost(
+            "/settings/rules/out",
+            (HttpRequest request, CancellationToken cancel) => Asked(desk, request, Out, cancel)
+        );
+        app.MapPost(
+            "/settings/rules/limit",
+            (HttpRequest request, CancellationToken cancel) => Asked(desk, request, SetLimit, cancel)
+        );
+        app.MapPost(
+            "/settings/rules/drop",
+            (HttpRequest request, CancellationToken cancel) => Asked(desk, request, Drop, cancel)
+        );
+    }
+
+    private delegate Outcome<bool> Edit(Workbook book, string folder, Func<string, string> field);
+
+    private static async Task<IResult> Asked(FrontDesk desk, HttpRequest request, Edit edit, CancellationToken cancel)
+    {
+        IFormCollection form = await request.ReadFormAsync(cancel);
+        string said = desk.Change(squad =>
+            squad.Folder is not { } folder ? TextBook.T["rules.no-folder"]
+            : edit(desk.Book, folder, name => form[name].ToString().Trim())
+                .Then(_ => squad.ImportAgain(null, cancel))
+                .TryGet(out _, out Refusal? refusal)
+                ? TextBook.T["rules.kept"]
+            : refusal.Sentence
+        );
+        return Page(desk, said);
+    }
+
+    private static Outcome<bool> In(Workbook book, string folder, Func<string, string> field)
+    {
+        string section = field("section");
+        if (!Fields.TryGetValue(section, out string[]? names))
+        {
+            return new Refusal("There is no such list.");
+        }
+
+        (string Name, string Value)[] cells = [.. names.Select(n => (n, field(n)))];
+        if (cells.FirstOrDefault(c => c.Value.Length > 80) is { Name: { } tooLong })
+        {
+            return new Refusal($"{tooLong} is too long: 80 letters at most.");
+        }
+
+        return SquadFolderEditor
+            .SquadYaml(folder)
+            .Then(text => section == "kit" ? WithoutKit(text, field("id")) : text)
+            .Then(text => SquadYamlEditor.With(text, section, cells))
+            .Then(text => SquadFolderEditor.Keep(folder, text));
+    }
+
+    /// <summary>A new count stands for the old one; two would be read as the smaller.</summary>
+    private static Outcome<string> WithoutKit(string text, string id)
+    {
+        Outcome<string> left = text;
+        foreach (
+            string entry in SquadYamlEditor
+                .Entries(text, "kit")
+                .Where(e => e.Any(f => f.Key == "id" && f.Value == id))
+                .Select(e => SquadYamlEditor.Written(e))
+        )
+        {
+            left = left.Then(now => SquadYamlEditor.Without(now, "kit", entry));
+        }
+
+        return left;
+    }
+
+    private static Outcome<bool> Out(Workbook book, string folder, Func<string, string> field) =>
+        SquadFolderEditor
+            .SquadYaml(folder)
+            .Then(text => SquadYamlEditor.Without(text, field("section"), field("entry").ReplaceLineEndings("\n")))
+            .Then(text => SquadFolderEditor.Keep(folder, text));
+
+    private static Outcome<bool> SetLimit(Workbook book, string folder, Func<string, string> field)
+    {
+        string? athlete = field("athlete") is { Length: > 0 } id ? id : null;
+        if (athlete is not null && book.Find(athlete) is null)
+        {
+            return new Refusal("There is no such athlete.");
+        }
+
+        if (
+            !double.TryParse(field("value"), NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            || Day(field("from")) is not { } from
+            || Day(field("until")) is not { } until
+            || field("who").Length > 80
+            || field("reason").Length > 200
+        )
+        {
+            return new Refusal("Write a number, and both days as 2027-01-04.");
+        }
+
+        var asked = new LimitOverride(field("limit"), athlete, value, field("who"), field("reason"), from, until);
+        LimitBook before = LimitBook.Standard.With(
+            [.. book.Material.Squad.Overrides.Where(o => o.AthleteId == athlete)],
+            from,
+            from
+        );
+        LimitBook after = before.With([asked], from, from);
+        if (after.InForce.Length == before.InForce.Length)
+        {
+            return new Refusal(
+                after.Remarks.Length > before.Remarks.Length
+                    ? after.Remarks[^1]
+                    : "An override ends on or after the day on which it begins."
+            );
+        }
+
+        if (
+            LimitBook.Standard.Find(asked.Limit).Kind != LimitKind.Preference
+            && (asked.Who.Length == 0 || asked.Reason.Length == 0)
+        )
+        {
+            return new Refusal("Say by name who sets the limit, and why. Nothing was changed.");
+        }
+
+        return SquadFolderEditor.AddOverride(
+            folder,
+            new Dictionary<string, string>(StringComparer.Ordinal)
+            {
+                ["limit"] = asked.Limit,
+                ["athlete"] = athlete ?? "",
+                ["value"] = value.ToString("R", CultureInfo.InvariantCulture),
+                ["who"] = asked.Who,
+                ["reason"] = asked.Reason,
+                ["from"] = Dates.Iso(from),
+                ["until"] = Dates.Iso(until),
+            }
+        );
+    }
+
+    private static Outcome<bool> Drop(Workbook book, string folder, Func<string, string> field) =>
+        SquadFolderEditor.DropOverrides(
+            folder,
+            field("limit"),
+            field("athlete") is { Length: > 0 } athlete ? athlete : null
+        );
+
+    private static LocalDate? Day(string text) =>
+        LocalDatePattern.Iso.Parse(text) is { Success: true } day ? day.Value : null;
+
+    private static IResult Page(FrontDesk desk, string? says) =>
+        new RazorComponentResult<RulesPage>(
+            new
+            {
+                desk.Book,
+                Yaml = desk.Opened.Folder is { } folder
+                && SquadFolderEditor.SquadYaml(folder).TryGet(out string? text, out _)
+                    ? text
+                    : null,
+                Says = says,
+            }
+        );
+}
