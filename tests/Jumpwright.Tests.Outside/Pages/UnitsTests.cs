@@ -28,12 +28,14 @@ public class UnitsTests
             .Desk.Book.Find("a01")!
             .Profile.Current.First(e => e.Measure.Name == MeasureNames.JumpHeight)
             .Measure;
-        Match said = Regex.Match(page, @"(\d+\.\d+) ± (\d+\.\d+) in\b");
-        Assert.True(said.Success, "No height in inches stands on the page.");
-        double inches = double.Parse(said.Groups[1].Value, CultureInfo.InvariantCulture);
-        double doubt = double.Parse(said.Groups[2].Value, CultureInfo.InvariantCulture);
-        Assert.InRange(inches, Customary.InchesOf(height.Value) - 0.06, Customary.InchesOf(height.Value) + 0.06);
-        Assert.Equal(Customary.InchesOf(height.StandardUncertainty), doubt, 0.06);
+        double expected = Customary.InchesOf(height.Value);
+        double doubt = Customary.InchesOf(height.StandardUncertainty);
+        Assert.Contains(
+            Regex.Matches(page, @"(\d+\.\d+) ± (\d+\.\d+) in\b"),
+            m =>
+                Math.Abs(double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture) - expected) <= 0.06
+                && Math.Abs(double.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture) - doubt) <= 0.06
+        );
 
         var (card, item) = site
             .Desk.Book.PlanOrNull!.Cards.SelectMany(c => c.Items.Select(i => (c, i)))
