@@ -28,7 +28,7 @@ internal sealed class TextBook
         Find(key) ?? throw new MissingManifestResourceException($"There is no text '{key}'.");
 
     /// <summary>The text in the language of the request, or null where there is none of that key.</summary>
-    public string? Find(string key) => Of(Speech.Now.Language, key);
+    public static string? Find(string key) => Of(Speech.Now.Language, key);
 
     /// <summary>The text with its gaps filled.</summary>
     public string this[string key, params object?[] filled] =>
