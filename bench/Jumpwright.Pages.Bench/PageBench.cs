@@ -25,6 +25,7 @@ internal static class PageBench
         using Process served = Process.Start(
             new ProcessStartInfo("dotnet", [program, "serve", folder, "--from", "2027-01-04", "--port", $"{port}"])
             {
+                UseShellExecute = false,
                 RedirectStandardError = true,
                 RedirectStandardOutput = true,
             }

@@ -98,7 +98,7 @@ public partial class LanguageTests
             text,
             @"^\s*(@(if|else|foreach|for|switch)\b.*|else( if)?\b.*|(var|string)\s.*;|\{|\})\s*$",
             "",
-            RegexOptions.Multiline
+            RegexOptions.Multiline | RegexOptions.ExplicitCapture
         );
         text = Regex.Replace(text, "=\"@\\((?:[^()]|\\((?:[^()]|\\([^()]*\\))*\\))*\\)\"", "=\"\"");
         text = Regex.Replace(text, "=\"@[^<>]*?\\]\"(?=[\\s/>])", "=\"\"");
