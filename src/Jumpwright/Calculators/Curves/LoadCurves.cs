@@ -39,6 +39,11 @@ public static class LoadCurves
             );
         }
 
+        if (input.LimitKg is { } limit)
+        {
+            bad ??= Input.Outside("The heaviest load allowed", limit, 0, 300, "kg");
+        }
+
         if (bad is not null)
         {
             return bad;
