@@ -105,7 +105,7 @@ public sealed record ValidationReport(
             Sway is a real motion of the centre of mass (0.3–3 Hz) from which the movement is solved; "slow disturbance" is a force
             of the same colour that no motion explains. A recording can't tell the two apart, so the engine's doubt allows for both:
             it is too wide where people really sway and too narrow where the slow force is the device's, and right over both.
-            Noise is white. A height that may well be a centimetre off (3.3 u) is named doubtful: above all drop jumps and box jumps
+            Noise is white. A height that may well be a centimetre off (a house bound on how likely that is) is named doubtful: above all drop and box jumps
             with little or restless standing.
 
 
