@@ -66,7 +66,7 @@ public sealed class NewUserTests(ServedDemo demo)
             Assert.Contains("There is no symptom report", await page.Locator("main").InnerTextAsync());
             await page.ClickAsync("text=Ask, and write it down");
             await page.FillAsync("#score", "0");
-            await page.ClickAsync("text=Write it down");
+            await page.ClickAsync("button:text-is('Write it down')");
             await page.WaitForURLAsync("**#symptoms");
             Assert.DoesNotContain("There is no symptom report", await page.Locator("main").InnerTextAsync());
             await Shot("athlete");
