@@ -27,7 +27,7 @@ internal static class LargeSquad
     {
         Directory.CreateDirectory(Path.Combine(folder, "recordings"));
         File.WriteAllText(Path.Combine(folder, "squad.yaml"), Squad);
-        var people = new StringBuilder("id,name,birth_date,sex,body_mass_kg,stature_m,sport,level\n");
+        var people = new StringBuilder("id,name,birth_date,sex,body_mass_kg,stature_m,sport,level,operation_date,operation_site,operation_side\n");
         var symptoms = new StringBuilder("athlete,date,site,side,tissue,named_by,kind,when,score_0_10,note\n");
         var table = new StringBuilder("file,athlete,date,task,body_mass_kg\n");
         var real = new StringBuilder(
@@ -40,7 +40,7 @@ internal static class LargeSquad
             int mass = 55 + (a % 45);
             people.Append(
                 Invariant(
-                    $"{id},Athlete {a + 1},{1995 + (a % 12)}-03-14,{(a % 2 == 0 ? "female" : "male")},{mass},1.80,volleyball,intermediate\n"
+                    $"{id},Athlete {a + 1},{1995 + (a % 12)}-03-14,{(a % 2 == 0 ? "female" : "male")},{mass},1.80,volleyball,intermediate,,,\n"
                 )
             );
             symptoms.Append(Invariant($"{id},2027-01-02,knee,both,,,pain,after,0,\n"));

@@ -54,7 +54,7 @@ public sealed class StoreOfEveryVersionTests : IDisposable
             StoredSquad squad = store.Load().Require();
             Assert.Equal(["Ada", "Ben"], squad.Histories.Select(h => h.Athlete.Name));
             Assert.Equal(6, squad.Recordings.Length);
-            Assert.Equal(8, squad.Histories.Sum(h => h.Trials.Length));
+            Assert.Equal([8, 4], squad.Histories.Select(h => h.Trials.Length));
             Assert.Equal("knee", Assert.Single(squad.Histories[1].Symptoms).Site.ToString(), ignoreCase: true);
             Assert.Single(squad.Histories[1].Restrictions);
             Assert.Single(squad.Histories[0].Completed);
