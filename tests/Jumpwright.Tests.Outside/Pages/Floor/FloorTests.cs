@@ -178,7 +178,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("body[data-ready]");
         await page.Locator("[data-key^='open ']").Last.ClickAsync();
-        ILocator pain = page.Locator(".work-now details").Last;
+        ILocator pain = page.Locator(".work-now details:has-text(\"Pain at rest\")").Last;
         await pain.Locator("summary").ClickAsync();
         await pain.Locator("button", new LocatorLocatorOptions { HasTextString = "6" }).ClickAsync();
         await page.WaitForSelectorAsync("#alarms p");
