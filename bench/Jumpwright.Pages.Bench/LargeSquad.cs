@@ -27,7 +27,9 @@ internal static class LargeSquad
     {
         Directory.CreateDirectory(Path.Combine(folder, "recordings"));
         File.WriteAllText(Path.Combine(folder, "squad.yaml"), Squad);
-        var people = new StringBuilder("id,name,birth_date,sex,body_mass_kg,stature_m,sport,level,operation_date,operation_site,operation_side\n");
+        var people = new StringBuilder(
+            "id,name,birth_date,sex,body_mass_kg,stature_m,sport,level,operation_date,operation_site,operation_side\n"
+        );
         var symptoms = new StringBuilder("athlete,date,site,side,tissue,named_by,kind,when,score_0_10,note\n");
         var table = new StringBuilder("file,athlete,date,task,body_mass_kg\n");
         var real = new StringBuilder(
