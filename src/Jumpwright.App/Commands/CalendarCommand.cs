@@ -67,17 +67,17 @@ internal sealed class CalendarCommand : ITaughtCommand
                     throw new UsageException($"There is no athlete '{only}' in this squad.");
                 }
 
-                PlannedWeek week = await PlanCommand.Planned(
-                    terminal,
-                    opened.Material,
-                    parsed.GetValue(from),
-                    parsed.GetValue(weeks),
-                    null,
-                    cancel
-                );
-                if (PlanCommand.ExitOf(week.Plan) != ExitCodes.Done)
+                if (
+                    await PlanCommand.Found(
+                        terminal,
+                        opened.Material,
+                        parsed.GetValue(from),
+                        parsed.GetValue(weeks),
+                        cancel
+                    )
+                    is not { } week
+                )
                 {
-                    PlanText.Write(week, opened.Material, terminal.Error);
                     return ExitCodes.NoPlan;
                 }
 

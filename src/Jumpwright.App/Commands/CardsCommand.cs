@@ -57,17 +57,17 @@ internal sealed class CardsCommand : ITaughtCommand
             async (parsed, cancel) =>
             {
                 using OpenedSquad opened = await SquadArgument.Open(terminal, parsed.GetRequiredValue(squad), cancel);
-                PlannedWeek week = await PlanCommand.Planned(
-                    terminal,
-                    opened.Material,
-                    parsed.GetValue(from),
-                    parsed.GetValue(weeks),
-                    null,
-                    cancel
-                );
-                if (PlanCommand.ExitOf(week.Plan) != ExitCodes.Done)
+                if (
+                    await PlanCommand.Found(
+                        terminal,
+                        opened.Material,
+                        parsed.GetValue(from),
+                        parsed.GetValue(weeks),
+                        cancel
+                    )
+                    is not { } week
+                )
                 {
-                    PlanText.Write(week, opened.Material, terminal.Error);
                     return ExitCodes.NoPlan;
                 }
 

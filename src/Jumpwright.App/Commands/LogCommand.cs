@@ -64,17 +64,17 @@ internal sealed class LogCommand : ITaughtCommand
                 }
 
                 using OpenedSquad opened = await SquadArgument.Open(terminal, path, cancel);
-                PlannedWeek week = await PlanCommand.Planned(
-                    terminal,
-                    opened.Material,
-                    parsed.GetValue(from),
-                    parsed.GetValue(weeks),
-                    null,
-                    cancel
-                );
-                if (PlanCommand.ExitOf(week.Plan) != ExitCodes.Done)
+                if (
+                    await PlanCommand.Found(
+                        terminal,
+                        opened.Material,
+                        parsed.GetValue(from),
+                        parsed.GetValue(weeks),
+                        cancel
+                    )
+                    is not { } week
+                )
                 {
-                    PlanText.Write(week, opened.Material, terminal.Error);
                     return ExitCodes.NoPlan;
                 }
 

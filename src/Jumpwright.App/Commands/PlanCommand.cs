@@ -111,6 +111,26 @@ internal sealed class PlanCommand : ITaughtCommand
         return planned.TryGet(out PlannedWeek? week, out Refusal? refusal) ? week : throw new RefusedException(refusal);
     }
 
+    /// <summary>The planned weeks of a command that needs a plan; null where there is none, which is then told on the error stream.</summary>
+    /// <exception cref="RefusedException">Nothing could be asked of the planner.</exception>
+    public static async Task<PlannedWeek?> Found(
+        Terminal terminal,
+        SquadMaterial material,
+        NodaTime.LocalDate from,
+        int weeks,
+        CancellationToken cancel
+    )
+    {
+        PlannedWeek week = await Planned(terminal, material, from, weeks, null, cancel);
+        if (ExitOf(week.Plan) == ExitCodes.Done)
+        {
+            return week;
+        }
+
+        PlanText.Write(week, material, terminal.Error);
+        return null;
+    }
+
     /// <summary>0 with a plan, 4 without.</summary>
     public static int ExitOf(Plan plan) =>
         plan.Status is PlanStatus.Optimal or PlanStatus.Feasible ? ExitCodes.Done : ExitCodes.NoPlan;
