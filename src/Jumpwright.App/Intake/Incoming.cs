@@ -300,14 +300,12 @@ internal sealed class Incoming(FrontDesk desk)
 
     private static string Number(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";
 
-    /// <summary>Replaces trials.csv at once: a kill leaves the old one or the new one, never half of it.</summary>
+    /// <summary>Replaces trials.csv at once.</summary>
     private static void Replace(string folder, Func<ReadOnlySpan<byte>, byte[]> edit)
     {
         string path = Path.Combine(folder, SquadTables.Trials);
         byte[] before = File.Exists(path) ? File.ReadAllBytes(path) : [];
-        string beside = path + ".new";
-        File.WriteAllBytes(beside, edit(before));
-        File.Move(beside, path, overwrite: true);
+        WholeFile.Replace(path, edit(before));
     }
 
     /// <summary>One part of a name, without what could mislead a file system or a reader.</summary>

@@ -35,9 +35,7 @@ public static class FolderEraser
             byte[] after = RowCutter.Without(before, table == SquadTables.Athletes ? "id" : "athlete", athlete);
             if (!after.AsSpan().SequenceEqual(before))
             {
-                string beside = path + ".new";
-                File.WriteAllBytes(beside, after);
-                File.Move(beside, path, overwrite: true);
+                WholeFile.Replace(path, after);
                 touched++;
             }
         }

@@ -66,9 +66,7 @@ public static class SquadFolderEditor
         string path = Path.Combine(folder, name);
         try
         {
-            string beside = path + ".new";
-            File.WriteAllBytes(beside, bytes);
-            File.Move(beside, path, overwrite: true);
+            WholeFile.Replace(path, bytes);
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

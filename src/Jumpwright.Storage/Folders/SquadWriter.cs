@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using System.Text.RegularExpressions;
 using Jumpwright.Quantities;
+using Jumpwright.Storage.Folders.Calendars;
 using Jumpwright.Storage.Folders.Csv;
 using NodaTime;
 using NodaTime.Text;
@@ -12,24 +12,10 @@ namespace Jumpwright.Storage.Folders;
 /// Begins a squad in a folder and adds to it: an athlete, a training window, kit. What a person wrote there stays as it is, and what
 /// can't be added in that way is refused with what to do.
 /// </summary>
-public static partial class SquadWriter
+public static class SquadWriter
 {
     /// <summary>Columns of a new athletes.csv.</summary>
-    public static IReadOnlyList<string> AthleteColumns { get; } =
-    [
-        "id",
-        "name",
-        "birth_date",
-        "sex",
-        "body_mass_kg",
-        "stature_m",
-        "sport",
-        "level",
-        "operation_date",
-        "operation_site",
-        "operation_side",
-        "note",
-    ];
+    public static IReadOnlyList<string> AthleteColumns => TableSchema.Athletes.Columns;
 
     /// <summary>Whether the folder holds a squad already.</summary>
     public static bool IsSquad(string folder) =>
@@ -77,7 +63,7 @@ public static partial class SquadWriter
         }
 
         var row = new Dictionary<string, string>(cells, StringComparer.Ordinal) { ["id"] = Id(n) };
-        Replace(path, RowAppender.With(table, row));
+        WholeFile.Replace(path, RowAppender.With(table, row));
         return Id(n);
 
         static string Id(int number) => "a" + number.ToString("00", CultureInfo.InvariantCulture);
@@ -89,11 +75,13 @@ public static partial class SquadWriter
             ? new Refusal("A session takes 10 to 240 minutes.")
             : Edit(
                 folder,
-                lines =>
-                    Add(
-                        lines,
+                text =>
+                    SquadYamlEditor.With(
+                        text,
                         "windows",
-                        $"{{day: {day.ToString().ToLowerInvariant()}, start: \"{LocalTimePattern.CreateWithInvariantCulture("HH:mm").Format(start)}\", minutes: {minutes.ToString(CultureInfo.InvariantCulture)}}}"
+                        ("day", day.ToString().ToLowerInvariant()),
+                        ("start", LocalTimePattern.CreateWithInvariantCulture("HH:mm").Format(start)),
+                        ("minutes", minutes.ToString(CultureInfo.InvariantCulture))
                     )
             );
 
@@ -101,94 +89,15 @@ public static partial class SquadWriter
     public static Outcome<bool> SetKit(string folder, string id, int count) =>
         count is < 0 or > 99
             ? new Refusal("A count of kit is 0 to 99.")
-            : Edit(
-                folder,
-                lines =>
-                {
-                    string number = count.ToString(CultureInfo.InvariantCulture);
-                    for (int i = 0; i < lines.Count; i++)
-                    {
-                        if (KitLine().Match(lines[i]) is { Success: true } match && match.Groups["id"].Value == id)
-                        {
-                            lines[i] = match.Groups["before"].Value + number + match.Groups["after"].Value;
-                            return null;
-                        }
-                    }
+            : Edit(folder, text => SquadYamlEditor.WithKit(text, id, count.ToString(CultureInfo.InvariantCulture)));
 
-                    return Add(lines, "kit", $"{{id: {id}, count: {number}}}");
-                }
-            );
-
-    private static Outcome<bool> Edit(string folder, Func<List<string>, Refusal?> edit)
-    {
-        string path = Path.Combine(folder, SquadTables.Squad);
-        List<string> lines = File.Exists(path) ? [.. File.ReadAllLines(path)] : [];
-        if (edit(lines) is { } refusal)
-        {
-            return refusal;
-        }
-
-        Replace(path, Encoding.UTF8.GetBytes(string.Join('\n', lines) + "\n"));
-        return true;
-    }
-
-    /// <summary>Adds an item at the end of a list that stands line by line; one that stands otherwise is its keeper's to edit.</summary>
-    private static Refusal? Add(List<string> lines, string key, string item)
-    {
-        int at = lines.FindIndex(l => l.StartsWith(key + ":", StringComparison.Ordinal));
-        if (at < 0)
-        {
-            lines.AddRange([key + ":", "  - " + item]);
-            return null;
-        }
-
-        string rest = lines[at][(key.Length + 1)..].Split('#')[0].Trim();
-        if (rest == "[]")
-        {
-            lines[at] = key + ":";
-        }
-        else if (rest.Length > 0)
-        {
-            return new Refusal(
-                $"squad.yaml writes {key} in one line, which is not changed from here: edit it in the file."
-            );
-        }
-
-        int last = at;
-        string indent = "  ";
-        for (int i = at + 1; i < lines.Count && (lines[i].Length == 0 || lines[i][0] is ' ' or '-' or '#'); i++)
-        {
-            if (lines[i].TrimStart().StartsWith("- ", StringComparison.Ordinal))
-            {
-                indent = lines[i][..lines[i].IndexOf('-', StringComparison.Ordinal)];
-            }
-
-            if (lines[i].Trim().Length > 0 && lines[i][0] != '#')
-            {
-                last = i;
-            }
-        }
-
-        lines.Insert(last + 1, indent + "- " + item);
-        return null;
-    }
+    private static Outcome<bool> Edit(string folder, Func<string, Outcome<string>> edit) =>
+        (File.Exists(Path.Combine(folder, SquadTables.Squad)) ? SquadFolderEditor.SquadYaml(folder) : "")
+            .Then(edit)
+            .Then(text => SquadFolderEditor.Keep(folder, text));
 
     private static string Quoted(string text) =>
         "\""
         + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)
         + "\"";
-
-    /// <summary>A kill leaves the old file or the new one, never half of it.</summary>
-    private static void Replace(string path, byte[] bytes)
-    {
-        File.WriteAllBytes(path + ".new", bytes);
-        File.Move(path + ".new", path, overwrite: true);
-    }
-
-    [GeneratedRegex(
-        @"^(?<before>\s*-\s*\{\s*id:\s*(?<id>[a-z0-9-]+)\s*,\s*count:\s*)\d+(?<after>\s*\}.*)$",
-        RegexOptions.None,
-        1000
-    )]
-    private static partial Regex KitLine();
 }

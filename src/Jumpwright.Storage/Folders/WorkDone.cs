@@ -104,10 +104,7 @@ public static class WorkDone
                     table = RowAppender.With(table, row.Cells(TableSchema.Completed.Columns));
                 }
 
-                // Written beside it and moved over it, so that no moment has half a table.
-                string beside = path + ".new";
-                File.WriteAllBytes(beside, table);
-                File.Move(beside, path, overwrite: true);
+                WholeFile.Replace(path, table);
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

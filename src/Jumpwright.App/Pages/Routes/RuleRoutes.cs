@@ -79,26 +79,12 @@ internal static class RuleRoutes
 
         return SquadFolderEditor
             .SquadYaml(folder)
-            .Then(text => section == "kit" ? WithoutKit(text, field("id")) : text)
-            .Then(text => SquadYamlEditor.With(text, section, cells))
+            .Then(text =>
+                section == "kit"
+                    ? SquadYamlEditor.WithKit(text, field("id"), field("count"))
+                    : SquadYamlEditor.With(text, section, cells)
+            )
             .Then(text => SquadFolderEditor.Keep(folder, text));
-    }
-
-    /// <summary>A new count stands for the old one; two would be read as the smaller.</summary>
-    private static Outcome<string> WithoutKit(string text, string id)
-    {
-        Outcome<string> left = text;
-        foreach (
-            string entry in SquadYamlEditor
-                .Entries(text, "kit")
-                .Where(e => e.Any(f => f.Key == "id" && f.Value == id))
-                .Select(e => SquadYamlEditor.Written(e))
-        )
-        {
-            left = left.Then(now => SquadYamlEditor.Without(now, "kit", entry));
-        }
-
-        return left;
     }
 
     private static Outcome<bool> Out(Workbook book, string folder, Func<string, string> field) =>

@@ -57,6 +57,43 @@ public static class SquadYamlEditor
         return Checked(text, lines);
     }
 
+    /// <summary>The text with that count of a kit: where it stands already only its number changes, else it is one entry more.</summary>
+    /// <param name="text">squad.yaml.</param>
+    /// <param name="id">Id of the kit.</param>
+    /// <param name="count">A whole number, as it is to be written.</param>
+    public static Outcome<string> WithKit(string text, string id, string count)
+    {
+        YamlScalarNode[] counts =
+        [
+            .. (List(text, "kit")?.Children ?? [])
+                .OfType<YamlMappingNode>()
+                .Where(c =>
+                    c.Children.Any(f =>
+                        f is { Key: YamlScalarNode { Value: "id" }, Value: YamlScalarNode v } && v.Value == id
+                    )
+                )
+                .SelectMany(c => c.Children)
+                .Where(f => f.Key is YamlScalarNode { Value: "count" })
+                .Select(f => f.Value)
+                .OfType<YamlScalarNode>(),
+        ];
+        if (counts.Length == 0)
+        {
+            return With(text, "kit", ("id", id), ("count", count));
+        }
+
+        List<string> lines = [.. text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n')];
+        // From the back, so that the places of those before stay where they were read.
+        foreach (YamlScalarNode old in counts.OrderByDescending(c => c.Start.Index))
+        {
+            int at = (int)old.Start.Line - 1;
+            string line = lines[at];
+            lines[at] = line[..((int)old.Start.Column - 1)] + Quoted(count) + line[((int)old.End.Column - 1)..];
+        }
+
+        return Checked(text, lines);
+    }
+
     /// <summary>The text without the first entry that holds just these fields.</summary>
     public static Outcome<string> Without(string text, string section, string entry)
     {
@@ -112,7 +149,10 @@ public static class SquadYamlEditor
     /// <summary>Always in quotation marks but for plain words and whole numbers, so that no text can mean anything else.</summary>
     private static string Quoted(string value)
     {
-        bool plain = value.All(c => char.IsAsciiLetterOrDigit(c) || c == '-') && char.IsAsciiLetterOrDigit(value[0]);
+        bool plain =
+            value.Length > 0
+            && value.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
+            && char.IsAsciiLetterOrDigit(value[0]);
         if (plain && value is not ("true" or "false" or "null" or "yes" or "no" or "on" or "off"))
         {
             return value;
