@@ -35,13 +35,14 @@ internal static class Leading
 
     private static int FirstOn(Plate plate, ReadOnlyMemory<double> side, Instant touchDown)
     {
-        double[] force = plate.OwnZero(side);
+        ReadOnlySpan<double> raw = side.Span;
+        double zeroN = plate.ZeroOf(side);
         double on = Math.Max(Math.Max(OnPart * plate.Levels.LoadN, 8 * plate.Levels.NoiseN), 10);
         int from = Math.Max((int)(touchDown.Sample - (BeforeS * plate.RateHz)), 0);
-        int to = Math.Min((int)(touchDown.Sample + (WithinS * plate.RateHz)), force.Length);
+        int to = Math.Min((int)(touchDown.Sample + (WithinS * plate.RateHz)), raw.Length);
         for (int i = from; i < to; i++)
         {
-            if (force[i] > on)
+            if (raw[i] - zeroN > on)
             {
                 return i;
             }

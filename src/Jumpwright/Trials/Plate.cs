@@ -107,13 +107,13 @@ internal sealed class Plate
     /// <summary>One plate's samples with its own zero corrected, N.</summary>
     public double[] OwnZero(ReadOnlyMemory<double> plateN)
     {
-        ReadOnlySpan<double> raw = plateN.Span;
-        EmptyPlate own = EmptyPlate.Of(raw, RateHz, Contacts, default);
-        var force = new double[raw.Length];
-        Samples.Less(raw, own.ZeroN, force);
-
+        var force = new double[plateN.Length];
+        Samples.Less(plateN.Span, ZeroOf(plateN), force);
         return force;
     }
+
+    /// <summary>What one plate shows while nobody is on it, N.</summary>
+    public double ZeroOf(ReadOnlyMemory<double> plateN) => EmptyPlate.Of(plateN.Span, RateHz, Contacts, default).ZeroN;
 
     public double TimeS(double sample) => Recording.TimeS(sample);
 
