@@ -78,7 +78,8 @@ internal static class Loads
     {
         LimitBook limits = LimitBook.For(history, day);
         double most = range.MaxShare * massKg;
-        double wished = Math.Clamp(limits["light-load"], range.MinShare, range.MaxShare) * massKg;
+        double light = Math.Clamp(limits["light-load"], range.MinShare, range.MaxShare) * massKg;
+        double wished = light;
         string why = $"of body mass, bar included (range {100 * range.MinShare:0}–{100 * range.MaxShare:0} %)";
         if (exercise.ContactsPerRep > 0 && LoadedJumps.Of(history, day) is { HeaviestKg: > 0 } jumps)
         {
@@ -93,7 +94,13 @@ internal static class Loads
                     $"{why}; {from:0.0} to {to:0.0} m/s at take-off came with {curve.FromKg:0.#} to {curve.ToKg:0.#} kg in this athlete's own jumps, the lightest is enough";
             }
 
-            wished = Math.Min(wished, most);
+            // What the athlete's own jumps point to never loosens what the squad calls light.
+            if (wished > light)
+            {
+                why = $"{why}; more than {light:0.#} kg does not count as light here";
+            }
+
+            wished = Math.Min(Math.Min(wished, most), light);
             why = $"{why}; at most {bound:0.#} kg, {Bounds.Share.Value:0} % of the heaviest jumped with";
         }
 

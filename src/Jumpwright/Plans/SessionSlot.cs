@@ -1,3 +1,4 @@
+using Jumpwright.Athletes;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -10,6 +11,9 @@ namespace Jumpwright.Plans;
 /// <param name="StartUtc">Start as an instant; recovery is counted in UTC.</param>
 public sealed record SessionSlot(string Id, LocalDate Date, LocalTime Start, int Minutes, Instant StartUtc)
 {
+    /// <summary>What is jumped on, wherever the session is moved to; null when it is not said.</summary>
+    public Surface? Surface { get; init; }
+
     public Instant EndUtc => StartUtc + Duration.FromMinutes(Minutes);
 
     /// <summary>What a session of that day and start is called, for example <c>2027-01-05-am</c>: before noon am, from noon on pm.</summary>

@@ -301,4 +301,19 @@ public class DoseTests
         );
         Assert.Equal("Stop when pain is above 2 of 10.", new StopRule(null, null, null, 2, false).Sentence());
     }
+
+    [Fact]
+    public void HexBarJump_WhatTheSquadCallsLight_IsNotLoosenedByTheAthletesOwnJumps()
+    {
+        // Jumps with up to 30 kg point to some 25 kg; 20 % of 80 kg is the most that counts as light until somebody says otherwise.
+        History jumped = Loaded((0, 0.36), (15, 0.32), (30, 0.28));
+        Dose dose = Of("hex-bar-jump", jumped).Require();
+        Assert.True(dose.ExternalLoadKg <= 16, $"{dose.ExternalLoadKg} kg");
+        Assert.Contains("does not count as light", dose.LoadBasis, StringComparison.Ordinal);
+        History freer = jumped with
+        {
+            Overrides = [new LimitOverride("light-load", null, 0.4, LimitOverride.Policy, "written there", null, null)],
+        };
+        Assert.InRange(Of("hex-bar-jump", freer).Require().ExternalLoadKg!.Value, 20, 32);
+    }
 }

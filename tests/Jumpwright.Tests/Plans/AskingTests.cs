@@ -227,4 +227,33 @@ public class AskingTests
             r => r.Contains("does not say what 1 of the sessions", StringComparison.Ordinal)
         );
     }
+
+    [Fact]
+    public void Request_SessionMovedToAnotherDay_TakesItsHardFloorAlong()
+    {
+        Squad squad = Club(
+            "UTC",
+            new TrainingWindow(IsoDayOfWeek.Monday, new LocalTime(17, 0), 45) { Surface = Surface.Hard },
+            new TrainingWindow(IsoDayOfWeek.Thursday, new LocalTime(17, 0), 45) { Surface = Surface.Grass }
+        );
+        AthleteRequest athlete = Assert.Single(
+            Requests
+                .For(
+                    squad,
+                    [Of(Somebody(TrainingLevel.Beginner, new LocalDate(2000, 1, 1)))],
+                    Catalogue.Standard,
+                    Monday,
+                    1,
+                    null,
+                    Amendments.None with
+                    {
+                        Moved = [new MovedSession("2027-01-04-pm", Monday.PlusDays(1), new LocalTime(17, 0))],
+                    }
+                )
+                .Require()
+                .Athletes
+        );
+        Assert.Contains(athlete.RulingsOn(Monday.PlusDays(1)), r => r.LimitId == "hard-floor");
+        Assert.DoesNotContain(athlete.RulingsOn(Monday.PlusDays(3)), r => r.LimitId == "hard-floor");
+    }
 }

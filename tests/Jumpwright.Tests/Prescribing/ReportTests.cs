@@ -152,4 +152,27 @@ public class ReportTests
         Assert.DoesNotContain("strength-speed", all, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("speed-strength", all, StringComparison.OrdinalIgnoreCase);
     }
+
+    [Fact]
+    public void NextTests_OnADayTooHotToTrain_NoneIsOffered()
+    {
+        ImmutableArray<History> athletes = [.. Enumerable.Range(1, 6).Select(Athlete)];
+        int Offered(Squad squad) =>
+            Reporting
+                .Prescriptions(squad, athletes, Catalogue.Standard, Story.Today)
+                .Sum(p => p.NextTests.Count(t => t.Test.TryGet(out _, out _)));
+        Squad equipped = Club with
+        {
+            Kit =
+            [
+                .. Catalogue
+                    .Standard.Exercises.SelectMany(e => e.Kit)
+                    .Select(k => k.Id)
+                    .Distinct()
+                    .Select(k => new KitCount(k, 2)),
+            ],
+        };
+        Assert.True(Offered(equipped) > 0);
+        Assert.Equal(0, Offered(equipped with { Weather = [new(Story.Today, 36, 60)] }));
+    }
 }

@@ -48,7 +48,14 @@ internal sealed class AthleteAsking
                 day =>
                     SafetyRules
                         .For(history, day, known)
-                        .AddRange(ConditionRules.For(squad, day, LimitBook.For(history, day)))
+                        .AddRange(
+                            ConditionRules.For(
+                                squad,
+                                day,
+                                request.Slots.Where(s => s.Date == day).Select(s => s.Surface),
+                                LimitBook.For(history, day)
+                            )
+                        )
             );
         bool soreAchilles = _rulings.Values.Any(day => day.Any(r => r.Effect is NoAnkleSprings));
         _wanting = new Wanting(_profile, _ladder, history, request.From, soreAchilles);

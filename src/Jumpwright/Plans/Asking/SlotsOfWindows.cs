@@ -29,6 +29,9 @@ internal static class SlotsOfWindows
 
                 slots.Add(
                     new(id, day, window.Start, window.Minutes, zone.AtLeniently(day.At(window.Start)).ToInstant())
+                    {
+                        Surface = window.Surface,
+                    }
                 );
             }
         }

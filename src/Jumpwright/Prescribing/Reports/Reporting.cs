@@ -11,6 +11,7 @@ using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Safety;
+using Jumpwright.Safety.Conditions;
 using Jumpwright.Trials;
 using NodaTime;
 
@@ -130,7 +131,9 @@ public static class Reporting
     )
     {
         HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
-        ImmutableArray<Ruling> rulings = SafetyRules.For(history, asOf, ids);
+        ImmutableArray<Ruling> rulings = SafetyRules
+            .For(history, asOf, ids)
+            .AddRange(ConditionRules.For(squad, asOf, LimitBook.For(history, asOf)));
         Profile profile = profiles[history.Athlete.Id];
         Ladder ladder = Ladders.For(profile, history, catalogue, asOf);
         var gate = new TestGate(history, ladder, rulings, catalogue, squad.Fixtures, squad.Kit, asOf);

@@ -11,15 +11,22 @@ public static class ConditionRules
     private static readonly Source Handbook = SafetySources.Handbook;
     private static readonly Source HeatStand = Bibliography.Get("armstrong-2007");
 
-    /// <summary>Rulings of the day for everybody in the squad.</summary>
+    /// <summary>Rulings of the day for everybody in the squad, with the floors of its weekly windows.</summary>
     /// <param name="squad">Windows with their surface, and the air of single days.</param>
     /// <param name="day">The day.</param>
     /// <param name="limits">The limits of that day.</param>
     public static ImmutableArray<Ruling> For(Squad squad, LocalDate day, LimitBook limits)
     {
         ArgumentNullException.ThrowIfNull(squad);
+        return For(squad, day, squad.Windows.Where(w => w.Day == day.DayOfWeek).Select(w => w.Surface), limits);
+    }
+
+    /// <summary>The same with the floors of the sessions that are held that day: a moved session keeps its floor.</summary>
+    public static ImmutableArray<Ruling> For(Squad squad, LocalDate day, IEnumerable<Surface?> floors, LimitBook limits)
+    {
+        ArgumentNullException.ThrowIfNull(squad);
         ArgumentNullException.ThrowIfNull(limits);
-        return [.. OfTheFloor(squad, day), .. OfTheAir(squad, day, limits)];
+        return [.. OfTheFloor(floors, day), .. OfTheAir(squad, day, limits)];
     }
 
     /// <summary>What has to be said once of a plan's days: floors that nobody named.</summary>
@@ -34,16 +41,13 @@ public static class ConditionRules
         }
     }
 
-    private static IEnumerable<Ruling> OfTheFloor(Squad squad, LocalDate day)
+    private static IEnumerable<Ruling> OfTheFloor(IEnumerable<Surface?> floors, LocalDate day)
     {
-        // Two windows of a day share its rulings, so the harder floor counts for both.
-        TrainingWindow? hard = squad.Windows.FirstOrDefault(w =>
-            w.Day == day.DayOfWeek && (w.Surface is Surface.Hard or Surface.Unknown)
-        );
-        if (hard is not null)
+        // Two sessions of a day share its rulings, so the harder floor counts for both.
+        if (floors.FirstOrDefault(f => f is Surface.Hard or Surface.Unknown) is { } hard)
         {
             string floor =
-                hard.Surface == Surface.Hard
+                hard == Surface.Hard
                     ? "The floor is hard"
                     : "The floor is one that nobody here knows, and counts as hard";
             yield return new(
