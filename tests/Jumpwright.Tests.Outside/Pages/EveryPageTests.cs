@@ -156,6 +156,7 @@ public class EveryPageTests(ServedDemo demo)
         ILocator origin = page.Locator("#measures ~ table .origin").First;
         await origin.Locator("summary").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
+        await origin.And(page.Locator("[open]")).WaitForAsync();
         string says = await origin.InnerTextAsync();
         foreach (
             string part in new[]
@@ -199,12 +200,12 @@ public class EveryPageTests(ServedDemo demo)
         await page.Keyboard.PressAsync("Tab");
         Assert.Equal("#content", await page.EvaluateAsync<string>("document.activeElement.getAttribute('href')"));
         await page.Keyboard.PressAsync("Enter");
-        Assert.EndsWith("#content", page.Url, StringComparison.Ordinal);
+        await page.WaitForURLAsync("**/athletes/a01#content");
 
         ILocator folded = page.Locator("main details").First;
         await folded.Locator("summary").First.FocusAsync();
         await page.Keyboard.PressAsync("Enter");
-        Assert.True(await folded.EvaluateAsync<bool>("d => d.open"));
+        await folded.And(page.Locator("[open]")).WaitForAsync();
         await page.CloseAsync();
     }
 
