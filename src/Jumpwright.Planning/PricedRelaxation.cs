@@ -172,6 +172,43 @@ internal sealed class PricedRelaxation : IDisposable
         return (extra.ToImmutableDictionary(), constant);
     }
 
+    /// <summary>
+    /// After <see cref="At"/>: what later sessions gain from each literal through the rows that tie them, in parts of a thousandth
+    /// of a point: more load in one week lets the next grow, and an easy exercise opens a hard one.
+    /// </summary>
+    /// <param name="fine">How many parts.</param>
+    /// <param name="weekOf">The week of a session, counted on.</param>
+    public ImmutableDictionary<(string, string, int), long> Ahead(long fine, Func<string, int> weekOf)
+    {
+        Dictionary<(string, string, int), long> ahead = [];
+        for (int i = 0; i < _rows.Count; i++)
+        {
+            if (!_coupling.Contains(_constraintOf[i]))
+            {
+                continue;
+            }
+
+            (int[] columns, long[] factors, long low, long high) = _rows[i];
+            long dual = _sign * (long)Math.Round(_constraints[i].DualValue() * fine);
+            if (dual == 0 || (dual > 0 && high >= Unbounded) || (dual < 0 && low <= -Unbounded))
+            {
+                continue;
+            }
+
+            int last = columns.Max(c => weekOf(_literals[c].Session));
+            for (int j = 0; j < columns.Length; j++)
+            {
+                var name = _literals[columns[j]];
+                if (weekOf(name.Session) < last)
+                {
+                    ahead[name] = ahead.GetValueOrDefault(name) - (dual * factors[j]);
+                }
+            }
+        }
+
+        return ahead.ToImmutableDictionary();
+    }
+
     public void Dispose() => _solver.Dispose();
 
     /// <summary>Σ dual × right side + Σ best of what each column has left, in parts of a thousandth of a point.</summary>

@@ -21,6 +21,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     private const double Hot = 8;
 
     private const double HotOnFloors = 5;
+    private const double HotAfterExact = 1;
     private const double HotWithKept = 1;
     private const double Cold = 0.25;
 
@@ -42,7 +43,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     }
 
     /// <summary>One athlete after the other on floors that hold all others; nobody's visit ends worse than it began.</summary>
-    public void OnFloors(double units, long bound)
+    public void OnFloors(double units, long bound, SquadBound known)
     {
         int turns = Math.Clamp((int)(units / 8) + 2, 3, 12);
         int each = Each(MovesOnFloors, units, turns);
@@ -58,7 +59,24 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                 AthleteSearch search = squad.Searches[(n + (7 * turn)) % squad.Searches.Length];
                 long[] lent = [.. left.Select((l, k) => l + search.KitUsed[k])];
                 search.Lend(lent, none);
-                search.Anneal(each, hot, Cold);
+                if (
+                    turn == 0
+                    && !_keeps
+                    && Exact((n + (7 * turn)) % squad.Searches.Length, lent, known, units) is { } exact
+                )
+                {
+                    search.Instead(
+                        exact.ToLookup(c => c.Slot.Id, c => (c.Exercise.Id, c.Sets)),
+                        each,
+                        HotAfterExact,
+                        Cold
+                    );
+                }
+                else
+                {
+                    search.Anneal(each, hot, Cold);
+                }
+
                 for (int k = 0; k < left.Length; k++)
                 {
                     left[k] = lent[k] - search.KitUsed[k];
@@ -71,6 +89,15 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             );
         }
     }
+
+    private ImmutableArray<Chosen>? Exact(int athlete, long[] lent, SquadBound known, double units) =>
+        new WeekAfterWeek(squad, athlete).Plan(
+            known.Ahead(athlete),
+            WeekBounds.Fine,
+            Enumerable.Range(0, lent.Length).ToImmutableDictionary(k => squad.Kit[k], k => lent[k]),
+            ImmutableDictionary<(string, string), long>.Empty,
+            Math.Min(0.3, 0.005 * units)
+        );
 
     private int Each(double moves, double units, int turns) =>
         (int)Math.Clamp(moves * units / turns / Math.Max(1, squad.Athletes.Length), 300, 4_000_000);

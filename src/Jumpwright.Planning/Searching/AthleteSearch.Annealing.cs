@@ -48,7 +48,7 @@ internal sealed partial class AthleteSearch
             }
         }
 
-        if (_value < best && (bestSets is not null || _floors is not null))
+        if (_value < best)
         {
             Restore(bestSets ?? begun);
             for (int s = 0; bestStands is not null && s < _slots; s++)

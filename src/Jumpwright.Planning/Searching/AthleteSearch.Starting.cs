@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Planning.Rotations;
 
 namespace Jumpwright.Planning.Searching;
 
@@ -29,7 +30,10 @@ internal sealed partial class AthleteSearch
         _log.Clear();
     }
 
-    /// <summary>Takes over what can stand of an earlier plan, session by session.</summary>
+    /// <summary>
+    /// Takes over what can stand of another plan, session by session: with fewer sets where the wanted ones find no room, or
+    /// not at all.
+    /// </summary>
     public void Seed(ILookup<string, (string ExerciseId, int Sets)> bySession)
     {
         for (int slot = 0; slot < _slots; slot++)
@@ -42,28 +46,77 @@ internal sealed partial class AthleteSearch
             }
 
             // Low work first, since the rest needs it.
+            Stand? stood = _floors?[slot].Of(_place);
             foreach (int i in here.OrderBy(i => _entries[i].Low ? 0 : 1))
             {
                 foreach (
                     (_, int sets) in bySession[_entries[i].Slot.Id].Where(o => o.ExerciseId == _entries[i].Exercise.Id)
                 )
                 {
-                    int mark = _log.Count;
-                    Change(i, Math.Clamp(sets, _entries[i].Min, _entries[i].Max));
-                    if (!Keeps(mark, ignoreLeast: true))
-                    {
-                        UndoTo(mark);
-                    }
+                    Add(i, Math.Clamp(sets, _entries[i].Min, _entries[i].Max));
                 }
             }
 
             if (!Keeps())
             {
                 Undo();
+                if (stood is { } before)
+                {
+                    _floors![slot].Put(_place, before);
+                }
             }
         }
 
         _log.Clear();
+    }
+
+    /// <summary>Another plan instead of the one that stands, for so many moves; it stays only if it ends with more.</summary>
+    public void Instead(ILookup<string, (string ExerciseId, int Sets)> bySession, int moves, double hot, double cold)
+    {
+        long value = _value;
+        int[] sets = [.. _sets];
+        Stand[]? stands = _floors is null ? null : Stands();
+        for (int i = 0; i < _entries.Length; i++)
+        {
+            Set(i, _frozen[i] ? _sets[i] : 0);
+        }
+
+        if (!Keeps() || (_floors is not null && !HasPlaces()))
+        {
+            Undo();
+            return;
+        }
+
+        Seed(bySession);
+        Anneal(moves, hot, cold);
+        if (_value <= value)
+        {
+            Restore(sets);
+            for (int s = 0; stands is not null && s < _slots; s++)
+            {
+                _floors![s].Put(_place, stands[s]);
+            }
+        }
+    }
+
+    private void Add(int i, int wanted)
+    {
+        int mark = _log.Count;
+        for (int sets = wanted; sets >= _entries[i].Min; sets--)
+        {
+            Change(i, sets);
+            if (_log.Count == mark)
+            {
+                return;
+            }
+
+            if (Keeps(mark, ignoreLeast: true) && (_floors is null || PlaceIn(_entries[i].SlotIndex)))
+            {
+                return;
+            }
+
+            UndoTo(mark);
+        }
     }
 
     /// <summary>

@@ -12,15 +12,17 @@ internal sealed class SquadBound : IDisposable
 {
     private const long Unknown = long.MaxValue / 1000;
 
-    /// <summary>Share of the budget that all weeks get before it is known which are hard.</summary>
-    private const double FirstShare = 0.5;
+    /// <summary>Deterministic time that a week gets before it is known which are hard: most are proven in less.</summary>
+    private const double FirstEach = 0.15;
 
     /// <summary>Rounds that may prove nothing better before prices count as found.</summary>
-    private const int FailedMost = 6;
+    private const int FailedMost = 2;
 
     private readonly Squad _squad;
     private readonly CancellationToken _cancel;
     private readonly PricedRelaxation[] _relaxations;
+    private readonly long[] _lines;
+    private WeekBounds[] _weeks = [];
     private long _bound = long.MaxValue;
 
     public SquadBound(Squad squad, CancellationToken cancel)
@@ -29,6 +31,7 @@ internal sealed class SquadBound : IDisposable
         _cancel = cancel;
         Prices = new long[squad.Kit.Length];
         _relaxations = new PricedRelaxation[squad.Athletes.Length];
+        _lines = new long[squad.Athletes.Length];
         try
         {
             Parallel.For(0, _relaxations.Length, Squad.Two(cancel), i => _relaxations[i] = new(ModelOf(i)));
@@ -124,34 +127,60 @@ internal sealed class SquadBound : IDisposable
     }
 
     /// <summary>
-    /// The bound in whole numbers at the best prices: every athlete week by week. All weeks get a little time; what that
-    /// leaves of the budget goes to those that are not proven yet.
+    /// Solves every relaxation at the best prices once more: what its duals say of the weeks is kept for proofs and plans.
     /// </summary>
-    /// <param name="budget">Deterministic time for the whole squad.</param>
-    public void ByWeeks(double budget)
+    public void Settle()
     {
         var priced = _squad.ByKit(Prices);
-        long[] lines = [.. _relaxations.Select(r => r.At(priced).Bound ?? Unknown)];
-        WeekBounds[] weeks = [.. _relaxations.Select((r, i) => new WeekBounds(_squad, i, r, priced))];
-        var all = weeks.SelectMany(w => Enumerable.Range(0, w.Count).Select(n => (Of: w, Week: n))).ToList();
+        _weeks = new WeekBounds[_relaxations.Length];
+        Parallel.For(
+            0,
+            _relaxations.Length,
+            Squad.Two(_cancel),
+            i =>
+            {
+                _lines[i] = _relaxations[i].At(priced).Bound ?? Unknown;
+                _weeks[i] = new(_squad, i, _relaxations[i], priced);
+            }
+        );
+    }
+
+    /// <summary>What an athlete's later weeks gain from each literal of earlier ones, at the relaxation's duals.</summary>
+    public ImmutableDictionary<(string Session, string Exercise, int Literal), long> Ahead(int athlete) =>
+        _weeks[athlete].Ahead;
+
+    /// <summary>
+    /// The bound in whole numbers at the best prices: athlete by athlete, week by week, first those whose relaxation lies
+    /// furthest above what their plan has. What then is left of the budget goes to the weeks that are not proven yet.
+    /// </summary>
+    /// <param name="budget">Deterministic time for the whole squad.</param>
+    /// <param name="points">What each athlete's plan has, in thousandths: only for the order.</param>
+    public void ByWeeks(double budget, long[] points)
+    {
         double spent = 0;
-        double first = FirstShare * budget / Math.Max(1, all.Count);
-        foreach (var (of, week) in all)
+        foreach (int i in Enumerable.Range(0, _weeks.Length).OrderByDescending(i => _lines[i] - points[i]))
         {
-            _cancel.ThrowIfCancellationRequested();
-            spent += of.Prove(week, first);
+            for (int week = 0; week < _weeks[i].Count && spent < budget; week++)
+            {
+                _cancel.ThrowIfCancellationRequested();
+                spent += _weeks[i].Prove(week, FirstEach);
+            }
         }
 
         // The widest open weeks first: there is most to win.
-        var open = all.Where(a => !a.Of.IsProven(a.Week)).OrderByDescending(a => a.Of.Open(a.Week)).ToList();
-        for (int n = 0; n < open.Count && budget - spent > first; n++)
+        var open = _weeks
+            .SelectMany(w => Enumerable.Range(0, w.Count).Select(n => (Of: w, Week: n)))
+            .Where(a => !a.Of.IsProven(a.Week))
+            .OrderByDescending(a => a.Of.Open(a.Week))
+            .ToList();
+        for (int n = 0; n < open.Count && budget - spent > FirstEach; n++)
         {
             _cancel.ThrowIfCancellationRequested();
-            double share = Math.Max(2 * first, 2 * (budget - spent) / (open.Count - n));
+            double share = Math.Max(2 * FirstEach, 2 * (budget - spent) / (open.Count - n));
             spent += open[n].Of.Prove(open[n].Week, Math.Min(share, budget - spent));
         }
 
-        long sum = lines.Select((line, i) => Math.Min(line, weeks[i].Bound ?? Unknown)).Sum();
+        long sum = _lines.Select((line, i) => Math.Min(line, _weeks[i].Bound ?? Unknown)).Sum();
         _bound = Math.Min(_bound, sum + WorthOfKit(Prices));
     }
 

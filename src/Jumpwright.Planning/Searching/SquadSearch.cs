@@ -32,6 +32,7 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
             return other with { Bound = other.Objective is null ? null : bound.Points };
         }
 
+        bound.Settle();
         Annealing annealing = new(squad, progress, cancel);
         annealing.WithoutFloors(bound.Prices, units);
         progress?.Report($"best plan without time lines {squad.Points} of at most {bound.Points}");
@@ -43,10 +44,11 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
 
         // One lane proves, the other looks for better; neither waits for the other, so both stay reproducible.
         long most = bound.Points;
+        long[] points = [.. squad.Searches.Select(s => s.Points)];
         Parallel.Invoke(
             Squad.Two(cancel),
-            () => bound.ByWeeks(ProvingForEachUnit * units),
-            () => annealing.OnFloors(units, most)
+            () => bound.ByWeeks(ProvingForEachUnit * units, points),
+            () => annealing.OnFloors(units, most, bound)
         );
         return floors.Found(bound.Points);
     }

@@ -10,7 +10,9 @@ namespace Jumpwright.Planning.Searching;
 /// </summary>
 internal sealed class WeekBounds
 {
-    private const long Fine = 100;
+    /// <summary>Parts of a thousandth of a point in which duals are counted.</summary>
+    public const long Fine = 100;
+
     private const double ProvenWithin = 0.0005;
 
     private readonly PlanRequest _request;
@@ -38,6 +40,8 @@ internal sealed class WeekBounds
         {
             (_extra, _constant) = relaxation.Untied(Fine);
             _weeks = [.. squad.Slots.GroupBy(s => PlanRequest.WeekOf(s.Date))];
+            var weekOf = _weeks.SelectMany((w, n) => w.Select(s => (s.Id, n))).ToDictionary(s => s.Id, s => s.n);
+            Ahead = relaxation.Ahead(Fine, s => weekOf[s]);
             _bounds = new long?[_weeks.Length];
             _plans = new long[_weeks.Length];
             _proven = new bool[_weeks.Length];
@@ -45,6 +49,9 @@ internal sealed class WeekBounds
     }
 
     public int Count => _weeks.Length;
+
+    /// <summary>What later weeks gain from each literal of earlier ones.</summary>
+    public ImmutableDictionary<(string Session, string Exercise, int Literal), long> Ahead { get; } = [];
 
     /// <summary>Proven: nothing this athlete does is worth more at these prices, in thousandths; null when not proven.</summary>
     public long? Bound =>
@@ -60,16 +67,7 @@ internal sealed class WeekBounds
     /// <summary>Solves a week for so long; gives the deterministic time that it took.</summary>
     public double Prove(int week, double deterministicTime)
     {
-        ImmutableArray<SessionSlot> slots = [.. _weeks[week]];
-        var ids = slots.Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
-        AthleteRequest own = _who with
-        {
-            Menu = [.. _who.Menu.Where(m => ids.Contains(m.SessionId)).Select(m => m with { After = [] })],
-            Pairs = [.. _who.Pairs.Where(p => ids.Contains(p.SessionId))],
-            Goals = [.. _who.Goals.Where(g => g.WeekOf == _weeks[week].Key)],
-            Caps = [.. _who.Caps.Where(c => c.SessionIds.Any(ids.Contains))],
-            Growths = [],
-        };
+        (PlanRequest one, AthleteRequest own) = OneWeek.Of(_request, _who, _weeks[week]);
         if (own.Menu.IsEmpty)
         {
             _bounds[week] = 0;
@@ -77,14 +75,7 @@ internal sealed class WeekBounds
             return 0;
         }
 
-        PlanRequest one = _request with
-        {
-            Slots = slots,
-            Athletes = [own],
-            Locks = [.. _request.Locks.Where(l => ids.Contains(l.SessionId))],
-            Wishes = [.. _request.Wishes.Where(w => w.SessionId is { } s && ids.Contains(s))],
-            Keeps = [.. _request.Keeps.Where(k => ids.Contains(k.SessionId))],
-        };
+        var ids = one.Slots.Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
         Scope scope = new()
         {
             Only = [own],
