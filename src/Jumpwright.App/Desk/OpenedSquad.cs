@@ -172,7 +172,7 @@ public sealed class OpenedSquad : IDisposable
                 Raw
             );
             corrected.AddRange(set);
-            histories.Add(JournalReading.Of(written with { Trials = trials }, theirs, zone));
+            histories.Add(_stored.Squad.Under(JournalReading.Of(written with { Trials = trials }, theirs, zone)));
         }
 
         OwnExercises own = OwnExercises.Join(Catalogue.Standard, _stored.Squad.ExerciseFiles);

@@ -46,6 +46,18 @@ public sealed record Squad(
             .. Overrides.Where(o => o.AthleteId == athleteId),
         ];
 
+    /// <summary>The history with what the squad set otherwise for its athlete; one that carries its own already is left.</summary>
+    public History Under(History history)
+    {
+        ArgumentNullException.ThrowIfNull(history);
+        return history.Overrides.IsEmpty && OverridesOf(history.Athlete.Id) is { IsEmpty: false } set
+            ? history with
+            {
+                Overrides = set,
+            }
+            : history;
+    }
+
     /// <summary>True for keys of <see cref="Policy"/> that are settings of reports, not limits.</summary>
     public static bool IsReportSetting(string key) =>
         key is "watch" or "false-alarms-a-week" or "outcome"

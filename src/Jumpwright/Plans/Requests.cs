@@ -81,10 +81,7 @@ public static class Requests
         );
         LocalDate last = from.PlusWeeks(weeks).PlusDays(-1);
         LimitBook limits = LimitBook.Standard.With(squad.OverridesOf(""), from, last);
-        ImmutableArray<History> own =
-        [
-            .. histories.Select(h => h.Overrides.IsEmpty ? h with { Overrides = squad.OverridesOf(h.Athlete.Id) } : h),
-        ];
+        ImmutableArray<History> own = [.. histories.Select(squad.Under)];
         LimitBook[] books = [.. own.Select(h => LimitBook.For(h, from, last))];
         request = request with
         {

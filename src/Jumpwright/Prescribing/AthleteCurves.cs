@@ -4,7 +4,9 @@ using Jumpwright.Athletes.Tested;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Calculators.Landings;
 using Jumpwright.Calculators.RunUps;
+using Jumpwright.Dosing;
 using Jumpwright.Exercises;
+using Jumpwright.Prescribing.Proposals;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
@@ -63,13 +65,17 @@ public sealed record AthleteCurves(
             "No loaded jump was measured: jumps with a light hex bar at two loads or more would give its curve."
         );
         (double from, double to) = loaded?.Aim(limits["load-speed-least"], limits["load-speed-most"]) ?? (0, 0);
+        double? mostTest =
+            loaded is not null && catalogue.Find(TestLoads.Jump) is { } jump
+                ? TestLoads.MostKg(jump, history.Athlete.BodyMassKg, limits, loaded.HeaviestKg)
+                : null;
         Outcome<ApproachJumps> approach = ApproachJumps.Of(history, day);
         return new AthleteCurves(
             drops,
             dropLimit,
             DropCurves.Of(new DropCurveInput(drops, dropLimit, limits["drop-contact-ceiling"])),
             loaded,
-            loaded?.SpeedCurve(from, to, loadLimit) ?? noLoaded,
+            loaded?.SpeedCurve(from, to, loadLimit, mostTest, DoseRules.LightestBar.Value) ?? noLoaded,
             loaded?.HeightCurve(from, to, loadLimit) ?? noLoaded,
             loaded?.PowerCurve(loadLimit) ?? noLoaded,
             HexBarPulls.LineOf(history, day, limits["load-test-stale"]),

@@ -43,6 +43,20 @@ public sealed record StraightLine(
         return Math.Sqrt((line * line) + (yUncertainty * yUncertainty)) / Math.Abs(Slope);
     }
 
+    /// <summary>
+    /// What would be left of the line's doubt at one place after some more points at x, as a share of today's; the scatter about the
+    /// line is taken as it is.
+    /// </summary>
+    public double DoubtLeftAt(double place, double x, int more)
+    {
+        double points = Points + more;
+        double mean = ((Points * MeanX) + (more * x)) / points;
+        double squares = SumOfSquaresX + (Points * more / points * (x - MeanX) * (x - MeanX));
+        double after = (1 / points) + ((place - mean) * (place - mean) / squares);
+        double today = (1.0 / Points) + ((place - MeanX) * (place - MeanX) / SumOfSquaresX);
+        return Math.Sqrt(after / today);
+    }
+
     /// <summary>Half the width of the interval of that confidence over one standard uncertainty (Student's t).</summary>
     public double Factor(double confidence) => StudentT.InvCDF(0, 1, DegreesOfFreedom, (1 + confidence) / 2);
 

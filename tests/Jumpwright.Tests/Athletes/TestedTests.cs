@@ -116,12 +116,91 @@ public class TestedTests
         Assert.Null(run.OneFoot);
         Assert.NotNull(run.NextTest);
 
+        Assert.Contains("paired by their order", Assert.Single(jumps.Remarks), StringComparison.Ordinal);
+
         // A speed too few: nobody knows whose it is, so none is used.
         Assert.False(
             ApproachJumps
                 .Of(WithSpeeds(Approached(standing, 0.40, 0.44, 0.43), Side.Both, 2.5, 3.0), TestedSquad.Today)
-                .TryGet(out _, out _)
+                .TryGet(out _, out Refusal? refusal)
         );
+        Assert.Contains("3 jumps recorded and 2 speeds written", refusal!.Sentence, StringComparison.Ordinal);
+    }
+
+    private static History Noted(History history, params string?[] notes) =>
+        history with
+        {
+            Screens =
+            [
+                .. history.Screens.Select(s =>
+                    s.Test == ApproachJumps.SpeedTest ? s with { Note = notes[s.TrialNumber!.Value - 1] } : s
+                ),
+            ],
+        };
+
+    private static readonly History Standing = TestedSquad.Jumped(
+        Patient.Well,
+        JumpTask.CountermovementJump,
+        null,
+        null,
+        (MeasureNames.JumpHeight, 0.36, Unit.Metre)
+    );
+
+    /// <summary>Where the speed names its recording, its place in the list says nothing any more.</summary>
+    [Fact]
+    public void ApproachJumps_WhoseSpeedsNameTheirRecordings_ArePairedByName()
+    {
+        History history = WithSpeeds(Approached(Standing, 0.40, 0.44, 0.43), Side.Both, 2.5, 3.0, 3.5);
+        ApproachJumps jumps = ApproachJumps
+            .Of(Noted(history, "003.csv, second lane", "001.csv", "the recording is 002.csv."), TestedSquad.Today)
+            .Require();
+        Assert.Equal([(2.5, 0.43), (3.0, 0.40), (3.5, 0.44)], jumps.Trials.Select(t => (t.SpeedMS, t.HeightM)));
+        Assert.Empty(jumps.Remarks);
+    }
+
+    /// <summary>Fewer speeds than jumps are no hindrance once each says whose it is; those that do not are left out, and it is said.</summary>
+    [Fact]
+    public void ApproachJumps_SomeOfWhoseSpeedsNameTheirRecording_UseOnlyThose()
+    {
+        History history = WithSpeeds(Approached(Standing, 0.40, 0.44, 0.43), Side.Both, 2.5, 3.0);
+        ApproachJumps jumps = ApproachJumps.Of(Noted(history, "003.csv", null), TestedSquad.Today).Require();
+        Assert.Equal([(2.5, 0.43)], jumps.Trials.Select(t => (t.SpeedMS, t.HeightM)));
+        Assert.Contains("1 of 2 speeds name", Assert.Single(jumps.Remarks), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("003.csv", "003.csv", "two speeds name 003.csv")]
+    [InlineData("009.csv", "002.csv", "names 009.csv, which is none of them")]
+    [InlineData("001.csv 002.csv", "003.csv", "names 2 jumps")]
+    public void ApproachJumps_WhoseNotesContradict_AreRefusedWithTheSentence(string first, string second, string says)
+    {
+        History history = WithSpeeds(Approached(Standing, 0.40, 0.44, 0.43), Side.Both, 2.5, 3.0);
+        Assert.False(
+            ApproachJumps.Of(Noted(history, first, second), TestedSquad.Today).TryGet(out _, out Refusal? refusal)
+        );
+        Assert.Contains(says, refusal!.Sentence, StringComparison.Ordinal);
+    }
+
+    /// <summary>The recording's own note may say which trial it is.</summary>
+    [Fact]
+    public void ApproachJumps_WhoseRecordingsSayTheirTrial_ArePairedByIt()
+    {
+        History history = WithSpeeds(Approached(Standing, 0.40, 0.44), Side.Both, 2.5, 3.0);
+        history = history with
+        {
+            Trials =
+            [
+                .. history.Trials.Select(t =>
+                    t with
+                    {
+                        Labels = t.Labels with { Note = t.File == "001.csv" ? "Trial 2" : "windy, trial 1" },
+                    }
+                ),
+            ],
+        };
+        ApproachJumps jumps = ApproachJumps.Of(history, TestedSquad.Today).Require();
+        Assert.Equal([(2.5, 0.44), (3.0, 0.40)], jumps.Trials.Select(t => (t.SpeedMS, t.HeightM)));
+        Assert.Empty(jumps.Remarks);
     }
 
     [Fact]

@@ -153,6 +153,18 @@ public class ReportTests
         Assert.DoesNotContain("speed-strength", all, StringComparison.OrdinalIgnoreCase);
     }
 
+    /// <summary>What the squad set tighter holds in the report as it does in the plan, whether or not the histories carry it.</summary>
+    [Fact]
+    public void Reports_TakeTheLimitsThatTheSquadSetOtherwise()
+    {
+        Squad strict = Club with { Policy = Club.Policy.Add("drop-contact-ceiling", "0.18") };
+        Assert.DoesNotContain("over the ceiling of 180 ms", DropsOf(Club), StringComparison.Ordinal);
+        Assert.Contains("over the ceiling of 180 ms", DropsOf(strict), StringComparison.Ordinal);
+
+        static string DropsOf(Squad squad) =>
+            Text(Reporting.Of(squad, [Athlete(1), Athlete(2)], Catalogue.Standard, Story.Today)[1]);
+    }
+
     [Fact]
     public void NextTests_OnADayTooHotToTrain_NoneIsOffered()
     {

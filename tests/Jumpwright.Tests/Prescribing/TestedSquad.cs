@@ -172,11 +172,12 @@ internal static class TestedSquad
 
         history = Jumped(history, JumpTask.CountermovementJump, null, (MeasureNames.JumpHeight, 0.35, Unit.Metre));
         history = Jumped(history, JumpTask.RepeatedHops, null, (MeasureNames.ContactTime, 0.17, Unit.Second));
-        if (random.Chance(0.5))
+        if (random.Chance(0.9))
         {
             foreach (double load in new[] { 0, 15 + (5.0 * random.Below(3)) })
             {
-                for (int t = 0; t < 2; t++)
+                int trials = 1 + random.Below(2);
+                for (int t = 0; t < trials; t++)
                 {
                     history = Jumped(
                         history,
@@ -238,7 +239,24 @@ internal static class TestedSquad
             }
         }
 
-        return history;
+        // A coach may say what counts as light: half of them say so.
+        return random.Chance(0.5)
+            ? history with
+            {
+                Overrides =
+                [
+                    new LimitOverride(
+                        "light-load",
+                        null,
+                        random.OneOf(0.1, 0.3, 0.35),
+                        LimitOverride.Policy,
+                        "written there",
+                        null,
+                        null
+                    ),
+                ],
+            }
+            : history;
     }
 
     /// <summary>Tests written by hand; each list is one trial, numbered from 1.</summary>

@@ -10,7 +10,7 @@ namespace Jumpwright.Athletes.Tested;
 /// <summary>
 /// Approach jumps of the latest weeks with their run-up speed, and the standing jump measured the same way. The speed is written
 /// in screens.csv (gates or frames); <c>side</c> says the take-off: both feet, or the one. The height comes from a recording of
-/// that day (trial n is the n-th approach jump off those feet) or from the highest touch less the standing reach.
+/// that day (<see cref="RunUpPairs"/> says which speed is whose) or from the highest touch less the standing reach.
 /// </summary>
 /// <param name="Trials">Single approach jumps.</param>
 /// <param name="Standing">Standing jump by the same method and device, mean.</param>
@@ -32,6 +32,9 @@ public sealed record ApproachJumps(
     public const string TouchTest = "run-up-touch";
 
     private const string ReachMethod = "reach, by hand";
+
+    /// <summary>How speeds found their recordings, where a person should know; empty where each speed names its own.</summary>
+    public ImmutableArray<string> Remarks { get; init; } = [];
 
     /// <summary>The fastest run-up measured off those feet, m/s; null when none was.</summary>
     public double? Fastest(TakeOffFoot foot) =>
@@ -63,20 +66,33 @@ public sealed record ApproachJumps(
             );
         }
 
-        return FromRecordings(history, day, speeds)
+        var remarks = new List<string>();
+        return FromRecordings(history, day, speeds, remarks)
             ?? FromTouches(history, day, speeds)
             ?? (Outcome<ApproachJumps>)
                 new Refusal(
-                    "Run-up speeds were written, but no height goes with them: record the jumps (as many as there are speeds), or write run-up-touch and standing-reach, and a standing jump measured the same way."
+                    remarks.Count > 0
+                        ? string.Join(" ", remarks)
+                        : "Run-up speeds were written, but no height goes with them: record the jumps, or write run-up-touch and standing-reach, and a standing jump measured the same way."
                 );
     }
 
-    private static ApproachJumps? FromRecordings(History history, LocalDate day, ScreenResult[] speeds)
+    private static ApproachJumps? FromRecordings(
+        History history,
+        LocalDate day,
+        ScreenResult[] speeds,
+        List<string> remarks
+    )
     {
         var jumps = history
             .Trials.Where(t => t.Trial.Task == JumpTask.ApproachJump && TestWindow.Holds(t.Date, day))
             .GroupBy(t => (t.Date, Side: SideOf(t.Labels.Limb)))
-            .SelectMany(g => Paired([.. g], [.. speeds.Where(s => s.Date == g.Key.Date && s.Side == g.Key.Side)]))
+            .OrderBy(g => g.Key)
+            .SelectMany(g =>
+                RunUpPairs.Of([.. g], [.. speeds.Where(s => s.Date == g.Key.Date && s.Side == g.Key.Side)], remarks)
+            )
+            .Select(p => (p.Trial, Height: HeightOf(p.Trial.Trial)!, p.Speed))
+            .Where(p => p.Height is { Value: > 0.02 and < 1.3 })
             .GroupBy(p => (p.Trial.Device, p.Height.Name, p.Height.Method))
             .OrderByDescending(g => g.Count())
             .FirstOrDefault();
@@ -86,27 +102,37 @@ public sealed record ApproachJumps(
         }
 
         Measure? standing = StandingJump(history, day, jumps.Key.Device, jumps.Key.Name, jumps.Key.Method);
-        Side foot = MostOf(jumps.Select(j => j.Speed.Side));
-        return standing is null
-            ? null
-            : new ApproachJumps(
-                [
-                    .. jumps
-                        .Where(j => j.Speed.Side == Side.Both || j.Speed.Side == foot)
-                        .Select(j =>
-                            Make(
-                                history,
-                                j.Speed,
-                                j.Height.Value,
-                                j.Trial.Trial.FindTrusted(MeasureNames.ContactTime)?.Value
-                            )
-                        ),
-                ],
-                standing,
-                jumps.Key.Method,
-                foot,
-                jumps.Max(j => j.Trial.Date)
+        if (standing is null)
+        {
+            remarks.Clear();
+            remarks.Add(
+                "Approach jumps were recorded and timed, but no standing jump was measured the same way: record three countermovement jumps on the same kit."
             );
+            return null;
+        }
+
+        Side foot = MostOf(jumps.Select(j => j.Speed.Side));
+        return new ApproachJumps(
+            [
+                .. jumps
+                    .Where(j => j.Speed.Side == Side.Both || j.Speed.Side == foot)
+                    .Select(j =>
+                        Make(
+                            history,
+                            j.Speed,
+                            j.Height.Value,
+                            j.Trial.Trial.FindTrusted(MeasureNames.ContactTime)?.Value
+                        )
+                    ),
+            ],
+            standing,
+            jumps.Key.Method,
+            foot,
+            jumps.Max(j => j.Trial.Date)
+        )
+        {
+            Remarks = [.. remarks],
+        };
     }
 
     private static ApproachJumps? FromTouches(History history, LocalDate day, ScreenResult[] speeds)
@@ -142,30 +168,8 @@ public sealed record ApproachJumps(
         );
     }
 
-    /// <summary>Trial n is the n-th recording; where the numbers differ nobody knows which speed is whose.</summary>
-    private static IEnumerable<(MeasuredTrial Trial, Measure Height, ScreenResult Speed)> Paired(
-        MeasuredTrial[] trials,
-        ScreenResult[] speeds
-    )
-    {
-        MeasuredTrial[] ordered = [.. trials.OrderBy(t => t.File, StringComparer.Ordinal).ThenBy(t => t.Trial.Number)];
-        if (speeds.Length != ordered.Length || speeds.Any(s => s.TrialNumber < 1 || s.TrialNumber > ordered.Length))
-        {
-            yield break;
-        }
-
-        foreach (ScreenResult speed in speeds)
-        {
-            MeasuredTrial trial = ordered[speed.TrialNumber!.Value - 1];
-            Measure? height =
-                trial.Trial.FindTrusted(MeasureNames.JumpHeight)
-                ?? trial.Trial.FindTrusted(MeasureNames.JumpHeightFlightTime);
-            if (height is { Value: > 0.02 and < 1.3 })
-            {
-                yield return (trial, height, speed);
-            }
-        }
-    }
+    private static Measure? HeightOf(Trial trial) =>
+        trial.FindTrusted(MeasureNames.JumpHeight) ?? trial.FindTrusted(MeasureNames.JumpHeightFlightTime);
 
     private static ApproachTrial Make(History history, ScreenResult speed, double heightM, double? contactS) =>
         new(

@@ -91,8 +91,25 @@ public sealed record LoadedJumps(
     }
 
     /// <summary>Loads for that range of take-off velocities.</summary>
-    public Outcome<LoadCurve> SpeedCurve(double fromMS, double toMS, double? limitKg) =>
-        LoadCurves.Of(new LoadCurveInput(LoadMeasure.Velocity, BodyMassKg, Speeds, fromMS, toMS, limitKg));
+    /// <param name="fromMS">Slower end, m/s.</param>
+    /// <param name="toMS">Faster end, m/s.</param>
+    /// <param name="limitKg">The heaviest load allowed, kg; null without a limit.</param>
+    /// <param name="mostTestKg">The heaviest that a further test may be done with, kg; null: as the limit.</param>
+    /// <param name="leastTestKg">The lightest that it may be done with, kg; null: any.</param>
+    public Outcome<LoadCurve> SpeedCurve(
+        double fromMS,
+        double toMS,
+        double? limitKg,
+        double? mostTestKg = null,
+        double? leastTestKg = null
+    ) =>
+        LoadCurves.Of(
+            new LoadCurveInput(LoadMeasure.Velocity, BodyMassKg, Speeds, fromMS, toMS, limitKg)
+            {
+                MostTestKg = mostTestKg,
+                LeastTestKg = leastTestKg,
+            }
+        );
 
     /// <summary>The same range as heights.</summary>
     public Outcome<LoadCurve> HeightCurve(double fromMS, double toMS, double? limitKg) =>

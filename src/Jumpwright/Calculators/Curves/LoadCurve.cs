@@ -19,6 +19,12 @@ public sealed record LoadCurve(
     ImmutableArray<CurveSample> Curve
 ) : Calculation(Basis, Values, Sentence)
 {
-    /// <summary>The load whose test would sharpen it most, kg, inside bound and limit; null when settled.</summary>
+    /// <summary>The load whose test would sharpen it most, kg, inside bound and limit; null when settled or when no load is allowed.</summary>
     public double? NextLoadKg { get; init; }
+
+    /// <summary>Whether no further test is needed; where it is, but no load is allowed, <see cref="NextLoadKg"/> is null too.</summary>
+    public bool IsSettled { get; init; }
+
+    /// <summary>Share of today's doubt that is expected to be left after that test; null when settled.</summary>
+    public double? DoubtLeft { get; init; }
 }

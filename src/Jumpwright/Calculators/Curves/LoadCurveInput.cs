@@ -16,4 +16,11 @@ public sealed record LoadCurveInput(
     double? FromValue = null,
     double? ToValue = null,
     double? LimitKg = null
-);
+)
+{
+    /// <summary>The heaviest that a further test may be done with, kg; null: as heavy as the curve is drawn.</summary>
+    public double? MostTestKg { get; init; }
+
+    /// <summary>The lightest that it may be done with, kg: the bar itself; null: any.</summary>
+    public double? LeastTestKg { get; init; }
+}

@@ -8,6 +8,17 @@ namespace Jumpwright.Calculators.Curves;
 /// <summary>Load against jump height, velocity and power: a range of loads, never one load for all.</summary>
 public static class LoadCurves
 {
+    /// <summary>Ends of a range of loads known better than this are settled, kg.</summary>
+    public static Coefficient Settled { get; } =
+        new("load-range-settled", 5, Unit.Kilogram, null, Bibliography.Get("house-rule"));
+
+    /// <summary>A best load known better than this share of body mass is settled.</summary>
+    public static Coefficient SettledPower { get; } =
+        new("load-power-settled", 0.1, Unit.One, null, Bibliography.Get("house-rule"));
+
+    private const double PlatesKg = 2.5;
+    private const double NearlyAsGood = 1.02;
+
     /// <summary>What it stands on.</summary>
     public static Basis Basis { get; } =
         new(
@@ -94,6 +105,17 @@ public static class LoadCurves
         const string method = "line through the trials";
         double fromDoubt = line.SolveUncertainty(high, 0);
         double toDoubt = line.SolveUncertainty(low, 0);
+        (double LoadKg, double Left)? next =
+            Math.Max(fromDoubt, toDoubt) > Settled.Value
+                ? Lightest(
+                    Candidates(loads, input.LeastTestKg ?? 0, Math.Min(roof, input.MostTestKg ?? roof)),
+                    x =>
+                        Math.Max(
+                            fromDoubt * line.DoubtLeftAt(line.Solve(high), x, CurveNumbers.TrialsOfATest),
+                            toDoubt * line.DoubtLeftAt(line.Solve(low), x, CurveNumbers.TrialsOfATest)
+                        ) / Math.Max(fromDoubt, toDoubt)
+                )
+                : null;
         return new LoadCurve(
             Basis,
             [
@@ -106,8 +128,10 @@ public static class LoadCurves
             Samples(0, roof, x => (line.At(x), line.UncertaintyAt(x)))
         )
         {
-            NextTest = Next(loads, roof, Math.Max(fromDoubt, toDoubt) > 5),
-            NextLoadKg = NextLoad(loads, roof, Math.Max(fromDoubt, toDoubt) > 5),
+            NextTest = Words(next?.LoadKg, loads[^1]),
+            NextLoadKg = next?.LoadKg,
+            DoubtLeft = next?.Left,
+            IsSettled = Math.Max(fromDoubt, toDoubt) <= Settled.Value,
         };
     }
 
@@ -138,6 +162,13 @@ public static class LoadCurves
         double from = (good.Length > 0 ? good[0] : best) * mass;
         double to = (good.Length > 0 ? good[^1] : best) * mass;
         const string method = "one-peak curve, Bayesian grid";
+        (double LoadKg, double Left)? next =
+            bestSd > SettledPower.Value
+                ? Lightest(
+                    Candidates(loads, input.LeastTestKg ?? 0, Math.Min(roof, input.MostTestKg ?? roof)),
+                    x => curve.DoubtAfter(x / mass, CurveNumbers.TrialsOfATest, low, high) / bestSd
+                )
+                : null;
         return new LoadCurve(
             Basis,
             [
@@ -151,24 +182,47 @@ public static class LoadCurves
             Samples(loads[0], roof, x => curve.At(x / mass))
         )
         {
-            NextTest = Next(loads, roof, bestSd > 0.1),
-            NextLoadKg = NextLoad(loads, roof, bestSd > 0.1),
+            NextTest = Words(next?.LoadKg, loads[^1]),
+            NextLoadKg = next?.LoadKg,
+            DoubtLeft = next?.Left,
+            IsSettled = bestSd <= SettledPower.Value,
         };
     }
 
-    private static string? Next(double[] loads, double roof, bool open) =>
-        NextLoad(loads, roof, open) is not { } next ? null
-        : next > loads[^1]
-            ? $"Three jumps with {next:0.#} kg, the most that bound and plates allow, would sharpen it most."
-        : "Three more jumps at the lightest and at the heaviest load would sharpen it.";
+    private static string? Words(double? next, double heaviest) =>
+        next is not { } load ? null
+        : load > heaviest + 0.01
+            ? $"Three jumps with {load:0.#} kg, above the heaviest so far but within bound and plates, would sharpen it most."
+        : $"Three more jumps with {load:0.#} kg would sharpen it most.";
 
-    /// <summary>Down to what plates of 1.25 kg make; the heaviest load again where the bound leaves no room above it.</summary>
-    private static double? NextLoad(double[] loads, double roof, bool open)
+    /// <summary>Loads that were jumped with, and what plates of 1.25 kg make between the lightest bar (as said, or used) and the most allowed.</summary>
+    private static double[] Candidates(double[] loads, double least, double most)
     {
-        double above = Math.Floor((roof + 1e-9) / 2.5) * 2.5;
-        return !open ? null
-            : above > loads[^1] + 0.5 ? above
-            : Math.Min(loads[^1], roof);
+        double bar = least > 0 ? least : loads.FirstOrDefault(l => l > 0, double.MaxValue);
+        return
+        [
+            .. Enumerable
+                .Range(0, (int)Math.Floor((most + 1e-9) / PlatesKg) + 1)
+                .Select(i => i * PlatesKg)
+                .Where(l => l >= bar)
+                .Concat(loads)
+                .Where(l => l >= least - 1e-9 && l <= most + 1e-9)
+                .Distinct()
+                .Order(),
+        ];
+    }
+
+    /// <summary>The lightest load whose test leaves nearly as little doubt as the best one; null where none is allowed.</summary>
+    private static (double LoadKg, double Left)? Lightest(double[] candidates, Func<double, double> left)
+    {
+        if (candidates.Length == 0)
+        {
+            return null;
+        }
+
+        (double Load, double Left)[] all = [.. candidates.Select(x => (x, left(x)))];
+        double least = all.Min(c => c.Left);
+        return all.First(c => c.Left <= least * NearlyAsGood);
     }
 
     private static ImmutableArray<CurveSample> Samples(

@@ -143,8 +143,7 @@ public static class NextTests
                 athlete,
                 new TestAsk(exercise, trials) { DropM = dropM },
                 gate,
-                $"a first look at {Question(finding.Quality)}{(finding.NextTest is { } full ? $"; what settles it: {char.ToLowerInvariant(full[0])}{full[1..]}" : "")}",
-                null
+                $"a first look at {Question(finding.Quality)}{(finding.NextTest is { } full ? $"; what settles it: {char.ToLowerInvariant(full[0])}{full[1..]}" : "")}"
             );
             if (test.TryGet(out _, out Refusal? no))
             {
@@ -159,17 +158,19 @@ public static class NextTests
 
     private static Outcome<TestProposal> Loaded(string athlete, LoadedJumps jumps, LoadCurve curve, TestGate gate) =>
         curve.NextLoadKg is not { } load
-            ? new Refusal($"No further loaded jump is needed: {curve.Sentence}")
+            ? new Refusal(
+                curve.IsSettled
+                    ? $"No further loaded jump is needed: {curve.Sentence}"
+                    : "A further loaded jump would help, but no bar is light enough to count as light for this athlete and to stay within 110 % of the heaviest jumped with."
+            )
             : Make(
                 athlete,
-                new TestAsk("hex-bar-jump", Trials) { LoadKg = load, HeaviestKg = jumps.HeaviestKg },
+                new TestAsk(TestLoads.Jump, Trials) { LoadKg = load, HeaviestKg = jumps.HeaviestKg },
                 gate,
-                "it would sharpen the range of loads most",
-                jumps
-                    .Heights.Where(h => h.LoadKg <= load + 0.01)
-                    .Select(h => (double?)h.Value)
-                    .DefaultIfEmpty(null)
-                    .Min()
+                curve.DoubtLeft is { } left
+                    ? $"it would leave {100 * left:0} % of what is not known of the range of loads"
+                    : "it would sharpen the range of loads most",
+                curve.DoubtLeft
             );
 
     private static Outcome<TestProposal> Pull(History history, LocalDate day, LoadVelocity line, TestGate gate) =>
@@ -183,8 +184,7 @@ public static class NextTests
                     HeaviestKg = HexBarPulls.Of(history, day).Max(p => p.LoadKg),
                 },
                 gate,
-                "it would narrow the estimated maximum most",
-                null
+                "it would narrow the estimated maximum most"
             );
 
     private static Outcome<TestProposal> Approach(string athlete, RunUp run, ApproachJumps jumps, TestGate gate) =>
@@ -198,8 +198,7 @@ public static class NextTests
                     FastestMS = jumps.Fastest(foot),
                 },
                 gate,
-                "it would sharpen the best run-up most",
-                null
+                "it would sharpen the best run-up most"
             );
 
     private static Outcome<TestProposal> Make(
@@ -207,7 +206,7 @@ public static class NextTests
         TestAsk ask,
         TestGate gate,
         string because,
-        double? referenceHeightM
+        double? doubtLeft = null
     )
     {
         if (!gate.Check(ask).TryGet(out Exercise? exercise, out Refusal? refusal))
@@ -226,11 +225,12 @@ public static class NextTests
             ask,
             TestGate.ContactsOf(exercise, ask.Trials),
             exercise.IsHighIntensityAt(ask.DropM),
-            null,
+            doubtLeft,
             $"{exercise.Name}{how}, {ask.Trials} trials: {because}.",
             new TestStop(
                 null,
                 jumps && exercise.Intent == "maximal" ? gate.Limits["stop-height-loss"] : null,
+                // A heavier bar or another speed gives another height by itself: counted from the first trial.
                 null,
                 jumps ? 1 : null,
                 gate.Limits["stop-pain-during"]

@@ -105,16 +105,9 @@ public sealed class TestGate(
             return new Refusal($"{exercise.Name}: the load is not known, so it is not offered as a test.");
         }
 
-        double? mass = history.Athlete.BodyMassKg;
-        double? most =
-            ask.HeaviestKg is > 0 and { } heaviest ? heaviest * Bounds.Share.Value / 100
-            : range.Of == "body-mass" ? Math.Max(_limits["light-load"], range.MinShare) * mass
-            : null;
-        double? range2 = range.Of == "body-mass" ? range.MaxShare * mass : most;
-        return most is not { } bound || range2 is not { } top
+        return TestLoads.MostKg(exercise, history.Athlete.BodyMassKg, _limits, ask.HeaviestKg) is not { } most
                 ? new Refusal($"{exercise.Name}: nothing measured bounds the load, so it is not offered as a test.")
-            : load > Math.Min(bound, top) + 1e-9
-                ? new Refusal($"{load:0.#} kg is above {Math.Min(bound, top):0.#} kg, the most for this athlete now.")
+            : load > most + 1e-9 ? new Refusal($"{load:0.#} kg is above {most:0.#} kg, the most for this athlete now.")
             : null;
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Jumpwright.Athletes.Tested;
 using Jumpwright.Calculators;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Calculators.Landings;
@@ -158,7 +159,7 @@ internal static class CurveSections
     private static ReportSection RunUps(AthleteCurves curves, RunUp run) =>
         new(
             "Run-up",
-            Words(run),
+            [.. Words(run), .. curves.Approach.TryGet(out ApproachJumps? jumps, out _) ? jumps.Remarks : []],
             [
                 .. new[] { run.TwoFeet, run.OneFoot }
                     .OfType<RunUpCurve>()

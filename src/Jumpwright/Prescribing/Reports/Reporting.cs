@@ -130,6 +130,8 @@ public static class Reporting
         LocalDate asOf
     )
     {
+        // Whoever asks, the limits are the ones the plan is made under.
+        history = squad.Under(history);
         HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
         ImmutableArray<Ruling> rulings = SafetyRules
             .For(history, asOf, ids)
