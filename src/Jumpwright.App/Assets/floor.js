@@ -43,14 +43,17 @@
 
   // The rule for two words about one set: the later counts; of two at one time the greater id. The program has the same rule.
   const later = (a, b) => a.made_at < b.made_at || (a.made_at === b.made_at && a.id < b.id) ? b : a;
-  const setKey = e => [e.athlete, e.data.exercise, e.data.set].join("\n");
+  const setKey = e => [e.athlete, e.data.exercise, e.data.set, e.data.test || ""].join("\n");
   const setsNow = () => {
     const last = new Map();
     for (const e of entries) if (e.kind === "set") last.set(setKey(e), last.has(setKey(e)) ? later(last.get(setKey(e)), e) : e);
     return last;
   };
   const doneOf = (athlete, exercise) => [...setsNow().values()]
-    .filter(e => e.athlete === athlete && e.data.exercise === exercise && !e.data.undone);
+    .filter(e => e.athlete === athlete && e.data.exercise === exercise && !e.data.test && !e.data.undone);
+  const trialsOf = (athlete, test) => [...setsNow().values()]
+    .filter(e => e.athlete === athlete && e.data.test === test.question && e.data.exercise === test.exercise && !e.data.undone)
+    .sort((x, y) => x.data.set - y.data.set);
   const isHere = athlete => {
     let last = null;
     for (const e of entries) if (e.kind === "here" && e.athlete === athlete) last = last ? later(last, e) : e;
@@ -155,6 +158,10 @@
         const why = stopOf(a, item);
         if (why) out.push(`${a.name}, ${item.name}: stop. ${why}`);
       }
+      for (const test of a.tests || []) {
+        const why = testStop(a, test);
+        if (why) out.push(`${a.name}, test, ${test.name}: stop. ${why} Nothing higher, heavier or faster today.`);
+      }
     }
     return out;
   };
@@ -164,6 +171,26 @@
     if (pain > item.stop.pain_during_above) return `Pain was ${pain} of 10, above ${item.stop.pain_during_above}. `
       + (pain > plan.stop_above ? "No more of it today." : `Instead, ${item.if_sore}`);
     if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return `${faults} landing faults.`;
+    return null;
+  };
+
+  // The stop rule of a proposed test. The program has the same rule (TestStop.After) and says it again on the page Done: faults and
+  // pain stop at once; contact and height are judged by the mean of the trials so far, since one trial alone scatters.
+  const testStop = (a, test) => {
+    const rule = test.stop, trials = trialsOf(a.id, test), pain = worstPain(a.id, test.exercise);
+    if (trials.length === 0) return null;
+    if (pain > rule.pain_above) return `pain was ${pain} of 10, and above ${rule.pain_above} it stops.`;
+    const faults = trials.reduce((sum, e) => sum + (e.data.faults || 0), 0);
+    if (rule.landing_faults !== null && faults >= rule.landing_faults)
+      return `${faults} landing fault${faults === 1 ? " was" : "s were"} seen.`;
+    const mean = list => list.reduce((sum, v) => sum + v, 0) / list.length;
+    const measured = key => trials.map(e => e.data[key]).filter(v => typeof v === "number");
+    const contacts = measured("contact_time_s"), heights = measured("height_m");
+    if (rule.contact_above_s !== null && contacts.length && mean(contacts) > rule.contact_above_s + 1e-9)
+      return `contact is ${Math.round(1000 * mean(contacts))} ms, over the ceiling of ${Math.round(1000 * rule.contact_above_s)} ms.`;
+    const from = rule.height_from_m !== null ? rule.height_from_m : heights.length > 1 ? heights[0] : null;
+    if (rule.height_loss_pct !== null && heights.length && from !== null && mean(heights) < from * (1 - rule.height_loss_pct / 100) - 1e-9)
+      return `the height fell from ${(100 * from).toFixed(1)} to ${(100 * mean(heights)).toFixed(1)} cm, by more than ${rule.height_loss_pct} %.`;
     return null;
   };
 
@@ -286,9 +313,66 @@
       part.append(el("p", `${item.rest}. Stop when ${item.stop_when} If sore: ${item.if_sore}`, { class: "note" }));
       box.append(part);
     }
+    for (const test of a.tests || []) box.append(testing(a, test));
     box.append(pains(a, null, "Pain at rest, now"));
     box.append(effort(a));
     return box;
+  };
+
+  // A proposed test: trial by trial, what was measured of it if anything was, until it is done or its rule stops it. What is typed
+  // stays while the page is drawn anew around it.
+  const typed = new Map();
+  const testing = (a, test) => {
+    const key = `${a.id} ${test.question}`, trials = trialsOf(a.id, test), stop = testStop(a, test);
+    const fold = el("details", null, { class: "test", open: trials.length > 0 || typed.has(key) });
+    fold.append(el("summary", `Test, if you like: ${test.name}${test.drop_height_m ? ` from ${Math.round(100 * test.drop_height_m)} cm` : ""}`));
+    fold.append(el("p", `${test.why} ${trials.length} of ${test.trials} trials.`), el("p", `Stop when ${test.stop.words.join("; when ")}.`, { class: "note" }));
+    if (stop) fold.append(el("p", "Stop. " + stop, { class: "asking" }));
+    else if (worstPain(a.id) > plan.stop_above) fold.append(el("p", "Not today.", { class: "asking" }));
+    else if (trials.length < test.trials) {
+      const n = trials.length ? trials[trials.length - 1].data.set + 1 : 1;
+      const now = typed.get(key) || { height: "", contact: "", faults: 0 };
+      const keep = change => typed.set(key, Object.assign(now, change));
+      const field = (word, name, step, most) => {
+        const label = el("label", `${word} `);
+        label.append(el("input", null, {
+          type: "number", inputmode: "decimal", min: "0", max: most, step, value: now[name], "data-key": `${name} ${key}`,
+          oninput: e => keep({ [name]: e.target.value }),
+        }));
+        return label;
+      };
+      const line = el("p", null, { class: "tools" });
+      line.append(field("Height, cm", "height", "0.1", "149"));
+      if (test.stop.contact_above_s !== null) line.append(field("Contact, ms", "contact", "1", "4999"));
+      if (test.stop.landing_faults !== null) {
+        line.append(el("button", now.faults ? "A landing fault" : "No landing fault", {
+          type: "button", "aria-pressed": String(now.faults > 0), "data-key": `fault ${key}`,
+          onclick: () => { keep({ faults: now.faults ? 0 : 1 }); draw(); },
+        }));
+      }
+      line.append(el("button", `Log trial ${n}`, {
+        type: "button", "aria-label": `${a.name}, test, ${test.name}: log trial ${n}`, "data-key": `trial ${key}`,
+        onclick: () => {
+          const number = (text, over, least, most) => Number(text) / over > least && Number(text) / over < most ? Number(text) / over : null;
+          typed.delete(key);
+          log("set", a.id, {
+            exercise: test.exercise, set: n, reps: 1, contacts: test.contacts_per_trial, faults: now.faults, undone: false,
+            drop_height_m: test.drop_height_m, test: test.question, stop: test.stop,
+            height_m: number(now.height, 100, 0, 1.5), contact_time_s: number(now.contact, 1000, 0.02, 5),
+          });
+        },
+      }));
+      fold.append(line);
+    }
+    if (trials.length) {
+      const last = trials[trials.length - 1];
+      fold.append(el("button", `Take back trial ${last.data.set}`, {
+        type: "button", "data-key": `back ${key}`, "aria-label": `${a.name}, test, ${test.name}: take back trial ${last.data.set}`,
+        onclick: () => log("set", a.id, { ...last.data, undone: true }),
+      }));
+    }
+    fold.append(pains(a, test.exercise, `Pain during the test, ${test.name}`));
+    return fold;
   };
   const setButton = (a, item, n, done) => el("button", `${done ? "✓ " : ""}Set ${n}`, {
     type: "button", class: "set", "aria-pressed": String(done), "data-key": `set ${a.id} ${item.exercise} ${n}`,

@@ -4,6 +4,8 @@ using Jumpwright.App.Desk;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Plans;
+using Jumpwright.Prescribing.Proposals;
+using Jumpwright.Prescribing.Reports;
 using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 using NodaTime;
@@ -21,7 +23,7 @@ internal static class LogText
             to.WriteLine($"{Dates.Long(session.Slot.Date)} ({session.Slot.Id})");
             foreach (History history in material.Histories)
             {
-                Session(session, history, loads, to);
+                Session(material, session, history, loads, to);
             }
 
             to.WriteLine();
@@ -45,7 +47,13 @@ internal static class LogText
         }
     }
 
-    private static void Session(PlannedSession session, History history, ImmutableArray<LoadDone> loads, TextWriter to)
+    private static void Session(
+        SquadMaterial material,
+        PlannedSession session,
+        History history,
+        ImmutableArray<LoadDone> loads,
+        TextWriter to
+    )
     {
         string id = history.Athlete.Id;
         ImmutableArray<LoadDone> theirs =
@@ -68,7 +76,50 @@ internal static class LogText
         {
             to.WriteLine($"    Stop rule: {stop.Sentence}");
         }
+
+        foreach (StopFinding stop in TestStops(material, session, history))
+        {
+            to.WriteLine($"    Stop rule: {stop.Sentence}");
+        }
     }
+
+    /// <summary>
+    /// Rows by set of an exercise that was offered as a test that day and was not planned are its trials: the test's own rule is held
+    /// against them. What was offered is made again from what was known before that session.
+    /// </summary>
+    private static IEnumerable<StopFinding> TestStops(SquadMaterial material, PlannedSession session, History history)
+    {
+        string id = history.Athlete.Id;
+        ImmutableArray<PlannedItem> items = session.Athletes.FirstOrDefault(a => a.AthleteId == id)?.Items ?? [];
+        CompletedItem[] rows =
+        [
+            .. history.Completed.Where(c =>
+                c.Set is not null
+                && Logs.IsOf(c, session.Slot)
+                && items.All(i => i.Dose.ExerciseId != c.ExerciseId || i.Dose.DropHeightM != c.DropHeightM)
+            ),
+        ];
+        if (rows.Length == 0)
+        {
+            return [];
+        }
+
+        History before = history with { Completed = [.. history.Completed.Where(c => c.Date < session.Slot.Date)] };
+        return Reporting
+            .TestsBeside(material.Squad, before, material.Catalogue, session.Slot.Date, [])
+            .Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test : null)
+            .OfType<TestProposal>()
+            .Select(t =>
+                Logs.TestStop(
+                    t.Stop,
+                    rows.Where(r => r.ExerciseId == t.ExerciseId && IsFrom(r.DropHeightM, t.Ask.DropM))
+                )
+            )
+            .OfType<StopFinding>();
+    }
+
+    private static bool IsFrom(double? done, double? asked) =>
+        done is not { } d || asked is not { } a || Math.Abs(d - a) < 0.01;
 
     private static string Load(LoadDone load) =>
         load.Tissue is { } tissue

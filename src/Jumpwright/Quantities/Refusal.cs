@@ -4,5 +4,8 @@ namespace Jumpwright.Quantities;
 /// <param name="Sentence">The sentence.</param>
 public sealed record Refusal(string Sentence)
 {
+    /// <summary>The reason in a few words, where several refusals are told in one line; null where the sentence is all there is.</summary>
+    public string? Brief { get; init; }
+
     public override string ToString() => Sentence;
 }

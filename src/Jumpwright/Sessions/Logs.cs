@@ -3,6 +3,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Prescribing.Proposals;
 using Jumpwright.Quantities;
 using Jumpwright.Statistics;
 using NodaTime;
@@ -139,6 +140,37 @@ public static class Logs
         }
 
         return found.ToImmutable();
+    }
+
+    /// <summary>
+    /// Holds the stop rule of a proposed test against its trials, in their order: where it stopped, and whether it went on all the
+    /// same. Null when no trial met it.
+    /// </summary>
+    public static StopFinding? TestStop(TestStop rule, IEnumerable<CompletedItem> trials)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        CompletedItem[] done = [.. trials.OrderBy(t => t.Set ?? int.MaxValue)];
+        TrialSeen[] seen =
+        [
+            .. done.Select(t => new TrialSeen(t.HeightM, t.ContactTimeS, t.LandingFaults ?? 0, t.PainDuring)),
+        ];
+        for (int n = 1; n <= seen.Length; n++)
+        {
+            StopVerdict verdict = rule.After(seen.AsSpan(0, n));
+            if (verdict.Stops)
+            {
+                CompletedItem at = done[n - 1];
+                bool wentOn = n < seen.Length;
+                return new StopFinding(
+                    at.ExerciseId,
+                    at.Set,
+                    wentOn,
+                    $"Test, {at.ExerciseId}, trial {at.Set ?? n}: {verdict.Because}{(wentOn ? ", and it went on" : "")}."
+                );
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Whether that work was done in that session: named for it, or of its day and named for none.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Prescribing.Proposals;
 using Jumpwright.Prescribing.Reports;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
@@ -165,6 +166,46 @@ public class ReportTests
             Text(Reporting.Of(squad, [Athlete(1), Athlete(2)], Catalogue.Standard, Story.Today)[1]);
     }
 
+    /// <summary>What is planned for the day and the week is taken already, so that a test beside it never goes over the day's contacts.</summary>
+    [Fact]
+    public void TestsBesideAFullSession_AreNotOffered()
+    {
+        History athlete = Athlete(2);
+        Squad equipped = Club with { Kit = AllKit };
+        int Contacts(params PlannedContacts[] planned) =>
+            Reporting
+                .TestsBeside(equipped, athlete, Catalogue.Standard, Story.Today, [.. planned])
+                .Sum(o => o.Test.TryGet(out TestProposal? test, out _) ? test.Contacts : 0);
+        int free = Contacts();
+        Assert.True(free > 0);
+        Assert.Equal(0, Contacts(new PlannedContacts(Story.Today, 120, false)));
+        Assert.Equal(0, Contacts(new PlannedContacts(Story.Today.PlusDays(-3), 200, false)));
+
+        // Work of the week after takes nothing away.
+        Assert.Equal(free, Contacts(new PlannedContacts(Story.Today.PlusDays(7), 200, false)));
+    }
+
+    /// <summary>One short line says what waits and why, each reason once.</summary>
+    [Fact]
+    public void WhatIsNotTestedNow_IsOneLine()
+    {
+        Report report = Reporting.Of(Club, [Athlete(2)], Catalogue.Standard, Story.Today)[1];
+        string[] lines = Text(report).Split('\n');
+        string line = Assert.Single(lines, l => l.StartsWith("Not now", StringComparison.Ordinal));
+        Assert.InRange(line.Length, 20, 320);
+        string[] reasons = [.. line.Split('(').Skip(1).Select(r => r.Split(')')[0])];
+        Assert.Equal(reasons.Distinct(), reasons);
+    }
+
+    private static ImmutableArray<KitCount> AllKit =>
+        [
+            .. Catalogue
+                .Standard.Exercises.SelectMany(e => e.Kit)
+                .Select(k => k.Id)
+                .Distinct()
+                .Select(k => new KitCount(k, 2)),
+        ];
+
     [Fact]
     public void NextTests_OnADayTooHotToTrain_NoneIsOffered()
     {
@@ -173,17 +214,7 @@ public class ReportTests
             Reporting
                 .Prescriptions(squad, athletes, Catalogue.Standard, Story.Today)
                 .Sum(p => p.NextTests.Count(t => t.Test.TryGet(out _, out _)));
-        Squad equipped = Club with
-        {
-            Kit =
-            [
-                .. Catalogue
-                    .Standard.Exercises.SelectMany(e => e.Kit)
-                    .Select(k => k.Id)
-                    .Distinct()
-                    .Select(k => new KitCount(k, 2)),
-            ],
-        };
+        Squad equipped = Club with { Kit = AllKit };
         Assert.True(Offered(equipped) > 0);
         Assert.Equal(0, Offered(equipped with { Weather = [new(Story.Today, 36, 60)] }));
     }

@@ -24,4 +24,8 @@ internal sealed record TestStopJson(
             PainSiteNew: true,
             [.. stop.Words]
         );
+
+    /// <summary>The rule again.</summary>
+    [JsonIgnore]
+    public TestStop Rule => new(ContactAboveS, HeightLossPct, HeightFromM, LandingFaults, PainAbove);
 }

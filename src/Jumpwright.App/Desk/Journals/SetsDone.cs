@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Prescribing.Proposals;
 using Jumpwright.Storage.Stores;
 using NodaTime;
 using NodaTime.Text;
@@ -69,7 +70,7 @@ internal static class SetsDone
                     during,
                     morning,
                     effort?.Rpe,
-                    set.DropHeightM,
+                    group.Max(s => s.Set.DropHeightM),
                     null
                 )
                 {
@@ -83,9 +84,35 @@ internal static class SetsDone
 
     /// <summary>
     /// An athlete's session set by set, as a stop rule is held against it. Pain during an exercise stands at its last set: nobody
-    /// writes down after which it was said, and so a rule that it broke is not said to have been passed over.
+    /// writes down after which it was said, and so a rule that it broke is not said to have been passed over. Trials of proposed tests
+    /// have a rule of their own and are not among them.
     /// </summary>
     public static ImmutableArray<CompletedItem> BySet(
+        IReadOnlyCollection<JournalEntry> theirs,
+        string session,
+        LocalDate day
+    ) => [.. Rows(theirs, session, day).Where(r => r.Set.Test is null).Select(r => r.Item)];
+
+    /// <summary>Each proposed test that was begun, with the rule it was done under and its trials; where no rule was handed in, none.</summary>
+    public static ImmutableArray<(string Question, TestStop Rule, ImmutableArray<CompletedItem> Trials)> Tests(
+        IReadOnlyCollection<JournalEntry> theirs,
+        string session,
+        LocalDate day
+    ) =>
+        [
+            .. Rows(theirs, session, day)
+                .Where(r => r.Set is { Test: not null, Stop: not null })
+                .GroupBy(r => (r.Set.Test!, r.Set.Exercise))
+                .Select(g =>
+                    (
+                        g.Key.Item1,
+                        g.First().Set.Stop!.Rule,
+                        ImmutableArray.CreateRange(g.OrderBy(r => r.Set.Number).Select(r => r.Item))
+                    )
+                ),
+        ];
+
+    private static IEnumerable<(SetEntry Set, CompletedItem Item)> Rows(
         IReadOnlyCollection<JournalEntry> theirs,
         string session,
         LocalDate day
@@ -98,33 +125,37 @@ internal static class SetsDone
                 .Select(e => (e, JournalReading.Read<PainEntry>(e)!))
                 .Where(p => p.Item2 is not null),
         ];
-        return
-        [
-            .. Effective(theirs.Where(e => e.SessionId == session))
-                .GroupBy(s => s.Set.Exercise, StringComparer.Ordinal)
-                .SelectMany(exercise =>
-                {
-                    int last = exercise.Max(s => s.Set.Number);
-                    return exercise.Select(s => new CompletedItem(
-                        s.Entry.AthleteId!,
-                        day,
-                        session,
-                        s.Set.Exercise,
-                        1,
-                        s.Set.Reps,
-                        s.Set.Contacts,
-                        s.Set.Faults,
-                        s.Set.Number == last ? Worst(pains, session, "during", s.Set.Exercise) : null,
-                        null,
-                        null,
-                        s.Set.DropHeightM,
-                        null
+        return Effective(theirs.Where(e => e.SessionId == session))
+            .GroupBy(s => (s.Set.Exercise, s.Set.Test))
+            .SelectMany(exercise =>
+            {
+                int last = exercise.Max(s => s.Set.Number);
+                return exercise.Select(s =>
+                    (
+                        s.Set,
+                        new CompletedItem(
+                            s.Entry.AthleteId!,
+                            day,
+                            session,
+                            s.Set.Exercise,
+                            1,
+                            s.Set.Reps,
+                            s.Set.Contacts,
+                            s.Set.Faults,
+                            s.Set.Number == last ? Worst(pains, session, "during", s.Set.Exercise) : null,
+                            null,
+                            null,
+                            s.Set.DropHeightM,
+                            null
+                        )
+                        {
+                            Set = s.Set.Number,
+                            HeightM = s.Set.HeightM,
+                            ContactTimeS = s.Set.ContactTimeS,
+                        }
                     )
-                    {
-                        Set = s.Set.Number,
-                    });
-                }),
-        ];
+                );
+            });
     }
 
     /// <summary>Whether a pain stands at logged sets, whose work done then carries its score.</summary>
@@ -138,7 +169,7 @@ internal static class SetsDone
     /// <summary>Each set once, by the rule: the later word counts; a set taken back does not.</summary>
     public static IEnumerable<(JournalEntry Entry, SetEntry Set)> Effective(IEnumerable<JournalEntry> entries) =>
         Words(entries)
-            .GroupBy(s => (s.Entry.AthleteId, s.Entry.SessionId, s.Set.Exercise, s.Set.Number))
+            .GroupBy(s => (s.Entry.AthleteId, s.Entry.SessionId, s.Set.Exercise, s.Set.Number, s.Set.Test))
             .Select(g => g.First())
             .Where(s => !s.Set.Undone)
             .OrderBy(s => s.Entry.MadeAt)
@@ -147,7 +178,7 @@ internal static class SetsDone
     /// <summary>Sets about which two words differ, the one that counts first.</summary>
     public static IEnumerable<(JournalEntry Entry, SetEntry Set)[]> Differing(IEnumerable<JournalEntry> entries) =>
         Words(entries)
-            .GroupBy(s => (s.Entry.AthleteId, s.Entry.SessionId, s.Set.Exercise, s.Set.Number))
+            .GroupBy(s => (s.Entry.AthleteId, s.Entry.SessionId, s.Set.Exercise, s.Set.Number, s.Set.Test))
             .Where(g =>
                 g.Select(s => s.Set).Distinct().Count() > 1 && g.Select(s => s.Entry.Who).Distinct().Count() > 1
             )

@@ -6,6 +6,7 @@ using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
+using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Sessions;
 using Jumpwright.Storage.Stores;
@@ -139,6 +140,7 @@ internal static class FloorRoutes
                     name = card.AthleteName,
                     nothing = card.NothingPlanned is null ? null : "Nothing planned; see the card, and whom to ask.",
                     items = Items(session, card),
+                    tests = Tests(book, week, session, card.AthleteId),
                 })
                 .ToArray(),
         };
@@ -170,6 +172,28 @@ internal static class FloorRoutes
                 }),
         ];
     }
+
+    /// <summary>Tests that may be done beside the session, each with its stop rule, which the tablet holds against the trials by itself.</summary>
+    private static object[] Tests(Workbook book, PlannedWeek week, PlannedSession session, string athlete) =>
+        [
+            .. FloorTests
+                .Of(book, week, session, athlete)
+                .Select(o =>
+                {
+                    Exercise exercise = book.Catalogue.Find(o.Test.ExerciseId)!;
+                    return new
+                    {
+                        question = o.Question,
+                        exercise = o.Test.ExerciseId,
+                        name = exercise.Name,
+                        why = o.Test.Because,
+                        trials = o.Test.Ask.Trials,
+                        contacts_per_trial = o.Test.Contacts / o.Test.Ask.Trials,
+                        drop_height_m = o.Test.Ask.DropM,
+                        stop = TestStopJson.Of(o.Test.Stop),
+                    };
+                }),
+        ];
 
     private static IResult Take(FrontDesk desk, ImmutableArray<Handed> handed)
     {
@@ -260,7 +284,10 @@ internal static class FloorRoutes
                             Number: >= 1 and <= 99,
                             Reps: >= 0 and <= 999,
                             Contacts: >= 0 and <= 9999,
-                            Faults: null or (>= 0 and <= 999)
+                            Faults: null or (>= 0 and <= 999),
+                            Test: null or { Length: > 0 and <= Longest },
+                            HeightM: null or (> 0 and < 1.5),
+                            ContactTimeS: null or (> 0.02 and < 5)
                         } => new Quantities.Refusal("Its set is not one that can have been done."),
                 EntryKinds.Pain
                     when JournalReading.Read<PainEntry>(entry)

@@ -88,7 +88,10 @@ public static class DropTests
 
         if (curve.NextDropM is not { } wished)
         {
-            return new Refusal($"No further drop jump is needed: {curve.Sentence}");
+            return new Refusal($"No further drop jump is needed: {curve.Sentence}")
+            {
+                Brief = TestOffer.KnownWellEnough,
+            };
         }
 
         (TestAsk Ask, Exercise Exercise) chosen = allowed.FirstOrDefault(a =>
@@ -98,6 +101,9 @@ public static class DropTests
             ? stopped.Stops && wished > highest
                 ? NoHigher(highest!.Value, stopped)
                 : new Refusal($"A test from {100 * wished:0} cm would tell most, but it is not open now.")
+                {
+                    Brief = "the height that would tell most is not open",
+                }
             : Proposal(
                 history,
                 gate,
@@ -109,7 +115,10 @@ public static class DropTests
     }
 
     private static Refusal NoHigher(double highestM, StopVerdict stopped) =>
-        new($"Nothing higher than {100 * highestM:0} cm is offered: there {stopped.Because}.");
+        new($"Nothing higher than {100 * highestM:0} cm is offered: there {stopped.Because}.")
+        {
+            Brief = $"the last test from {100 * highestM:0} cm was stopped",
+        };
 
     /// <summary>Whether the trials from the highest drop met the stop rule they were under; logged landing faults count.</summary>
     private static StopVerdict Stopped(

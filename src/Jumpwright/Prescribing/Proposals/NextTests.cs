@@ -163,6 +163,9 @@ public static class NextTests
                     ? $"No further loaded jump is needed: {curve.Sentence}"
                     : "A further loaded jump would help, but no bar is light enough to count as light for this athlete and to stay within 110 % of the heaviest jumped with."
             )
+            {
+                Brief = curve.IsSettled ? TestOffer.KnownWellEnough : "no bar is light enough",
+            }
             : Make(
                 athlete,
                 new TestAsk(TestLoads.Jump, Trials) { LoadKg = load, HeaviestKg = jumps.HeaviestKg },
@@ -175,7 +178,7 @@ public static class NextTests
 
     private static Outcome<TestProposal> Pull(History history, LocalDate day, LoadVelocity line, TestGate gate) =>
         line.NextLoadKg is not { } load
-            ? new Refusal($"No further pull is needed: {line.Sentence}")
+            ? new Refusal($"No further pull is needed: {line.Sentence}") { Brief = TestOffer.KnownWellEnough }
             : Make(
                 history.Athlete.Id,
                 new TestAsk("hex-bar-pull", 2)
@@ -189,7 +192,7 @@ public static class NextTests
 
     private static Outcome<TestProposal> Approach(string athlete, RunUp run, ApproachJumps jumps, TestGate gate) =>
         run.NextSpeedMS is not { } speed || run.NextFoot is not { } foot
-            ? new Refusal($"No further approach jump is needed: {run.Sentence}")
+            ? new Refusal($"No further approach jump is needed: {run.Sentence}") { Brief = TestOffer.KnownWellEnough }
             : Make(
                 athlete,
                 new TestAsk(foot == TakeOffFoot.TwoFeet ? "approach-jump-two-feet" : "approach-jump-one-foot", Trials)

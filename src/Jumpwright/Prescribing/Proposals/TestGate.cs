@@ -29,13 +29,22 @@ public sealed class TestGate(
 
     private readonly LimitBook _limits = LimitBook.For(history, day);
     private ImmutableArray<TestProposal> _before = [];
+    private ImmutableArray<PlannedContacts> _planned = [];
 
     /// <summary>The limits in force.</summary>
     internal LimitBook Limits => _limits;
 
     /// <summary>The same gate once that test is offered too: its contacts count.</summary>
     public TestGate After(TestProposal offered) =>
-        new(history, ladder, rulings, catalogue, fixtures, kit, day) { _before = _before.Add(offered) };
+        new(history, ladder, rulings, catalogue, fixtures, kit, day)
+        {
+            _before = _before.Add(offered),
+            _planned = _planned,
+        };
+
+    /// <summary>The same gate beside what is planned: those contacts are taken already, done or not.</summary>
+    public TestGate Beside(ImmutableArray<PlannedContacts> planned) =>
+        new(history, ladder, rulings, catalogue, fixtures, kit, day) { _before = _before, _planned = planned };
 
     /// <summary>Contacts that the test costs.</summary>
     internal static int ContactsOf(Exercise exercise, int trials) =>
@@ -52,7 +61,10 @@ public sealed class TestGate(
 
         if (ladder.Find(exercise.Id) is not { State: not RungState.Closed })
         {
-            return new Refusal($"{exercise.Name} is closed on the ladder: test something below it first.");
+            return new Refusal($"{exercise.Name} is closed on the ladder: test something below it first.")
+            {
+                Brief = "closed on the ladder",
+            };
         }
 
         ExerciseFacts facts = exercise.FactsAt(ask.DropM);
@@ -77,7 +89,10 @@ public sealed class TestGate(
 
         if (ask.DropM is not { } height || !range.Contains(height))
         {
-            return new Refusal($"{exercise.Name} is not done from that height.");
+            return new Refusal($"{exercise.Name} is not done from that height.")
+            {
+                Brief = "not done from that height",
+            };
         }
 
         double step = _limits["drop-step"];
@@ -85,10 +100,16 @@ public sealed class TestGate(
         {
             { } top when height > top + step + 1e-9 => new Refusal(
                 $"{100 * height:0} cm is more than {100 * step:0} cm above the highest drop measured ({100 * top:0} cm)."
-            ),
+            )
+            {
+                Brief = "too great a step up",
+            },
             null when height > range.MinM + 1e-9 => new Refusal(
                 $"No drop was measured: begin at {100 * range.MinM:0} cm."
-            ),
+            )
+            {
+                Brief = "no lower drop was measured",
+            },
             _ => null,
         };
     }
@@ -102,12 +123,22 @@ public sealed class TestGate(
 
         if (ask.LoadKg is not { } load)
         {
-            return new Refusal($"{exercise.Name}: the load is not known, so it is not offered as a test.");
+            return new Refusal($"{exercise.Name}: the load is not known, so it is not offered as a test.")
+            {
+                Brief = "no load is known",
+            };
         }
 
         return TestLoads.MostKg(exercise, history.Athlete.BodyMassKg, _limits, ask.HeaviestKg) is not { } most
                 ? new Refusal($"{exercise.Name}: nothing measured bounds the load, so it is not offered as a test.")
-            : load > most + 1e-9 ? new Refusal($"{load:0.#} kg is above {most:0.#} kg, the most for this athlete now.")
+                {
+                    Brief = "no load is known",
+                }
+            : load > most + 1e-9
+                ? new Refusal($"{load:0.#} kg is above {most:0.#} kg, the most for this athlete now.")
+                {
+                    Brief = "too heavy for now",
+                }
             : null;
     }
 
@@ -115,21 +146,30 @@ public sealed class TestGate(
         exercise.RunUpSteps is null || ask.SpeedMS is not { } speed ? null
         : ask.FastestMS is not { } fastest
             ? new Refusal($"{exercise.Name}: no run-up was timed yet, so no speed is asked for.")
+            {
+                Brief = "no run-up was timed",
+            }
         : speed > (fastest * Bounds.Share.Value / 100) + 1e-9
             ? new Refusal(
                 $"{speed:0.0} m/s is above {Bounds.Share.Value:0} % of the fastest run-up measured ({fastest:0.0} m/s)."
             )
+            {
+                Brief = "too fast for now",
+            }
         : null;
 
     private Refusal? Forbidden(Exercise exercise, ExerciseFacts facts) =>
         rulings.FirstOrDefault(r => r.Effect.Forbids(facts)) is { } ruling
-            ? new Refusal($"{exercise.Name} is not offered: {ruling.Because}")
+            ? new Refusal($"{exercise.Name} is not offered: {ruling.Because}") { Brief = ruling.Because.TrimEnd('.') }
             : null;
 
     private Refusal? NoKit(Exercise exercise) =>
         exercise.Kit.FirstOrDefault(need => kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
             is { } missing
             ? new Refusal($"{exercise.Name} needs {missing.Count} × {missing.Id}, which the squad's kit does not have.")
+            {
+                Brief = $"no {missing.Id.Replace('-', ' ')} in the squad's kit",
+            }
             : null;
 
     private Refusal? NotRecovered(Exercise exercise)
@@ -149,7 +189,10 @@ public sealed class TestGate(
                 {
                     return new Refusal(
                         $"{exercise.Name} works what {known?.Name ?? done.ExerciseId} worked on {done.Date:uuuu-MM-dd}: {asks} hours must lie between."
-                    );
+                    )
+                    {
+                        Brief = $"too soon after {known?.Name ?? done.ExerciseId} on {done.Date:uuuu-MM-dd}",
+                    };
                 }
             }
         }
@@ -169,23 +212,35 @@ public sealed class TestGate(
             .Append(perSession)
             .Min();
         int offered = _before.Sum(t => t.Contacts);
-        int today = history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts) + offered;
+        int today =
+            history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts)
+            + offered
+            + _planned.Where(p => p.Date == day).Sum(p => p.Contacts);
         if (contacts > 0 && today + contacts > most)
         {
             return new Refusal(
                 $"{contacts} contacts of {exercise.Name} do not fit into the day: {today} are taken or asked for, at most {most} are allowed."
-            );
+            )
+            {
+                Brief = "the day's contacts are used up",
+            };
         }
 
-        // Any seven days that end today, which hold the calendar week so far.
+        // Any seven days that end today, which hold the calendar week so far, and what the rest of that week has planned.
+        LocalDate monday = day.PlusDays(-((int)day.DayOfWeek - 1));
         int week =
-            history.Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-7)).Sum(c => c.Contacts) + offered;
+            history.Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-7)).Sum(c => c.Contacts)
+            + offered
+            + _planned.Where(p => p.Date > day.PlusDays(-7) && p.Date < monday.PlusDays(7)).Sum(p => p.Contacts);
         int perWeek = ContactCaps.PerWeek(perSession, _limits);
         if (contacts > 0 && week + contacts > perWeek)
         {
             return new Refusal(
                 $"{contacts} contacts of {exercise.Name} do not fit into the week: {week} are taken or asked for in seven days, at most {perWeek} are allowed."
-            );
+            )
+            {
+                Brief = "the week's contacts are used up",
+            };
         }
 
         int high = exercise.IsHighIntensityAt(ask.DropM) ? contacts : 0;
@@ -193,12 +248,17 @@ public sealed class TestGate(
             history
                 .Completed.Where(c => c.Date == day)
                 .Where(c => catalogue.Find(c.ExerciseId)?.IsHighIntensityAt(c.DropHeightM) != false)
-                .Sum(c => c.Contacts) + _before.Where(t => t.HighIntensity).Sum(t => t.Contacts);
+                .Sum(c => c.Contacts)
+            + _before.Where(t => t.HighIntensity).Sum(t => t.Contacts)
+            + _planned.Where(p => p.Date == day && p.HighIntensity).Sum(p => p.Contacts);
         int highMost = ContactCaps.HighIntensityPerSession(history, _limits, day);
         return high > 0 && highToday + high > highMost
             ? new Refusal(
                 $"{high} hard contacts of {exercise.Name} do not fit into the day: {highToday} are taken or asked for, at most {highMost} are allowed."
             )
+            {
+                Brief = "the day's hard contacts are used up",
+            }
             : null;
     }
 
@@ -211,5 +271,8 @@ public sealed class TestGate(
         )
             is { } fixture
             ? new Refusal($"{exercise.Name} is too hard this near to {fixture.Name}.")
+            {
+                Brief = $"{fixture.Name} is near",
+            }
             : null;
 }

@@ -98,15 +98,40 @@ internal static class AthleteReports
                     : open.Select(t =>
                         $"{t.Because} {ReportWords.Contacts(t.Contacts)} Stop when {string.Join("; when ", t.Stop.Words)}."
                     ),
-                .. facts
-                    .NextTests.Select(o =>
-                        o.Test.TryGet(out _, out Refusal? no) ? null : $"Not now, {o.Question}: {no.Sentence}"
-                    )
-                    .OfType<string>(),
+                .. NotNow(facts.NextTests),
                 .. open.Length > 1 ? (string[])["All of these fit into one day; the first matters most."] : [],
             ],
             []
         );
+    }
+
+    /// <summary>What is not tested now, in one line: each reason once, with what it holds back; what is known well enough apart.</summary>
+    private static IEnumerable<string> NotNow(ImmutableArray<TestOffer> offers)
+    {
+        (string Question, string Why)[] refused =
+        [
+            .. offers
+                .Select(o => (o.Question, Why: o.Test.TryGet(out _, out Refusal? no) ? null : no.Brief ?? no.Sentence))
+                .Where(o => o.Why is not null)
+                .Select(o => (o.Question, o.Why!)),
+        ];
+        string[] waiting =
+        [
+            .. refused
+                .Where(r => r.Why != TestOffer.KnownWellEnough)
+                .GroupBy(r => r.Why, StringComparer.Ordinal)
+                .Select(g => $"{string.Join(", ", g.Select(r => r.Question))} ({g.Key})"),
+        ];
+        if (waiting.Length > 0)
+        {
+            yield return $"Not now: {string.Join("; ", waiting)}.";
+        }
+
+        string[] known = [.. refused.Where(r => r.Why == TestOffer.KnownWellEnough).Select(r => r.Question)];
+        if (known.Length > 0)
+        {
+            yield return $"Known well enough for now: {string.Join(", ", known)}.";
+        }
     }
 
     private static ReportPlot TrendPlot(Trend trend, int number)

@@ -121,6 +121,49 @@ public static class Reporting
         );
     }
 
+    /// <summary>
+    /// The tests that may be done on that day beside what is planned for it; whatever is planned counts as taken. What was done in
+    /// that session itself must not stand in the history, or it counts twice.
+    /// </summary>
+    /// <param name="squad">The squad and its circumstances.</param>
+    /// <param name="history">Whose.</param>
+    /// <param name="catalogue">The exercises.</param>
+    /// <param name="day">The day of the session.</param>
+    /// <param name="planned">Contacts planned for that day and the rest of its week, and not logged.</param>
+    public static ImmutableArray<TestOffer> TestsBeside(
+        Squad squad,
+        History history,
+        Catalogue catalogue,
+        LocalDate day,
+        ImmutableArray<PlannedContacts> planned
+    )
+    {
+        ArgumentNullException.ThrowIfNull(squad);
+        History own = squad.Under(history);
+        return Tests(squad, own, Profiling.Of(own, day), catalogue, day, planned).Offers;
+    }
+
+    private static (AthleteCurves Curves, ImmutableArray<TestOffer> Offers) Tests(
+        Squad squad,
+        History history,
+        Profile profile,
+        Catalogue catalogue,
+        LocalDate day,
+        ImmutableArray<PlannedContacts> planned
+    )
+    {
+        HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
+        ImmutableArray<Ruling> rulings = SafetyRules
+            .For(history, day, ids)
+            .AddRange(ConditionRules.For(squad, day, LimitBook.For(history, day)));
+        Ladder ladder = Ladders.For(profile, history, catalogue, day);
+        TestGate gate = new TestGate(history, ladder, rulings, catalogue, squad.Fixtures, squad.Kit, day).Beside(
+            planned
+        );
+        var curves = AthleteCurves.Of(history, catalogue, rulings, day);
+        return (curves, NextTests.For(history, profile, gate, catalogue, curves, day));
+    }
+
     private static Prescription Prescribe(
         Squad squad,
         History history,
@@ -132,21 +175,15 @@ public static class Reporting
     {
         // Whoever asks, the limits are the ones the plan is made under.
         history = squad.Under(history);
-        HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
-        ImmutableArray<Ruling> rulings = SafetyRules
-            .For(history, asOf, ids)
-            .AddRange(ConditionRules.For(squad, asOf, LimitBook.For(history, asOf)));
         Profile profile = profiles[history.Athlete.Id];
-        Ladder ladder = Ladders.For(profile, history, catalogue, asOf);
-        var gate = new TestGate(history, ladder, rulings, catalogue, squad.Fixtures, squad.Kit, asOf);
-        AthleteCurves curves = AthleteCurves.Of(history, catalogue, rulings, asOf);
+        (AthleteCurves curves, ImmutableArray<TestOffer> tests) = Tests(squad, history, profile, catalogue, asOf, []);
         ChosenOutcome outcome = OutcomeOf(squad, history.Athlete.Id);
         return new Prescription(
             history,
             profile,
             trends,
             curves,
-            NextTests.For(history, profile, gate, catalogue, curves, asOf),
+            tests,
             GainRankings.Of(profile, outcome, Now(profile, outcome), BetweenSd(profiles.Values, outcome))
         );
     }

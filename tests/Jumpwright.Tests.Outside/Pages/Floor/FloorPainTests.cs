@@ -41,6 +41,41 @@ public class FloorPainTests
     [Fact]
     public void OfZeroWithoutAPlace_OpensNothing() => Assert.Empty(Read(Pain(0, "rest", null)).Symptoms);
 
+    /// <summary>A trial of a test and a set with the same number are two things, and both cost contacts; the test keeps its own rule.</summary>
+    [Fact]
+    public void TrialsOfATest_StandBesideTheSetsOfTheSameExercise()
+    {
+        JournalEntry[] entries = [Set("pogo-hop"), Trial(1, 0.20), Trial(2, 0.32), Pain(3, "during", "pogo-hop")];
+        Assert.Equal(12, Assert.Single(Read(entries).Completed).Contacts);
+        Assert.Single(SetsDone.BySet(entries, "2027-01-04-pm", Day));
+        var (question, rule, trials) = Assert.Single(SetsDone.Tests(entries, "2027-01-04-pm", Day));
+        Assert.Equal("drop height", question);
+        Assert.Equal([0.20, 0.32], trials.Select(t => t.ContactTimeS!.Value));
+
+        // Pain said during the exercise stands at its last trial.
+        Assert.Equal([null, 3.0], trials.Select(t => t.PainDuring));
+        Assert.Contains(
+            "pain was 3 of 10",
+            Jumpwright.Sessions.Logs.TestStop(rule, trials)!.Sentence,
+            StringComparison.Ordinal
+        );
+    }
+
+    private static JournalEntry Trial(int number, double contactS) =>
+        Entry(
+            EntryKinds.Set,
+            new
+            {
+                exercise = "pogo-hop",
+                set = number,
+                reps = 1,
+                contacts = 1,
+                test = "drop height",
+                contact_time_s = contactS,
+                stop = new { contact_above_s = 0.25, pain_above = 2.0 },
+            }
+        );
+
     private static History Read(params JournalEntry[] entries) =>
         JournalReading.Of(
             new History(

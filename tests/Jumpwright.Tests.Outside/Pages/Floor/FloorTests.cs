@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Jumpwright.App.Commands;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
@@ -169,6 +170,89 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         Assert.True(after.Max() <= before.Max(), "the session got longer");
         Assert.True(after.Length < before.Length, "no turn went");
         await page.CloseAsync();
+    }
+
+    /// <summary>
+    /// A proposed test is logged trial by trial without the program; the tablet holds its stop rule by itself, and the program says the
+    /// same of the same trials once it has them.
+    /// </summary>
+    [Fact]
+    public async Task ProposedTest_WhoseContactPassesTheCeiling_IsStoppedOnTheTablet_AndSaidOnThePageDone()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage page = await demo.Open(820);
+        await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route));
+        await OpenFloor(page, server);
+        server.Kill();
+        await page.Locator("button[data-key^='open '][data-key]").First.ClickAsync();
+        ILocator test = page.Locator("details.test").First;
+        await test.Locator("summary").First.ClickAsync();
+        Assert.Contains("Stop when contact is longer than 250 ms", await test.InnerTextAsync());
+
+        await Trial("31", "240");
+        Assert.Contains("1 of 3 trials", await page.Locator("details.test").First.InnerTextAsync());
+        Assert.Equal("", await page.Locator("#alarms").InnerTextAsync());
+        await Trial("30", "270");
+        await page.WaitForSelectorAsync("#alarms p");
+        const string Says = "contact is 255 ms, over the ceiling of 250 ms";
+        Assert.Contains(Says, await page.Locator("#alarms").InnerTextAsync());
+        Assert.Equal(0, await page.Locator("[data-key^='trial ']").CountAsync());
+
+        await server.Start();
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        await page.GotoAsync(server.Address + "/done");
+        string said = await page.Locator("main").InnerTextAsync();
+        Assert.Contains("trial 2: " + Says, said);
+        Assert.Contains("test: ", said);
+        server.Kill();
+
+        // Both trials cost a contact, and what was measured of them is kept.
+        using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
+        (JournalEntry Entry, SetEntry Set)[] trials = [.. SetsDone.Effective(squad.Entries)];
+        Assert.Equal([0.24, 0.27], trials.Select(t => t.Set.ContactTimeS!.Value));
+        Assert.Equal([0.31, 0.30], trials.Select(t => t.Set.HeightM!.Value));
+        CompletedItem done = Assert.Single(
+            squad.Material.Histories.SelectMany(h => h.Completed),
+            c => c.Date >= DemoCommand.Day
+        );
+        Assert.Equal(2, done.Contacts);
+        Assert.Equal(0.30, done.DropHeightM);
+        await page.CloseAsync();
+
+        async Task Trial(string height, string contact)
+        {
+            ILocator now = page.Locator("details.test").First;
+            await now.Locator("[data-key^='height ']").FillAsync(height);
+            await now.Locator("[data-key^='contact ']").FillAsync(contact);
+            await now.Locator("[data-key^='trial ']").ClickAsync();
+            await page.WaitForSelectorAsync("[data-key^='back ']");
+        }
+    }
+
+    /// <summary>The session as the program gives it, with one test more for whoever has something planned.</summary>
+    private static async Task WithATest(IRoute route)
+    {
+        IAPIResponse answer = await route.FetchAsync();
+        JsonNode session = JsonNode.Parse(await answer.TextAsync())!;
+        foreach (JsonNode? athlete in session["athletes"]!.AsArray().Where(a => a!["nothing"] is null))
+        {
+            athlete!["tests"] = JsonNode.Parse(
+                """
+                [{
+                  "question": "drop height", "exercise": "depth-jump", "name": "Depth jump", "why": "It would tell most.",
+                  "trials": 3, "contacts_per_trial": 1, "drop_height_m": 0.30,
+                  "stop": {
+                    "contact_above_s": 0.25, "height_loss_pct": 10, "height_from_m": null, "landing_faults": 1, "pain_above": 2,
+                    "pain_site_new": true, "words": ["contact is longer than 250 ms"]
+                  }
+                }]
+                """
+            );
+        }
+
+        await route.FulfillAsync(new RouteFulfillOptions { Response = answer, Body = session.ToJsonString() });
     }
 
     [Fact]

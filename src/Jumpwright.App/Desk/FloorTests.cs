@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Exercises;
+using Jumpwright.Plans;
+using Jumpwright.Prescribing.Proposals;
+using Jumpwright.Prescribing.Reports;
+
+namespace Jumpwright.App.Desk;
+
+/// <summary>Proposed tests that fit beside a planned session.</summary>
+internal static class FloorTests
+{
+    /// <summary>
+    /// Tests that are open on the session's day with everything planned for that day and the rest of the week taken already. What was
+    /// logged in the session itself is left out, so that a test that was begun is still there with its rule.
+    /// </summary>
+    public static ImmutableArray<(string Question, TestProposal Test)> Of(
+        Workbook book,
+        PlannedWeek week,
+        PlannedSession session,
+        string athleteId
+    )
+    {
+        if (book.Find(athleteId) is not { } leaf)
+        {
+            return [];
+        }
+
+        History before = leaf.History with
+        {
+            Completed =
+            [
+                .. leaf.History.Completed.Where(c => c.Date != session.Slot.Date || c.SessionId != session.Slot.Id),
+            ],
+        };
+        ImmutableArray<PlannedContacts> planned =
+        [
+            .. from other in week.Plan.Sessions
+            where
+                other.Slot.Id == session.Slot.Id
+                || !leaf.History.Completed.Any(c => c.Date == other.Slot.Date && c.SessionId == other.Slot.Id)
+            from one in other.Athletes
+            where one.AthleteId == athleteId
+            from item in one.Items
+            let exercise = book.Catalogue.Find(item.Dose.ExerciseId)
+            select new PlannedContacts(
+                other.Slot.Date,
+                item.Contacts,
+                exercise?.IsHighIntensityAt(item.Dose.DropHeightM) ?? true
+            ),
+        ];
+        return
+        [
+            .. Reporting
+                .TestsBeside(book.Material.Squad, before, book.Catalogue, session.Slot.Date, planned)
+                .Select(o => (o.Question, Test: o.Test.TryGet(out TestProposal? test, out _) ? test : null))
+                .Where(o => o.Test is not null)
+                .Select(o => (o.Question, o.Test!)),
+        ];
+    }
+}
