@@ -11,6 +11,14 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
 
     private const double MovesOnFloors = 1_000_000;
 
+    /// <summary>Units that the models of one athlete take; what is left of the budget, but at least half, goes into moves.</summary>
+    private const double UnitsForModels = 1.0 / 6;
+
+    /// <summary>Deterministic time for one exact week, for each unit that an athlete has; and the most.</summary>
+    private const double ExactForEachUnit = 0.09;
+
+    private const double ExactMost = 0.3;
+
     /// <summary>So much of a session's working time is filled before its time line is known; the rest is filled after.</summary>
     private const double ShareBeforeFloors = 0.97;
 
@@ -20,7 +28,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     /// </summary>
     private const double Hot = 8;
 
-    private const double HotOnFloors = 5;
+    private const double HotOnFloors = 2.5;
     private const double HotAfterExact = 1;
     private const double HotWithKept = 1;
     private const double Cold = 0.25;
@@ -42,35 +50,32 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
         }
     }
 
-    /// <summary>One athlete after the other on floors that hold all others; nobody's visit ends worse than it began.</summary>
+    /// <summary>
+    /// One athlete after the other on floors that hold all others; nobody's visit ends worse than it began. The first visit
+    /// tries the athlete's exact weeks with what the others leave; where nothing is kept of an earlier plan the floors are
+    /// empty before it.
+    /// </summary>
     public void OnFloors(double units, long bound, SquadBound known)
     {
         int turns = Math.Clamp((int)(units / 8) + 2, 3, 12);
-        int each = Each(MovesOnFloors, units, turns);
+        int athletes = squad.Searches.Length;
+        int each = Each(MovesOnFloors, Math.Max(units / 2, units - (UnitsForModels * athletes)), turns);
         long[] none = new long[squad.Kit.Length];
         for (int turn = 0; turn < turns; turn++)
         {
             // Late turns begin cooler: they mend what is there.
             double hot = _keeps ? HotWithKept : HotOnFloors * Math.Pow(0.4, (double)turn / turns);
             long[] left = squad.Left();
-            for (int n = 0; n < squad.Searches.Length; n++)
+            for (int n = 0; n < athletes; n++)
             {
                 cancel.ThrowIfCancellationRequested();
-                AthleteSearch search = squad.Searches[(n + (7 * turn)) % squad.Searches.Length];
+                int athlete = (n + (7 * turn)) % athletes;
+                AthleteSearch search = squad.Searches[athlete];
                 long[] lent = [.. left.Select((l, k) => l + search.KitUsed[k])];
                 search.Lend(lent, none);
-                if (
-                    turn == 0
-                    && !_keeps
-                    && Exact((n + (7 * turn)) % squad.Searches.Length, lent, known, units) is { } exact
-                )
+                if (turn == 0 && !_keeps)
                 {
-                    search.Instead(
-                        exact.ToLookup(c => c.Slot.Id, c => (c.Exercise.Id, c.Sets)),
-                        each,
-                        HotAfterExact,
-                        Cold
-                    );
+                    FromExact(athlete, lent, known, units / athletes, each);
                 }
                 else
                 {
@@ -90,14 +95,25 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
         }
     }
 
-    private ImmutableArray<Chosen>? Exact(int athlete, long[] lent, SquadBound known, double units) =>
-        new WeekAfterWeek(squad, athlete).Plan(
+    private void FromExact(int athlete, long[] lent, SquadBound known, double units, int moves)
+    {
+        WeekAfterWeek exact = new(squad, athlete);
+        ImmutableArray<Chosen> plan = exact.Plan(
             known.Ahead(athlete),
             WeekBounds.Fine,
             Enumerable.Range(0, lent.Length).ToImmutableDictionary(k => squad.Kit[k], k => lent[k]),
-            ImmutableDictionary<(string, string), long>.Empty,
-            Math.Min(0.3, 0.005 * units)
+            squad.ByKit(known.Prices),
+            Math.Min(ExactMost, ExactForEachUnit * units)
         );
+        squad
+            .Searches[athlete]
+            .Instead(
+                plan.ToLookup(c => c.Slot.Id, c => (c.Exercise.Id, c.Sets)),
+                moves,
+                exact.IsWhole ? HotAfterExact : Hot,
+                Cold
+            );
+    }
 
     private int Each(double moves, double units, int turns) =>
         (int)Math.Clamp(moves * units / turns / Math.Max(1, squad.Athletes.Length), 300, 4_000_000);

@@ -150,15 +150,15 @@ internal sealed class SquadBound : IDisposable
         _weeks[athlete].Ahead;
 
     /// <summary>
-    /// The bound in whole numbers at the best prices: athlete by athlete, week by week, first those whose relaxation lies
-    /// furthest above what their plan has. What then is left of the budget goes to the weeks that are not proven yet.
+    /// The bound in whole numbers at the best prices: athlete by athlete, week by week, first those with much to choose from,
+    /// since their relaxation lies furthest above their plans. What then is left of the budget goes to the weeks that are not
+    /// proven yet.
     /// </summary>
     /// <param name="budget">Deterministic time for the whole squad.</param>
-    /// <param name="points">What each athlete's plan has, in thousandths: only for the order.</param>
-    public void ByWeeks(double budget, long[] points)
+    public void ByWeeks(double budget)
     {
         double spent = 0;
-        foreach (int i in Enumerable.Range(0, _weeks.Length).OrderByDescending(i => _lines[i] - points[i]))
+        foreach (int i in Enumerable.Range(0, _weeks.Length).OrderByDescending(Choice))
         {
             for (int week = 0; week < _weeks[i].Count && spent < budget; week++)
             {
@@ -191,6 +191,8 @@ internal sealed class SquadBound : IDisposable
             relaxation?.Dispose();
         }
     }
+
+    private double Choice(int athlete) => (double)_lines[athlete] * _squad.Athletes[athlete].Menu.Length;
 
     private SquadModel ModelOf(int athlete) =>
         SquadModel.Of(_squad.Request, Asked.All(), new Scope { Only = [_squad.Athletes[athlete]] });

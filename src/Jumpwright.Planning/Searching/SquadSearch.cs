@@ -5,16 +5,17 @@ namespace Jumpwright.Planning.Searching;
 /// <summary>
 /// A larger squad. Athletes share nothing but kit; a price for each second of each kit in each session takes that tie away
 /// (Lagrangian relaxation), and what is proven of each athlete at any prices, plus the price of all kit there is, is a bound
-/// that no plan can pass. Plans come from local search that keeps every limit: first without time lines, then
-/// on the sessions' floors, where every move that is kept has its place. Work is counted in
+/// that no plan can pass. Plans come from each athlete's exact weeks, put on the sessions' floors one athlete after the other, and from
+/// local search that keeps every limit there: every move that is kept has its place. Work is counted in
 /// rounds and moves, in two lanes whatever the machine has, so that the same request gives the same plan.
 /// </summary>
 internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
 {
     private const double RoundsForEachUnit = 0.2;
+    private const int RoundsMost = 40;
 
     /// <summary>Deterministic time for the bound in whole numbers, for each unit of the budget.</summary>
-    private const double ProvingForEachUnit = 0.3;
+    private const double ProvingForEachUnit = 0.25;
 
     /// <summary>The best plan the budget allows.</summary>
     public Found Best()
@@ -22,7 +23,7 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
         Squad squad = new(request);
         double units = request.Budget.DeterministicTime;
         using SquadBound bound = new(squad, cancel);
-        if (bound.Price(Math.Clamp((int)(RoundsForEachUnit * units) + 4, 5, 40), progress) is { } ended)
+        if (bound.Price(Math.Clamp((int)(RoundsForEachUnit * units), 2, RoundsMost), progress) is { } ended)
         {
             return ended;
         }
@@ -34,8 +35,12 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
 
         bound.Settle();
         Annealing annealing = new(squad, progress, cancel);
-        annealing.WithoutFloors(bound.Prices, units);
-        progress?.Report($"best plan without time lines {squad.Points} of at most {bound.Points}");
+        if (!request.Keeps.IsEmpty)
+        {
+            // What is kept stands everywhere at once: it is fitted to itself before it is fitted to the floors.
+            annealing.WithoutFloors(bound.Prices, units);
+        }
+
         Floors floors = new(squad, cancel);
         if (!floors.Open())
         {
@@ -44,10 +49,9 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
 
         // One lane proves, the other looks for better; neither waits for the other, so both stay reproducible.
         long most = bound.Points;
-        long[] points = [.. squad.Searches.Select(s => s.Points)];
         Parallel.Invoke(
             Squad.Two(cancel),
-            () => bound.ByWeeks(ProvingForEachUnit * units, points),
+            () => bound.ByWeeks(ProvingForEachUnit * units),
             () => annealing.OnFloors(units, most, bound)
         );
         return floors.Found(bound.Points);

@@ -20,16 +20,16 @@ internal sealed class WeekAfterWeek(Squad squad, int athlete)
         .. squad.Slots.GroupBy(s => PlanRequest.WeekOf(s.Date)),
     ];
 
-    /// <summary>Deterministic time used so far.</summary>
-    public double Spent { get; private set; }
+    /// <summary>True when the last plan holds every week.</summary>
+    public bool IsWhole { get; private set; }
 
-    /// <summary>The plan; null when a week found none in its time.</summary>
+    /// <summary>The plan; it ends before the first week that found none in its time.</summary>
     /// <param name="ahead">What later weeks gain from each literal, in the parts of <paramref name="fine"/>.</param>
     /// <param name="fine">Parts of a thousandth of a point.</param>
     /// <param name="kit">Seconds of kit that may be used.</param>
     /// <param name="prices">What a second of it costs.</param>
     /// <param name="eachWeek">Deterministic time for a week.</param>
-    public ImmutableArray<Chosen>? Plan(
+    public ImmutableArray<Chosen> Plan(
         ImmutableDictionary<(string Session, string Exercise, int Literal), long> ahead,
         long fine,
         ImmutableDictionary<(string Kit, string Session), long> kit,
@@ -37,6 +37,7 @@ internal sealed class WeekAfterWeek(Squad squad, int athlete)
         double eachWeek
     )
     {
+        IsWhole = true;
         ImmutableArray<Chosen> done = [];
         foreach (var week in _weeks)
         {
@@ -66,12 +67,13 @@ internal sealed class WeekAfterWeek(Squad squad, int athlete)
                 ),
                 eachWeek,
                 _request.Budget.WallSeconds,
-                Within
+                Within,
+                small: true
             );
-            Spent += solution.DeterministicTime;
             if (solution.Points is null)
             {
-                return null;
+                IsWhole = false;
+                return done;
             }
 
             done = [.. done, .. solution.Chosen];

@@ -87,7 +87,8 @@ internal sealed class WeekBounds
             SquadModel.Of(one, Asked.All(), scope),
             deterministicTime,
             _request.Budget.WallSeconds,
-            ProvenWithin
+            ProvenWithin,
+            small: true
         );
         if (solution.BoundInThousandths is { } bound && (_bounds[week] is not { } before || bound < before))
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Planning;
+using Jumpwright.Planning.Searching;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
 using static Jumpwright.Tests.Planning.Gymnasium;
@@ -97,7 +98,7 @@ public class SquadSearchTests
                 Budget = new SolveBudget { DeterministicTime = 4, GapLimit = 0 },
             }
         );
-        var found = new Jumpwright.Planning.Searching.SquadSearch(three, null, CancellationToken.None).Best();
+        var found = new SquadSearch(three, null, CancellationToken.None).Best();
         Assert.True(found.Bound >= exact.Objective, $"bound {found.Bound}, a plan has {exact.Objective}");
         Assert.True(found.Objective <= exact.BestBound, $"plan {found.Objective}, bound {exact.BestBound}");
     }
@@ -110,6 +111,43 @@ public class SquadSearchTests
         Plan plan = Planner.Solve(request with { Locks = [locked] });
         Assert.Empty(IndependentChecker.Check(plan, request with { Locks = [locked] }));
         Assert.Contains(Items(plan), i => i == (locked.SessionId, "a02", "snap-down", 3));
+    }
+
+    /// <summary>Weeks made one after the other keep what ties them, and no plan made so lies above the athlete's proven bound.</summary>
+    [Theory]
+    [InlineData(7)]
+    [InlineData(8)]
+    public void WeekAfterWeek_KeepsGrowthAndOrderOfSteps_UnderTheBound(int seed)
+    {
+        Squad squad = new(TwoWeeks(1, seed, shortKit: false));
+        AthleteRequest who = squad.Athletes[0];
+        using SquadBound bound = new(squad, CancellationToken.None);
+        Assert.Null(bound.Price(2, null));
+        bound.Settle();
+        WeekAfterWeek weeks = new(squad, 0);
+        var plan = weeks.Plan(
+            bound.Ahead(0),
+            WeekBounds.Fine,
+            Enumerable.Range(0, squad.Kit.Length).ToImmutableDictionary(k => squad.Kit[k], k => squad.Most[k]),
+            ImmutableDictionary<(string, string), long>.Empty,
+            eachWeek: 2
+        );
+        bound.ByWeeks(8);
+        Assert.True(weeks.IsWhole);
+        Assert.NotEmpty(plan);
+        LoadGrowth growth = Assert.Single(who.Growths);
+        int Load(ImmutableArray<string> sessions) =>
+            plan.Where(c => sessions.Contains(c.Slot.Id)).Sum(c => c.Menu.LoadOf(c.Exercise, growth.Tissue, c.Sets));
+        Assert.True(100 * Load(growth.Later) <= ((100 + growth.Percent) * Load(growth.Earlier)) + (100 * growth.Step));
+        Assert.All(
+            plan.Where(c => c.Exercise.Id == "tuck-jump"),
+            c => Assert.True(plan.Count(b => b.Exercise.Id == "box-jump" && b.Slot.Date < c.Slot.Date) >= 2)
+        );
+        long points = PlanPoints.Of(
+            plan.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets)),
+            squad.Request
+        );
+        Assert.InRange(points, bound.Points * 0.9, bound.Points);
     }
 
     private static ImmutableArray<(string, string, string, int)> Items(Plan plan) =>
