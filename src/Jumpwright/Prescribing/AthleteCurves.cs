@@ -63,7 +63,10 @@ public sealed record AthleteCurves(
         double? loadLimit = rulings.Any(r => r.Effect is NoExternalLoad) ? 0 : null;
         Refusal noLoaded = new(
             "No loaded jump was measured: jumps with a light hex bar at two loads or more would give its curve."
-        );
+        )
+        {
+            Brief = "load of a jump (jumps with a light hex bar, two loads)",
+        };
         (double from, double to) = loaded?.Aim(limits["load-speed-least"], limits["load-speed-most"]) ?? (0, 0);
         double? mostTest =
             loaded is not null && catalogue.Find(TestLoads.Jump) is { } jump
@@ -140,7 +143,10 @@ public sealed record AthleteCurves(
         ImmutableArray<MeasuredLanding> landings = Landings.Of(history, day);
         if (landings.IsEmpty)
         {
-            return new Refusal("No drop landing was measured on a plate: its force is not known.");
+            return new Refusal("No drop landing was measured on a plate: its force is not known.")
+            {
+                Brief = "landing force (drop landings on a plate, from two heights)",
+            };
         }
 
         return history.Athlete.BodyMassKg is not { } mass

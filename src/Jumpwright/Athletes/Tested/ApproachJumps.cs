@@ -63,7 +63,10 @@ public sealed record ApproachJumps(
         {
             return new Refusal(
                 "No run-up speed was measured: time the last metres with gates or a camera, and write run-up-speed with the feet and the trial number."
-            );
+            )
+            {
+                Brief = "run-up (approach jumps, last metres timed)",
+            };
         }
 
         var remarks = new List<string>();

@@ -58,6 +58,9 @@ public static class HexBarPulls
             ? new Refusal(
                 "No hex-bar pull was timed: lift two loads or more with full intent, and write hex-bar-load and hex-bar-velocity with one trial number."
             )
+            {
+                Brief = "heavy pull (two loads, timed)",
+            }
             : LoadVelocities.Of(
                 new LoadVelocityInput(
                     pulls,

@@ -42,7 +42,10 @@ public static class SquatJumpLoads
             .FirstOrDefault();
         if (jumps is null || jumps.All(t => t.Trial.Labels.ExternalLoadKg is null or 0))
         {
-            return new Refusal("No loaded squat jump was measured: a profile needs three loads.");
+            return new Refusal("No loaded squat jump was measured: a profile needs three loads.")
+            {
+                Brief = "force and velocity (squat jumps with three loads)",
+            };
         }
 
         double[] pushOffs =

@@ -35,7 +35,7 @@ internal static class ChangeWords
         return $"Level {now} after {series.Sessions.Length} sessions. {moved}{alarm}";
 
         string By() =>
-            $"{change.Change * Scale(series.Unit):+0.0;−0.0} ± {Value(series.Unit, change.Sd)} {UnitOf(series.Unit)}, chance of a rise beyond {Value(series.Unit, change.SmallestWorthwhile)} {UnitOf(series.Unit)}: {change.Rose:0.00}, of such a fall: {change.Fell:0.00}";
+            $"{(change.Change < 0 ? "−" : "+")}{Value(series.Unit, Math.Abs(change.Change))} ± {Value(series.Unit, change.Sd)} {UnitOf(series.Unit)}, chance of a rise beyond {Value(series.Unit, change.SmallestWorthwhile)} {UnitOf(series.Unit)}: {change.Rose:0.00}, of such a fall: {change.Fell:0.00}";
     }
 
     internal static string UnitOf(Unit unit) =>
@@ -51,6 +51,11 @@ internal static class ChangeWords
     private static string Value(Unit unit, double value)
     {
         double scaled = value * Scale(unit);
-        return scaled.ToString(Math.Abs(scaled) < 10 && unit != Unit.Metre ? "0.00" : "0.0");
+        // Newtons and watts come in thousands: their tenths say nothing.
+        return scaled.ToString(
+            unit == Unit.Newton || unit == Unit.Watt ? "0"
+            : Math.Abs(scaled) < 10 && unit != Unit.Metre ? "0.00"
+            : "0.0"
+        );
     }
 }

@@ -73,7 +73,7 @@ public static class DropTests
                 allowed[0],
                 trials,
                 null,
-                "no curve can be drawn from what was measured: begin at the lowest box"
+                "there is no curve yet, so begin at the lowest box"
             );
         }
 

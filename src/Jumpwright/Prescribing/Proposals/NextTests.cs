@@ -143,7 +143,9 @@ public static class NextTests
                 athlete,
                 new TestAsk(exercise, trials) { DropM = dropM },
                 gate,
-                $"a first look at {Question(finding.Quality)}{(finding.NextTest is { } full ? $"; what settles it: {char.ToLowerInvariant(full[0])}{full[1..]}" : "")}"
+                finding.Verdict == FindingVerdict.Unclear
+                    ? $"{Question(finding.Quality)} isn't settled"
+                    : $"a first look at {Question(finding.Quality)}"
             );
             if (test.TryGet(out _, out Refusal? no))
             {

@@ -78,7 +78,10 @@ public sealed record TestStop(
     }
 
     /// <summary>The same in words.</summary>
-    public ImmutableArray<string> Words
+    public ImmutableArray<string> Words => [.. Aims, Pain];
+
+    /// <summary>What stops it but for pain, in words; empty where nothing does.</summary>
+    public ImmutableArray<string> Aims
     {
         get
         {
@@ -102,10 +105,12 @@ public sealed record TestStop(
                 words.Add(faults == 1 ? "a landing fault is seen" : $"{faults} landing faults are seen");
             }
 
-            words.Add($"pain is above {PainAbove:0.#} of 10, or anywhere new");
             return words.ToImmutable();
         }
     }
+
+    /// <summary>What stops it as pain, in words.</summary>
+    public string Pain => $"pain is above {PainAbove:0.#} of 10, or anywhere new";
 
     private static StopVerdict Stop(string because) => new(true, because);
 }

@@ -35,10 +35,17 @@ internal static class AthleteReports
                 facts.Profile.Summary,
                 .. facts
                     .Profile.Findings.Where(f => f.Verdict is FindingVerdict.Limits or FindingVerdict.Unclear)
-                    .Select(f => f.Sentence),
+                    .Select(f => f.Sentence + Settles(f, facts.Profile.Summary)),
             ],
             []
         );
+
+    /// <summary>What would settle it, where it isn't settled and the summary has not said so.</summary>
+    private static string Settles(Finding finding, string said) =>
+        finding is { Verdict: FindingVerdict.Unclear, NextTest: { } test }
+        && !said.Contains(test.TrimEnd('.'), StringComparison.Ordinal)
+            ? $" Would settle it: {char.ToLowerInvariant(test[0])}{test[1..].TrimEnd('.')}."
+            : "";
 
     private static ReportSection Changed(Prescription facts) =>
         new(
@@ -96,10 +103,15 @@ internal static class AthleteReports
                 .. open.Length == 0
                     ? (string[])["No test is offered now."]
                     : open.Select(t =>
-                        $"{t.Because} {ReportWords.Contacts(t.Contacts)} Stop when {string.Join("; when ", t.Stop.Words)}."
+                        $"{t.Because} {ReportWords.Contacts(t.Contacts)}{(t.Stop.Aims is [_, ..] aims ? $" Stop when {string.Join(", or when ", aims)}." : "")}"
                     ),
+                .. open.Select(t => t.Stop.Pain)
+                    .Distinct(StringComparer.Ordinal)
+                    .Select(pain => $"Each of them stops when {pain}."),
                 .. NotNow(facts.NextTests),
-                .. open.Length > 1 ? (string[])["All of these fit into one day; the first matters most."] : [],
+                .. open.Length > 1
+                    ? (string[])["All of these together fit into one day and its contacts; the first matters most."]
+                    : [],
             ],
             []
         );

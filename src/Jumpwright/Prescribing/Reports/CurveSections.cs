@@ -15,11 +15,16 @@ internal static class CurveSections
     internal static IEnumerable<ReportSection> Of(AthleteCurves curves)
     {
         var lacking = new List<string>();
+        var notMeasured = new List<string>();
         foreach (Func<AthleteCurves, Outcome<ReportSection>> make in Makers)
         {
             if (make(curves).TryGet(out ReportSection? section, out Refusal? refusal))
             {
                 yield return section;
+            }
+            else if (refusal.Brief is { } brief)
+            {
+                notMeasured.Add(brief);
             }
             else
             {
@@ -27,9 +32,14 @@ internal static class CurveSections
             }
         }
 
+        if (notMeasured.Count > 0)
+        {
+            lacking.Add($"Nothing was measured for these: {string.Join("; ", notMeasured.Distinct())}.");
+        }
+
         if (lacking.Count > 0)
         {
-            yield return new ReportSection("Curves that nobody can draw yet", [.. lacking.Distinct()], []);
+            yield return new ReportSection("Curves that can't be drawn yet", [.. lacking.Distinct()], []);
         }
     }
 
@@ -192,11 +202,22 @@ internal static class CurveSections
 
     private static ImmutableArray<string> Words(Calculation result) => [Answer(result), .. Rest(result)];
 
-    /// <summary>As people cite it in a line: first author and year, or what kind of rule it is.</summary>
+    /// <summary>As people cite it in a line: who, and the year where it is known, or what kind of rule it is.</summary>
     private static string Short(Source source)
     {
-        string words = source.Id.Replace('-', ' ');
-        return source.Kind == SourceKind.Published ? CultureInfo.InvariantCulture.TextInfo.ToTitleCase(words) : words;
+        string[] words = source.Id.Split('-');
+        if (source.Kind != SourceKind.Published)
+        {
+            return string.Join(' ', words);
+        }
+
+        // An id begins with its first author, or else with a word for a paper whose text begins with the journal.
+        string[] opening = source.Text.Split(' ', 4);
+        string who = opening.Take(3).Any(w => w.StartsWith(words[0], StringComparison.OrdinalIgnoreCase))
+            ? CultureInfo.InvariantCulture.TextInfo.ToTitleCase(words[0])
+            : source.Text.Split([". ", ", "], 2, StringSplitOptions.None)[0];
+        string? year = words.FirstOrDefault(w => w is [>= '1' and <= '2', _, _, _] && w.All(char.IsAsciiDigit));
+        return year is null || who.Contains(year, StringComparison.Ordinal) ? who : $"{who} {year}";
     }
 
     /// <summary>The answer without the test that it would wish for: which test is offered, the gate says further down.</summary>

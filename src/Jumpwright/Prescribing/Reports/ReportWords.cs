@@ -28,7 +28,12 @@ internal static class ReportWords
         };
 
     internal static string Contacts(int contacts) =>
-        contacts == 0 ? "It costs no contacts." : $"It costs {contacts} contacts, which count.";
+        contacts switch
+        {
+            0 => "No contacts.",
+            1 => "One contact.",
+            _ => $"{contacts} contacts.",
+        };
 
     internal static string Outcome(ChosenOutcome outcome) => GainRankings.Name(outcome);
 
