@@ -326,7 +326,7 @@
     const key = `${a.id} ${test.question}`, trials = trialsOf(a.id, test), stop = testStop(a, test);
     const fold = el("details", null, { class: "test", open: trials.length > 0 || typed.has(key) });
     fold.append(el("summary", `Test, if you like: ${test.name}${test.drop_height_m ? ` from ${Math.round(100 * test.drop_height_m)} cm` : ""}`));
-    fold.append(el("p", `${test.why} ${trials.length} of ${test.trials} trials.`), el("p", `Stop when ${test.stop.words.join("; when ")}.`, { class: "note" }));
+    fold.append(el("p", `${test.why} After the warm-up, before the rest. ${trials.length} of ${test.trials} trials.`), el("p", `Stop when ${test.stop.words.join("; when ")}.`, { class: "note" }));
     if (stop) fold.append(el("p", "Stop. " + stop, { class: "asking" }));
     else if (worstPain(a.id) > plan.stop_above) fold.append(el("p", "Not today.", { class: "asking" }));
     else if (trials.length < test.trials) {

@@ -47,7 +47,10 @@ internal static class FloorTests
                 other.Slot.Date,
                 item.Contacts,
                 exercise?.IsHighIntensityAt(item.Dose.DropHeightM) ?? true
-            ),
+            )
+            {
+                ExerciseId = item.Dose.ExerciseId,
+            },
         ];
         return
         [

@@ -182,7 +182,43 @@ public class ReportTests
         Assert.Equal(0, Contacts(new PlannedContacts(Story.Today.PlusDays(-3), 400, false)));
 
         // Work of the week after takes nothing away.
-        Assert.Equal(free, Contacts(new PlannedContacts(Story.Today.PlusDays(7), 400, false)));
+        Assert.Equal(free, Contacts(Hops(7, 400)));
+    }
+
+    private static PlannedContacts Hops(int inDays, int contacts) =>
+        new(Story.Today.PlusDays(inDays), contacts, false) { ExerciseId = "depth-jump" };
+
+    /// <summary>A test needs its hours before what is planned after it, and what is planned before it needs its own.</summary>
+    [Theory]
+    [InlineData(-2, false)]
+    [InlineData(-1, false)]
+    [InlineData(1, false)]
+    [InlineData(2, false)]
+    [InlineData(-5, true)]
+    [InlineData(5, true)]
+    public void TestsNearPlannedShockWork_AreOfferedOnlyWhenRecoveryAllows(int inDays, bool offered)
+    {
+        // Somebody to whom a test that depth jumps get in the way of is offered when nothing is planned.
+        (Squad squad, History athlete) = Enumerable
+            .Range(0, 200)
+            .Select(TestedSquad.Draw)
+            .SelectMany(d => d.Athletes.Select(a => (Club with { Kit = d.Kit, Fixtures = d.Fixtures }, a)))
+            .First(p => Hard(p.Item1, p.a, []) > 0);
+        Assert.Equal(offered, Hard(squad, athlete, [Hops(inDays, 6)]) > 0);
+
+        static int Hard(Squad squad, History athlete, ImmutableArray<PlannedContacts> planned) =>
+            Reporting
+                .TestsBeside(squad, athlete, Catalogue.Standard, Story.Today, planned)
+                .Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test : null)
+                .OfType<TestProposal>()
+                .Count(t =>
+                    Catalogue
+                        .Standard.Find(t.ExerciseId)!
+                        .RecoveryHours.Any(h =>
+                            h.Value >= 48
+                            && Catalogue.Standard.Find("depth-jump")!.RecoveryHours.GetValueOrDefault(h.Key) >= 48
+                        )
+                );
     }
 
     /// <summary>One short line says what waits and why, each reason once.</summary>

@@ -174,25 +174,42 @@ public sealed class TestGate(
 
     private Refusal? NotRecovered(Exercise exercise)
     {
-        foreach (CompletedItem done in history.Completed.Where(c => c.Date <= day))
+        // What is planned before it counts as done; what is planned after it must be able to follow the test.
+        foreach (
+            (string? id, LocalDate date) in history
+                .Completed.Where(c => c.Date <= day)
+                .Select(c => ((string?)c.ExerciseId, c.Date))
+                .Concat(_planned.Where(p => p.Date != day).Select(p => (p.ExerciseId, p.Date)))
+        )
         {
             // Nobody wrote the hours: the session may have ended late, the test may start early.
-            int hours = Math.Max(0, 24 * (Period.DaysBetween(done.Date, day) - 1));
-            Exercise? known = catalogue.Find(done.ExerciseId);
+            int hours = Math.Max(0, 24 * (Math.Abs(Period.DaysBetween(date, day)) - 1));
+            Exercise? known = id is null ? null : catalogue.Find(id);
             foreach ((Tissue tissue, int needs) in exercise.RecoveryHours)
             {
-                int asks =
+                int its =
                     known is null ? UnknownRecoveryHours
                     : known.RecoveryHours.TryGetValue(tissue, out int h) ? h
                     : 0;
-                if (needs > 0 && asks > 0 && hours < asks)
+
+                // The one that comes first asks for the hours after it.
+                int asks = date > day ? needs : its;
+                if (needs > 0 && its > 0 && hours < asks)
                 {
-                    return new Refusal(
-                        $"{exercise.Name} works what {known?.Name ?? done.ExerciseId} worked on {done.Date:uuuu-MM-dd}: {asks} hours must lie between."
-                    )
-                    {
-                        Brief = $"too soon after {known?.Name ?? done.ExerciseId} on {done.Date:uuuu-MM-dd}",
-                    };
+                    string name = known?.Name ?? id ?? "what is planned";
+                    return date > day
+                        ? new Refusal(
+                            $"{exercise.Name} works what {name} is to work on {date:uuuu-MM-dd}: {asks} hours must lie between."
+                        )
+                        {
+                            Brief = $"too near to {name} on {date:uuuu-MM-dd}",
+                        }
+                        : new Refusal(
+                            $"{exercise.Name} works what {name} worked on {date:uuuu-MM-dd}: {asks} hours must lie between."
+                        )
+                        {
+                            Brief = $"too soon after {name} on {date:uuuu-MM-dd}",
+                        };
                 }
             }
         }
