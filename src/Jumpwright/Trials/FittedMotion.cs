@@ -21,11 +21,19 @@ internal sealed class FittedMotion : IDisposable
 
     private const double LeastSwayN = 0.3;
 
+    /// <summary>
+    /// Seldom somebody moves at an end of a still stretch in a way that is no sway, about as fast as this, m/s (house estimate,
+    /// held by validation); the stretches then say little of each other.
+    /// </summary>
+    private const double RestlessMS = 0.03;
+
+    private const double Restless = 0.01;
+
     /// <summary>A still stretch of this length makes its sway's variance twice as unsure as it seems, s (house estimate, held by validation).</summary>
     private const double ShortLookS = 1.2;
 
     /// <summary>Drift of a plate's zero, N/s: mostly none, in some plates a good deal (house estimate).</summary>
-    private static readonly Likely[] Drifts = [new(0.01, 0.8), new(0.6, 0.2)];
+    private static readonly Likely[] Drifts = [new(0.01, 0.7), new(0.15, 0.15), new(0.6, 0.15)];
 
     /// <summary>Standing heights before and after: mostly the same to a centimetre, seldom another posture, m (house estimate).</summary>
     private static readonly Likely[] SamePostures = [new(0.004, 0.45), new(0.02, 0.45), new(0.15, 0.1, Rare: true)];
@@ -48,6 +56,7 @@ internal sealed class FittedMotion : IDisposable
     private readonly double _noiseN;
     private readonly EmptyPlate _empty;
     private readonly List<Stretch> _windows;
+    private readonly List<Stretch> _swaying;
     private readonly StayModel _model;
     private readonly double _edgeMS;
     private readonly List<int> _takeOffs = [];
@@ -71,6 +80,7 @@ internal sealed class FittedMotion : IDisposable
         _noiseN = noiseN;
         _empty = empty;
         _windows = [.. windows.Select(w => w.Samples)];
+        _swaying = [.. windows.Select(w => w.Swaying ?? w.Samples)];
         _force = ArrayPool<double>.Shared.Rent(samples.Length);
         _velocity = ArrayPool<double>.Shared.Rent(samples.Length);
         _position = ArrayPool<double>.Shared.Rent(samples.Length);
@@ -143,7 +153,12 @@ internal sealed class FittedMotion : IDisposable
         bool samePosture
     )
     {
-        List<QuietStanding> windows = [.. quiet.Select(q => Trimmed(q, samples, rateHz))];
+        List<QuietStanding> windows = [];
+        foreach (QuietStanding still in quiet)
+        {
+            windows.Add(Settled(forceN, Trimmed(still, samples, rateHz), windows, contacts, rateHz));
+        }
+
         while (windows.Count > MostWindows)
         {
             windows.Remove(windows.MinBy(w => w.Samples.Length));
@@ -231,6 +246,37 @@ internal sealed class FittedMotion : IDisposable
         return quiet with { Samples = new Stretch(quiet.Samples.From + from, quiet.Samples.To - to) };
     }
 
+    /// <summary>The first still stretch after a touch-down, without the end of the landing.</summary>
+    private static QuietStanding Settled(
+        ReadOnlySpan<double> forceN,
+        QuietStanding quiet,
+        List<QuietStanding> before,
+        IReadOnlyList<Contact> contacts,
+        double rateHz
+    )
+    {
+        Stretch still = quiet.Samples;
+        foreach (Contact contact in contacts)
+        {
+            if (
+                contact.TouchDown is not null
+                && contact.Samples.From < still.From
+                && still.From < contact.Samples.To
+                && (before.Count == 0 || before[^1].Samples.From < contact.Samples.From)
+            )
+            {
+                (int tail, int swings) = Settling.Samples(forceN[still.From..still.To], rateHz);
+                return quiet with
+                {
+                    Samples = still with { From = still.From + tail },
+                    Swaying = still with { From = still.From + swings },
+                };
+            }
+        }
+
+        return quiet;
+    }
+
     private (int Index, double Part) Locate(double sample)
     {
         double local = Math.Clamp(sample - Samples.From, 0, Samples.Length - 1.000001);
@@ -270,7 +316,7 @@ internal sealed class FittedMotion : IDisposable
     {
         double white = _noiseN * _noiseN / blocks[0].BlockSamples;
         double variance = StillBlocks.Variance(blocks, white);
-        SwayN = SwayLevel(blocks, variance);
+        SwayN = SwayLevel(variance);
         StillEquations[] equations = [.. blocks.Select(b => StillEquations.Of(b, _dt, WeightN))];
         var sizes = new StandingSolution[SwayHypothesis.Scales.Length];
         for (int k = 0; k < sizes.Length; k++)
@@ -290,8 +336,16 @@ internal sealed class FittedMotion : IDisposable
             int window = w;
             double edgeM = _edgeMS * _model.LinkS(w) / Math.Sqrt(3);
             _beliefs = _beliefs
-                .Given((row, moves) => -_model.VelocityLink(row, window, moves), 0, [new(_edgeMS, 1)])
-                .Given((row, moves) => -_model.PositionLink(row, window, moves), 0, [new(edgeM, 1)]);
+                .Given(
+                    (row, moves) => -_model.VelocityLink(row, window, moves),
+                    0,
+                    [new(_edgeMS, 1 - Restless), new(RestlessMS, Restless)]
+                )
+                .Given(
+                    (row, moves) => -_model.PositionLink(row, window, moves),
+                    0,
+                    [new(edgeM, 1 - Restless), new(RestlessMS * _model.LinkS(w), Restless)]
+                );
         }
     }
 
@@ -326,17 +380,17 @@ internal sealed class FittedMotion : IDisposable
     }
 
     /// <summary>Root mean square of the sway's force, N, from what shows of it within the still stretches.</summary>
-    private double SwayLevel(StillBlocks[] blocks, double blockVariance)
+    private double SwayLevel(double blockVariance)
     {
         double seen = 0;
         double visible = 0;
-        for (int w = 0; w < blocks.Length; w++)
+        foreach (Stretch swaying in _swaying)
         {
-            double[] m = blocks[w].MeanN;
+            double[] m = StillBlocks.Of(ForceN, Samples.From, swaying, 1 / _dt).MeanN;
             double mean = m.Average();
             double variance = m.Sum(f => (f - mean) * (f - mean)) / m.Length;
             seen += m.Length * Math.Max(variance - blockVariance, 0);
-            visible += m.Length * Sway.VisiblePart(_windows[w].Length * _dt);
+            visible += m.Length * Sway.VisiblePart(swaying.Length * _dt);
         }
 
         // A short look at a slow thing sees it small as often as not.

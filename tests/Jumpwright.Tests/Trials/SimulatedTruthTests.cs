@@ -78,7 +78,8 @@ public class SimulatedTruthTests
             height.Add(trial.Value(MeasureNames.JumpHeight) - recording.Truth.Find(MeasureNames.JumpHeight)!.Value);
         }
 
-        Assert.InRange(doubtful, 0, 1);
+        // A restless end of standing or a drift too small to show is believed now and then: two of a hundred.
+        Assert.InRange(doubtful, 0, 2);
         Within(height, 0.001, 0.0025, "height, m");
     }
 
