@@ -14,16 +14,24 @@ namespace Jumpwright.Pages.Bench;
 /// </summary>
 internal static class PageBench
 {
-    public static async Task Run(string folder, int requests, int atOnce, bool plan, TextWriter to)
+    /// <param name="folder">The squad folder that <see cref="LargeSquad"/> made.</param>
+    /// <param name="program">The program to start: an executable or a dll; null takes the one that was built beside this bench.</param>
+    /// <param name="requests">How many requests a page.</param>
+    /// <param name="atOnce">How many of them at once.</param>
+    /// <param name="plan">Whether a week is planned first.</param>
+    /// <param name="to">Where the table goes.</param>
+    public static async Task Run(string folder, string? program, int requests, int atOnce, bool plan, TextWriter to)
     {
         int port = Free();
         string address = $"http://127.0.0.1:{port}";
-        string program = Path.GetFullPath(
+        program ??= Path.GetFullPath(
             Path.Combine(AppContext.BaseDirectory, "..", "..", "Jumpwright.App", "release", "Jumpwright.App.dll")
         );
+        bool isLibrary = program.EndsWith(".dll", StringComparison.OrdinalIgnoreCase);
+        string[] serve = ["serve", folder, "--from", "2027-01-04", "--port", $"{port}"];
         var clock = Stopwatch.StartNew();
         using Process served = Process.Start(
-            new ProcessStartInfo("dotnet", [program, "serve", folder, "--from", "2027-01-04", "--port", $"{port}"])
+            new ProcessStartInfo(isLibrary ? "dotnet" : program, isLibrary ? [program, .. serve] : serve)
             {
                 UseShellExecute = false,
                 RedirectStandardError = true,
@@ -45,10 +53,21 @@ internal static class PageBench
             };
             await FirstAnswer(client, served);
             double first = clock.Elapsed.TotalSeconds;
-            to.WriteLine(Invariant($"first page usable {first:0.00} s after the start of the process"));
+            to.WriteLine(
+                Invariant(
+                    $"first page usable {first:0.00} s after the start of the process, {Worked(served):0.00} s of processor time; load {Load()}"
+                )
+            );
+            await Read(client);
+            to.WriteLine(
+                Invariant(
+                    $"everybody read after {clock.Elapsed.TotalSeconds:0.0} s, {Worked(served):0.0} s of processor time"
+                )
+            );
             string home = await client.GetStringAsync(new Uri("/", UriKind.Relative));
             to.WriteLine(Invariant($"squad page: {home.Length / 1024} kB"));
             await Plan(client, plan, to);
+            await Quiet(served);
             to.WriteLine(
                 Invariant($"working set {Process.GetProcessById(served.Id).WorkingSet64 / 1e6:0} MB; load {Load()}")
             );
@@ -86,13 +105,17 @@ internal static class PageBench
                 new("settings", i => "/settings", null),
             ];
             to.WriteLine();
-            to.WriteLine("| page | answers | p50 ms | p95 ms | queries alone, p95 ms | kB | script and style kB |");
-            to.WriteLine("|---|---|---|---|---|---|---|");
+            to.WriteLine(
+                "| page | answers | p50 ms | p95 ms | processor ms a request | queries alone, p95 ms | kB | script and style kB |"
+            );
+            to.WriteLine("|---|---|---|---|---|---|---|---|");
             bool failed = false;
             foreach (Page page in pages)
             {
                 await Asked(client, page, atOnce, atOnce);
+                double before = Worked(served);
                 (double[] times, string answers, int length) = await Asked(client, page, requests, atOnce);
+                double each = 1000 * (Worked(served) - before) / requests;
                 failed |= answers != Invariant($"{requests}×200");
                 string queries = page.Query is { } query
                     ? Invariant($"{At(Queried(query, requests, atOnce), 0.95):0.0}")
@@ -100,7 +123,7 @@ internal static class PageBench
                 int drawn = await Drawn(client, page.Path(0));
                 to.WriteLine(
                     Invariant(
-                        $"| {page.Name} | {answers} | {At(times, 0.5):0.0} | {At(times, 0.95):0.0} | {queries} | {length / 1024.0:0} | {drawn / 1024.0:0} |"
+                        $"| {page.Name} | {answers} | {At(times, 0.5):0.0} | {At(times, 0.95):0.0} | {each:0.0} | {queries} | {length / 1024.0:0} | {drawn / 1024.0:0} |"
                     )
                 );
             }
@@ -137,6 +160,31 @@ internal static class PageBench
             {
                 await Task.Delay(5);
             }
+        }
+    }
+
+    /// <summary>Processor time of the program so far, s: what other work on the machine does not change.</summary>
+    private static double Worked(Process served)
+    {
+        served.Refresh();
+        return served.TotalProcessorTime.TotalSeconds;
+    }
+
+    /// <summary>Waits until the roll says of nobody that they are still being read, nor that recordings are looked through.</summary>
+    private static async Task Read(HttpClient client)
+    {
+        while ((await client.GetStringAsync(new Uri("/", UriKind.Relative))).Contains("data-reading"))
+        {
+            await Task.Delay(100);
+        }
+    }
+
+    /// <summary>Waits until the program does nothing by itself any more.</summary>
+    private static async Task Quiet(Process served)
+    {
+        for (double before = -1, now = Worked(served); now - before > 0.05; (before, now) = (now, Worked(served)))
+        {
+            await Task.Delay(1000);
         }
     }
 

@@ -7,7 +7,8 @@ internal static class Program
 {
     private const string Usage = """
         make FOLDER [--athletes N] [--trials N]                a squad folder with its store: invented names, measured patterns
-        run  FOLDER [--requests N] [--at-once N] [--plan yes]  start the program, ask for every page, print the table
+        run  FOLDER [--requests N] [--at-once N] [--plan yes] [--program PATH]  start the program, ask for every page, print the table
+        stages FOLDER [--athletes N]                           processor time of what stands behind a page
         """;
 
     public static async Task<int> Main(string[] args)
@@ -26,11 +27,15 @@ internal static class Program
             case ["run", var folder, ..]:
                 await PageBench.Run(
                     folder,
+                    asked.Word("--program"),
                     asked.Number("--requests", 400),
                     asked.Number("--at-once", 20),
                     asked.Word("--plan") is "yes",
                     Console.Out
                 );
+                return 0;
+            case ["stages", var folder, ..]:
+                StageBench.Run(folder, asked.Number("--athletes", 40), Console.Out);
                 return 0;
             default:
                 Console.Error.WriteLine(Usage);

@@ -1,7 +1,24 @@
 namespace Jumpwright.Paper;
 
-/// <summary>A drawn picture with the words that say the same.</summary>
-/// <param name="Png">PNG for paper.</param>
-/// <param name="Svg">The same as an SVG element that can stand inside a page.</param>
-/// <param name="Caption">What is seen, with its numbers.</param>
-public sealed record Picture(byte[] Png, string Svg, string Caption);
+/// <summary>A picture with the words that say the same. Each form is drawn when it is first asked for: pages need no PNG.</summary>
+public sealed class Picture
+{
+    private readonly Lazy<byte[]> _png;
+    private readonly Lazy<string> _svg;
+
+    internal Picture(Func<byte[]> png, Func<string> svg, string caption)
+    {
+        _png = new Lazy<byte[]>(png);
+        _svg = new Lazy<string>(svg);
+        Caption = caption;
+    }
+
+    /// <summary>PNG for paper.</summary>
+    public byte[] Png => _png.Value;
+
+    /// <summary>The same as an SVG element that can stand inside a page.</summary>
+    public string Svg => _svg.Value;
+
+    /// <summary>What is seen, with its numbers.</summary>
+    public string Caption { get; }
+}

@@ -36,7 +36,7 @@ public static class Plots
     {
         ArgumentNullException.ThrowIfNull(trace);
         string words = caption ?? TracePlot.InWords(trace);
-        return new Picture(TracePng(trace, title), TraceSvg(trace, title, words), words);
+        return new Picture(() => TracePng(trace, title), () => TraceSvg(trace, title, words), words);
     }
 
     /// <summary>Values over days with ± bars. Give one method and device a picture: values of two are not joined.</summary>
@@ -72,6 +72,6 @@ public static class Plots
     {
         ArgumentNullException.ThrowIfNull(points);
         string words = caption ?? TrendPlot.InWords(points, unit);
-        return new Picture(TrendPng(points, label, unit), TrendSvg(points, label, unit, words), words);
+        return new Picture(() => TrendPng(points, label, unit), () => TrendSvg(points, label, unit, words), words);
     }
 }

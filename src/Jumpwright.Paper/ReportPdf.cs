@@ -27,7 +27,7 @@ public static class ReportPdf
     public static Picture Draw(ReportPlot plot)
     {
         ArgumentNullException.ThrowIfNull(plot);
-        return new Picture(BandPlot.Png(plot), BandPlot.Svg(plot), plot.InWords);
+        return new Picture(() => BandPlot.Png(plot), () => BandPlot.Svg(plot), plot.InWords);
     }
 
     /// <summary>The same for a page.</summary>

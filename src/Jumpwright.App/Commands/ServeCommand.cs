@@ -83,9 +83,9 @@ internal sealed class ServeCommand : ITaughtCommand
                     );
                 }
 
-                OpenedSquad opened = await SquadArgument.OpenKept(terminal, path, null, cancel);
+                OpenedSquad opened = await SquadArgument.OpenAtOnce(terminal, path, cancel);
                 using var desk = new FrontDesk(opened, parsed.GetValue(on), parsed.GetValue(weeks));
-                desk.StartPlanning();
+                desk.Begin();
                 Sharing.Sharing? sharing = parsed.GetValue(share) ? Share(path, parsed.GetValue(sharePort)) : null;
                 await Serve(terminal, desk, parsed.GetValue(port), cancel, sharing);
                 return ExitCodes.Done;

@@ -71,6 +71,10 @@ internal static class SquadArgument
         CancellationToken cancel
     ) => Open(terminal, path, progress => OpenedSquad.Kept(path, storeFile, progress, cancel));
 
+    /// <summary>The same without waiting for recordings to be looked through, where the squad's own tables are known already.</summary>
+    public static Task<OpenedSquad> OpenAtOnce(Terminal terminal, string path, CancellationToken cancel) =>
+        Open(terminal, path, progress => OpenedSquad.AtOnce(path, progress, cancel));
+
     private static async Task<OpenedSquad> Open(
         Terminal terminal,
         string path,

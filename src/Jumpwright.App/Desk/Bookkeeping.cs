@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
-using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Planning;
 using Jumpwright.Plans;
-using Jumpwright.Progression;
 using Jumpwright.Quantities;
-using Jumpwright.Safety;
 using Jumpwright.Sessions;
 using NodaTime;
 
@@ -18,7 +15,7 @@ internal static class Bookkeeping
     public static ImmutableArray<AthleteLeaf> Leaves(SquadMaterial material, Catalogue catalogue, LocalDate day) =>
         Leaves(material, catalogue, day, []);
 
-    /// <summary>The same, taking over the leaves of those whose history is the one they were made from.</summary>
+    /// <summary>The same, taking over the leaves of those whose dossier is the one they were made from. Nothing is worked out yet.</summary>
     public static ImmutableArray<AthleteLeaf> Leaves(
         SquadMaterial material,
         Catalogue catalogue,
@@ -30,23 +27,12 @@ internal static class Bookkeeping
         Dictionary<string, AthleteLeaf> made = before.ToDictionary(l => l.Athlete.Id, StringComparer.Ordinal);
         return
         [
-            .. material.Histories.Select(history =>
-                made.TryGetValue(history.Athlete.Id, out AthleteLeaf? leaf) && ReferenceEquals(leaf.History, history)
+            .. material.Dossiers.Select(dossier =>
+                made.TryGetValue(dossier.Athlete.Id, out AthleteLeaf? leaf) && ReferenceEquals(leaf.Dossier, dossier)
                     ? leaf
-                    : LeafOf(history, catalogue, day, ids)
+                    : new AthleteLeaf(dossier, catalogue, ids, day)
             ),
         ];
-    }
-
-    private static AthleteLeaf LeafOf(History history, Catalogue catalogue, LocalDate day, HashSet<string> ids)
-    {
-        Profile profile = Profiling.Of(history, day);
-        return new AthleteLeaf(
-            history,
-            profile,
-            Ladders.For(profile, history, catalogue, day),
-            SafetyRules.For(history, day, ids)
-        );
     }
 
     /// <summary>Plans the weeks and judges the plan; a plan that breaks a limit is never given out.</summary>

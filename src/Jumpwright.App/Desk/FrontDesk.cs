@@ -22,6 +22,9 @@ public sealed class FrontDesk : IDisposable
     private readonly int _weeks;
     private readonly Lock _writing = new();
     private readonly Lock _plans = new();
+    private readonly CancellationTokenSource _closing = new();
+    private Task _reading;
+    private readonly TaskCompletionSource _looked = new();
     private CancellationTokenSource? _search;
     private Task _searching = Task.CompletedTask;
     private volatile State _state;
@@ -46,9 +49,7 @@ public sealed class FrontDesk : IDisposable
             new Refusal("Nothing is planned yet.")
         );
         _state = new State(book, new PictureBook(book.Material, null, Settings.Now.Units), null, false);
-        // The squad's trends take a while the first time; whoever opens the first athlete should not wait for them.
-        PictureBook pictures = _state.Pictures;
-        _ = Task.Run(() => pictures.TrendsOn(day));
+        _reading = Task.Run(ReadAhead);
     }
 
     /// <summary>Everything the pages show, as of now.</summary>
@@ -59,6 +60,12 @@ public sealed class FrontDesk : IDisposable
 
     /// <summary>The search that is under way; null when there is none.</summary>
     public Planning? Planning => _state.Planning;
+
+    /// <summary>Whether the folder's recordings are still being looked through, so that some may be missing.</summary>
+    public bool IsLooking => !_looked.Task.IsCompleted && _opened.IsBehind;
+
+    /// <summary>Why the folder's recordings could not be looked through, or new ones not be taken in; null when nothing is amiss.</summary>
+    public string? LookTrouble { get; private set; }
 
     /// <summary>What was asked of the planner and waits to be taken or left; null when nothing does.</summary>
     public Proposal? Proposal => _state.Proposal;
@@ -314,6 +321,20 @@ public sealed class FrontDesk : IDisposable
         }
     }
 
+    /// <summary>
+    /// Begins the day: plans as soon as everybody is read and the folder's recordings were looked through. The pages stand
+    /// meanwhile.
+    /// </summary>
+    public void Begin() =>
+        Start(
+            "Reading what was measured.",
+            (progress, cancel) =>
+            {
+                _looked.Task.Wait(cancel);
+                Plan(progress, cancel);
+            }
+        );
+
     /// <summary>Begins to plan; a search that is under way is left to end.</summary>
     public void StartPlanning() => Start("Planning begins.", Plan);
 
@@ -382,10 +403,11 @@ public sealed class FrontDesk : IDisposable
 
     public void Dispose()
     {
+        _closing.Cancel();
         StopPlanning();
         try
         {
-            _searching.Wait(TimeSpan.FromSeconds(10));
+            Task.WaitAll([_searching, _reading], TimeSpan.FromSeconds(10));
         }
         catch (AggregateException)
         {
@@ -393,7 +415,72 @@ public sealed class FrontDesk : IDisposable
         }
 
         _search?.Dispose();
+        _closing.Dispose();
         _opened.Dispose();
+    }
+
+    /// <summary>
+    /// Reads everybody's trials and works their leaves out, one after the other, so that whoever opens a page later does not
+    /// wait; a page that comes before takes what it needs itself. Then the recordings are looked through where they were not yet.
+    /// The squad's trends need everybody, so they come last.
+    /// </summary>
+    private void ReadAhead()
+    {
+        try
+        {
+            foreach (AthleteLeaf leaf in Book.Leaves)
+            {
+                _closing.Token.ThrowIfCancellationRequested();
+                leaf.WorkOut();
+            }
+
+            LookThrough();
+        }
+        finally
+        {
+            _looked.TrySetResult();
+        }
+
+        DrawAhead();
+    }
+
+    /// <summary>Draws everybody's report and last jump; ends where the book goes on meanwhile, because the next turn draws that.</summary>
+    private void DrawAhead()
+    {
+        State now = _state;
+        now.Pictures.TrendsOn(now.Book.Day);
+        foreach (AthleteLeaf leaf in now.Book.Leaves)
+        {
+            if (_closing.IsCancellationRequested || !ReferenceEquals(_state.Pictures, now.Pictures))
+            {
+                return;
+            }
+
+            now.Pictures.DrawAhead(leaf.Dossier, now.Book.Day);
+        }
+    }
+
+    private void LookThrough()
+    {
+        if (!_opened.IsBehind)
+        {
+            return;
+        }
+
+        try
+        {
+            if (
+                _opened.LookThrough(_closing.Token)
+                && !Change(o => o.ImportAgain(null, _closing.Token)).TryGet(out _, out Refusal? refusal)
+            )
+            {
+                LookTrouble = refusal.Sentence;
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            LookTrouble = e.Message;
+        }
     }
 
     private void Say(string words)
@@ -429,6 +516,12 @@ public sealed class FrontDesk : IDisposable
             Pictures = new PictureBook(now, _state.Pictures, Settings.Now.Units),
             PlanIsOld = before.PlanOrNull is not null,
         };
+        _reading = _reading.ContinueWith(
+            _ => DrawAhead(),
+            CancellationToken.None,
+            TaskContinuationOptions.None,
+            TaskScheduler.Default
+        );
     }
 
     private sealed record State(

@@ -16,19 +16,29 @@ public sealed class OpenedSquad : IDisposable
 
     private readonly Store _store;
     private readonly Lock _one = new();
-    private StoredSquad _stored;
+    private SquadOutline _outline;
+    private RecordedTrials _recorded;
+    private Once<Recorded> _recordings;
 
-    private OpenedSquad(Store store, StoredSquad stored, string? folder)
+    private OpenedSquad(Store store, SquadOutline outline, string? folder, bool isBehind)
     {
         _store = store;
-        _stored = stored;
+        _outline = outline;
+        _recorded = new RecordedTrials(store);
+        _recordings = new Once<Recorded>(ReadRecordings);
         Folder = folder;
+        IsBehind = isBehind;
         Entries = store.Journal();
-        Material = Read(null, null);
+        Material = Read(null, (_, _, _) => null);
     }
 
     /// <summary>The squad folder; null when a store was opened by itself.</summary>
     public string? Folder { get; }
+
+    /// <summary>
+    /// Whether the folder's recordings were not looked through yet. Its tables were: what closes is known.
+    /// </summary>
+    public bool IsBehind { get; private set; }
 
     /// <summary>What is known now.</summary>
     public SquadMaterial Material { get; private set; }
@@ -37,7 +47,10 @@ public sealed class OpenedSquad : IDisposable
     public ImmutableArray<JournalEntry> Entries { get; private set; }
 
     /// <summary>All recordings, refused ones included.</summary>
-    public ImmutableArray<StoredRecording> Recordings => _stored.Recordings;
+    public ImmutableArray<StoredRecording> Recordings => _recordings.Value.All;
+
+    /// <summary>Recordings that are refused, or measured and of nobody, or of no day.</summary>
+    public ImmutableArray<StoredRecording> Unclear => _recordings.Value.Unclear;
 
     internal Store Store => _store;
 
@@ -48,7 +61,8 @@ public sealed class OpenedSquad : IDisposable
     public static Outcome<OpenedSquad> At(string path, IProgress<ImportProgress>? progress, CancellationToken cancel)
     {
         string inside = Path.Combine(path, StoreInFolder);
-        return !Directory.Exists(path) ? Store.Open(path, TimeProvider.System).Then(store => Load(store, null))
+        return !Directory.Exists(path)
+                ? Store.Open(path, TimeProvider.System).Then(store => Load(store, null, isBehind: false))
             : File.Exists(inside) ? Kept(path, inside, progress, cancel)
             : Import(Store.InMemory(TimeProvider.System), path, progress, cancel);
     }
@@ -66,6 +80,39 @@ public sealed class OpenedSquad : IDisposable
                 .Then(store => Import(store, path, progress, cancel))
             : At(path, progress, cancel);
 
+    /// <summary>
+    /// The same without reading a recording, where the folder's tables are those of the last import: for pages that are to stand
+    /// at once. <see cref="LookThrough"/> then finds what is new among the recordings.
+    /// </summary>
+    public static Outcome<OpenedSquad> AtOnce(
+        string path,
+        IProgress<ImportProgress>? progress,
+        CancellationToken cancel
+    )
+    {
+        string inside = Path.Combine(path, StoreInFolder);
+        return Directory.Exists(path) && File.Exists(inside)
+            ? Store
+                .Open(inside, TimeProvider.System)
+                .Then(store =>
+                    store.KnowsTablesOf(path)
+                        ? Load(store, path, isBehind: true)
+                        : Import(store, path, progress, cancel)
+                )
+            : Kept(path, null, progress, cancel);
+    }
+
+    /// <summary>
+    /// Whether something among the folder's recordings is new or gone, so that it has to be taken in again. Every recording is
+    /// read, and nothing is written.
+    /// </summary>
+    internal bool LookThrough(CancellationToken cancel)
+    {
+        bool same = Folder is null || _store.HasTaken(Folder, cancel);
+        IsBehind &= !same;
+        return !same;
+    }
+
     /// <summary>Writes to the journal; what is known follows. Once this returns, the entries are on the disk.</summary>
     internal JournalReceipt Append(IReadOnlyList<JournalEntry> entries)
     {
@@ -75,14 +122,21 @@ public sealed class OpenedSquad : IDisposable
             HashSet<string> added = [.. receipt.Added];
             JournalEntry[] fresh = [.. entries.DistinctBy(e => e.Id).Where(e => added.Contains(e.Id))];
             Entries = Entries.AddRange(fresh);
-            HashSet<string?> touched = [.. fresh.Select(e => e.AthleteId)];
-            Material = Read(Material, touched);
+            ILookup<string?, JournalEntry> touched = fresh.ToLookup(e => e.AthleteId);
+            Material = Read(
+                Material,
+                (before, written, theirs) =>
+                    !touched.Contains(written.Athlete.Id) ? before
+                    : touched[written.Athlete.Id].Any(e => e.Kind == EntryKinds.Correction)
+                        ? before.CorrectedBy(written, theirs, Zone, Raw)
+                    : before.With(written, theirs, Zone)
+            );
         }
 
         return receipt;
     }
 
-    /// <summary>Takes the folder in again and reads everything anew.</summary>
+    /// <summary>Takes the folder in again; only whom that changes is read anew.</summary>
     internal Outcome<ImportReport> ImportAgain(IProgress<ImportProgress>? progress, CancellationToken cancel)
     {
         if (Folder is null)
@@ -90,31 +144,25 @@ public sealed class OpenedSquad : IDisposable
             return new Refusal("A store was opened by itself: serve the squad folder to take in recordings.");
         }
 
+        var had = new Contents(_store.Contents());
         return _store
             .Import(Folder, null, progress, cancel)
             .Then(report =>
-                _store
-                    .Load()
-                    .Then<ImportReport>(stored =>
+                Renew(had)
+                    .Then<ImportReport>(_ =>
                     {
-                        _stored = stored;
-                        Material = Read(null, null);
+                        IsBehind = false;
                         return report;
                     })
             );
     }
 
     /// <summary>Reads everything anew, after something was removed.</summary>
-    internal Outcome<bool> Reload() =>
-        _store
-            .Load()
-            .Then<bool>(stored =>
-            {
-                _stored = stored;
-                Entries = _store.Journal();
-                Material = Read(null, null);
-                return true;
-            });
+    internal Outcome<bool> Reload()
+    {
+        Entries = _store.Journal();
+        return Renew(null);
+    }
 
     public void Dispose() => _store.Dispose();
 
@@ -127,67 +175,75 @@ public sealed class OpenedSquad : IDisposable
     {
         if (store.Import(folder, null, progress, cancel).TryGet(out _, out Refusal? refusal))
         {
-            return Load(store, folder);
+            return Load(store, folder, isBehind: false);
         }
 
         store.Dispose();
         return refusal;
     }
 
-    private static Outcome<OpenedSquad> Load(Store store, string? folder)
+    private static Outcome<OpenedSquad> Load(Store store, string? folder, bool isBehind)
     {
-        if (store.Load().TryGet(out StoredSquad? squad, out Refusal? refusal))
+        if (store.Outline().TryGet(out SquadOutline? outline, out Refusal? refusal))
         {
-            return new OpenedSquad(store, squad, folder);
+            return new OpenedSquad(store, outline, folder, isBehind);
         }
 
         store.Dispose();
         return refusal;
     }
 
-    /// <summary>All that is known: the folder's word, then the journal's. Of those who were not touched it stays as it was.</summary>
-    private SquadMaterial Read(SquadMaterial? before, HashSet<string?>? touched)
+    private Outcome<bool> Renew(Contents? had) =>
+        _store
+            .Outline()
+            .Then<bool>(outline =>
+            {
+                Contents? has = had is null ? null : new Contents(_store.Contents());
+                _outline = outline;
+                _recorded = new RecordedTrials(_store);
+                _recordings = new Once<Recorded>(ReadRecordings);
+                Material = Read(
+                    Material,
+                    (before, written, theirs) =>
+                        has is null || !has.SameTrials(had!, written.Athlete.Id) ? null
+                        : Contents.SameTables(written, before.Written) ? before
+                        : before.With(written, theirs, Zone)
+                );
+                return true;
+            });
+
+    private DateTimeZone Zone => DateTimeZoneProviders.Tzdb.GetZoneOrNull(_outline.Squad.TimeZone) ?? DateTimeZone.Utc;
+
+    /// <summary>All that is known: the folder's word, then the journal's.</summary>
+    /// <param name="before">What was known before.</param>
+    /// <param name="keep">An athlete's dossier that can stay, in part or whole; null when their trials are to be read anew.</param>
+    private SquadMaterial Read(SquadMaterial? before, Func<Dossier, History, JournalEntry[], Dossier?> keep)
     {
-        DateTimeZone zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(_stored.Squad.TimeZone) ?? DateTimeZone.Utc;
         ILookup<string, JournalEntry> entries = Entries
             .Where(e => e.AthleteId is not null)
             .ToLookup(e => e.AthleteId!, StringComparer.Ordinal);
-        var histories = ImmutableArray.CreateBuilder<History>(_stored.Histories.Length);
-        var corrected = ImmutableArray.CreateBuilder<CorrectedTrial>();
-        for (int i = 0; i < _stored.Histories.Length; i++)
-        {
-            History written = _stored.Histories[i];
-            string id = written.Athlete.Id;
-            if (before is not null && touched is not null && !touched.Contains(id))
+        Dictionary<string, Dossier> had =
+            before?.Dossiers.ToDictionary(d => d.Athlete.Id, StringComparer.Ordinal) ?? [];
+        ImmutableArray<Dossier> dossiers =
+        [
+            .. _outline.Bare.Select(bare =>
             {
-                histories.Add(before.Histories[i]);
-                corrected.AddRange(before.Corrected.Where(c => written.Trials.Any(t => t.Sha256 == c.Sha256)));
-                continue;
-            }
-
-            JournalEntry[] theirs = [.. entries[id]];
-            (ImmutableArray<MeasuredTrial> trials, ImmutableArray<CorrectedTrial> set) = JournalReading.Correct(
-                written.Trials,
-                theirs,
-                Raw
-            );
-            corrected.AddRange(set);
-            histories.Add(_stored.Squad.Under(JournalReading.Of(written with { Trials = trials }, theirs, zone)));
-        }
-
-        OwnExercises own = OwnExercises.Join(Catalogue.Standard, _stored.Squad.ExerciseFiles);
+                History written = _outline.Squad.Under(bare);
+                JournalEntry[] theirs = [.. entries[written.Athlete.Id]];
+                return (
+                        had.GetValueOrDefault(written.Athlete.Id) is { } dossier ? keep(dossier, written, theirs) : null
+                    ) ?? Dossier.Of(written, theirs, Zone, _store.TrialsOf, Raw);
+            }),
+        ];
+        OwnExercises own = OwnExercises.Join(Catalogue.Standard, _outline.Squad.ExerciseFiles);
         return new SquadMaterial(
-            _stored.Squad,
-            histories.MoveToImmutable(),
-            [
-                .. _stored
-                    .Recordings.Where(r => r.Refusal is not null)
-                    .Select(r => new RefusedRecording(r.File, r.Labels.Athlete, r.Refusal!.Sentence)),
-            ],
-            [.. _stored.Problems.Select(p => p.Sentence), .. own.Remarks],
-            [.. _stored.StopsPlanning.Select(p => p.Sentence)],
+            _outline.Squad,
+            dossiers,
+            [.. _outline.Refused.Select(r => new RefusedRecording(r.File, r.AthleteId, r.Sentence))],
+            [.. _outline.Problems.Select(p => p.Sentence), .. own.Remarks],
+            [.. _outline.StopsPlanning.Select(p => p.Sentence)],
             Raw,
-            corrected.ToImmutable()
+            _recorded
         )
         {
             Catalogue = own.Catalogue,
@@ -201,4 +257,23 @@ public sealed class OpenedSquad : IDisposable
             return _store.RawBytes(sha256).TryGet(out ReadOnlyMemory<byte> bytes, out _) ? bytes.ToArray() : null;
         }
     }
+
+    private Recorded ReadRecordings()
+    {
+        ImmutableArray<StoredRecording> all = _store.Recordings();
+        HashSet<string> squad = [.. _outline.Bare.Select(h => h.Athlete.Id)];
+        return new Recorded(
+            all,
+            [
+                .. all.Where(r =>
+                    r.Refusal is not null
+                    || r.Labels.Date is null
+                    || r.Labels.Athlete is null
+                    || !squad.Contains(r.Labels.Athlete)
+                ),
+            ]
+        );
+    }
+
+    private sealed record Recorded(ImmutableArray<StoredRecording> All, ImmutableArray<StoredRecording> Unclear);
 }

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Paper;
@@ -23,62 +22,80 @@ public sealed class PictureBook(
     UnitSystem units = UnitSystem.Metric
 )
 {
-    private readonly ConcurrentDictionary<(History, LocalDate), Lazy<CardPictures>> _drawn = Kept(
+    private readonly ConcurrentDictionary<(Dossier, LocalDate), Lazy<CardPictures>> _drawn = Kept(
         before?._drawn,
-        material.Histories
+        material.Dossiers
     );
 
-    // A trend rests on the whole squad's noise, so that reports stay only while nobody's trials changed.
-    private readonly ConcurrentDictionary<LocalDate, Lazy<ImmutableArray<Trend>>> _trends =
-        before is not null && SameTrials(before.Histories, material.Histories) ? before._trends : new();
-    private readonly ConcurrentDictionary<(History, LocalDate), Lazy<DrawnReport>> _reports = Kept(
-        before is not null && SameTrials(before.Histories, material.Histories) ? before._reports : null,
-        material.Histories
+    // A trend rests on the whole squad's noise and on what the squad watches, so that reports stay only while neither changed.
+    private readonly ConcurrentDictionary<LocalDate, Lazy<SquadTrends>> _trends =
+        before is not null && SameSquad(before.Material, material) ? before._trends : new();
+    private readonly ConcurrentDictionary<(Dossier, LocalDate), Lazy<DrawnReport>> _reports = Kept(
+        before is not null && SameSquad(before.Material, material) ? before._reports : null,
+        material.Dossiers
     );
 
     // Only the spread between athletes is taken from these; what limits one of them is read from their own history.
     private readonly ConcurrentDictionary<LocalDate, Lazy<Dictionary<string, Profile>>> _profiles =
-        before is not null && SameTrials(before.Histories, material.Histories) ? before._profiles : new();
+        before is not null && SameSquad(before.Material, material) ? before._profiles : new();
 
-    private ImmutableArray<History> Histories { get; } = material.Histories;
+    private ImmutableArray<Dossier> Dossiers => Material.Dossiers;
+
+    private SquadMaterial Material { get; } = material;
 
     /// <summary>The athlete's last jump with its phases, and the trend of its height, as known on that day.</summary>
     public CardPictures Of(string athleteId, LocalDate day) =>
-        Histories.FirstOrDefault(h => h.Athlete.Id == athleteId) is { } history
+        Dossiers.FirstOrDefault(d => d.Athlete.Id == athleteId) is { } dossier
             ? _drawn
                 .GetOrAdd(
-                    (history, day),
-                    _ => new(() => new CardPictures(LastJump(history, day), HeightTrend(history, day)))
+                    (dossier, day),
+                    _ => new(() => new CardPictures(LastJump(dossier.History, day), HeightTrend(dossier.History, day)))
                 )
                 .Value
             : CardPictures.None;
 
     /// <summary>The athlete's report as known on that day, with its pictures.</summary>
-    public DrawnReport ReportOf(History history, LocalDate day) =>
-        _reports.GetOrAdd((history, day), _ => new(() => Draw(history, day))).Value;
+    internal DrawnReport ReportOf(Dossier dossier, LocalDate day) =>
+        _reports.GetOrAdd((dossier, day), _ => new(() => Draw(dossier, day))).Value;
 
-    /// <summary>The squad's trends as known on that day.</summary>
-    public ImmutableArray<Trend> TrendsOn(LocalDate day) =>
+    /// <summary>The squad's trends as known on that day; their noise rests on everybody.</summary>
+    public SquadTrends TrendsOn(LocalDate day) =>
         _trends
-            .GetOrAdd(day, _ => new(() => Changes.Of(Histories, day, ChangeOptions.From(material.Squad.Policy))))
+            .GetOrAdd(
+                day,
+                _ => new(() => Changes.InSquad(Material.Histories, day, ChangeOptions.From(Material.Squad.Policy)))
+            )
             .Value;
 
-    private DrawnReport Draw(History history, LocalDate day)
+    /// <summary>Draws all that a page shows of one athlete, so that whoever opens it later does not wait.</summary>
+    internal void DrawAhead(Dossier dossier, LocalDate day)
     {
+        ReportOf(dossier, day);
+        CardPictures pictures = Of(dossier.Athlete.Id, day);
+        _ = pictures.LastJump?.Svg;
+    }
+
+    private DrawnReport Draw(Dossier dossier, LocalDate day)
+    {
+        History history = dossier.History;
         Dictionary<string, Profile> squad = _profiles
             .GetOrAdd(
                 day,
-                _ =>
-                    new(() =>
-                        Histories.ToDictionary(h => h.Athlete.Id, h => Profiling.Of(h, day), StringComparer.Ordinal)
-                    )
+                _ => new(() => Dossiers.ToDictionary(d => d.Athlete.Id, d => d.ProfileOn(day), StringComparer.Ordinal))
             )
             .Value;
         var profiles = new Dictionary<string, Profile>(squad, StringComparer.Ordinal)
         {
-            [history.Athlete.Id] = Profiling.Of(history, day),
+            [history.Athlete.Id] = dossier.ProfileOn(day),
         };
-        Report report = Reporting.OfAthlete(material.Squad, history, profiles, material.Catalogue, TrendsOn(day), day);
+        Report report = Reporting.OfAthlete(
+            Material.Squad,
+            history,
+            profiles,
+            Material.Catalogue,
+            TrendsOn(day).Of(history.Athlete.Id),
+            day
+        );
         return new DrawnReport(
             report,
             report
@@ -88,16 +105,19 @@ public sealed class PictureBook(
         );
     }
 
-    private static bool SameTrials(ImmutableArray<History> a, ImmutableArray<History> b) =>
-        a.Length == b.Length && a.Zip(b).All(pair => pair.First.Trials == pair.Second.Trials);
+    /// <summary>The same trials of the same people under the same circumstances; kit, fixtures and policy come with the squad.</summary>
+    private static bool SameSquad(SquadMaterial a, SquadMaterial b) =>
+        ReferenceEquals(a.Squad, b.Squad)
+        && a.Dossiers.Length == b.Dossiers.Length
+        && a.Dossiers.Zip(b.Dossiers).All(pair => pair.First.HasTrialsOf(pair.Second));
 
-    private static ConcurrentDictionary<(History, LocalDate), Lazy<T>> Kept<T>(
-        ConcurrentDictionary<(History, LocalDate), Lazy<T>>? made,
-        ImmutableArray<History> now
+    private static ConcurrentDictionary<(Dossier, LocalDate), Lazy<T>> Kept<T>(
+        ConcurrentDictionary<(Dossier, LocalDate), Lazy<T>>? made,
+        ImmutableArray<Dossier> now
     )
     {
-        HashSet<History> same = new(now, ReferenceEqualityComparer.Instance);
-        return new(made?.Where(m => same.Contains(m.Key.Item1)) ?? [], new ByReference());
+        HashSet<Dossier> same = [.. now];
+        return new(made?.Where(m => same.Contains(m.Key.Item1)) ?? []);
     }
 
     /// <summary>The latest countermovement jump with a trace; without one the latest trial of any task that has a trace.</summary>
@@ -112,7 +132,7 @@ public sealed class PictureBook(
         foreach (MeasuredTrial trial in latest)
         {
             if (
-                material.Raw(trial.Sha256) is { } bytes
+                Material.Raw(trial.Sha256) is { } bytes
                 && Recording.From(bytes, trial.Labels).TryGet(out Recording? recording, out _)
                 && recording is ForceRecording force
                 && Tracing.Of(force, trial.Trial).TryGet(out MotionTrace? trace, out _)
@@ -168,14 +188,4 @@ public sealed class PictureBook(
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
-
-    /// <summary>Histories are long: whether one is the same is asked of the object, not of all that stands in it.</summary>
-    private sealed class ByReference : IEqualityComparer<(History History, LocalDate Day)>
-    {
-        public bool Equals((History History, LocalDate Day) a, (History History, LocalDate Day) b) =>
-            ReferenceEquals(a.History, b.History) && a.Day == b.Day;
-
-        public int GetHashCode((History History, LocalDate Day) of) =>
-            HashCode.Combine(RuntimeHelpers.GetHashCode(of.History), of.Day);
-    }
 }

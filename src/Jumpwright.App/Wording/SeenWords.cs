@@ -16,20 +16,7 @@ internal static class SeenWords
             book.Day == today
                 ? $"Seen from today, {Dates.Long(book.Day)}."
                 : $"Seen from {Dates.Long(book.Day)}, not from today ({Dates.Short(today)}).";
-        int later = 0;
-        LocalDate last = book.Day;
-        foreach (AthleteLeaf leaf in book.Leaves)
-        {
-            foreach (Athletes.MeasuredTrial trial in leaf.History.Trials)
-            {
-                if (trial.Date > book.Day)
-                {
-                    later++;
-                    last = LocalDate.Max(last, trial.Date);
-                }
-            }
-        }
-
+        (int later, LocalDate last) = book.Material.Recorded.After(book.Day);
         return later == 0
             ? day
             : $"{day} {later} {(later == 1 ? "jump lies" : "jumps lie")} after that day and {(later == 1 ? "is" : "are")} not counted: "

@@ -50,6 +50,54 @@ internal sealed class Importer(StoreDatabase database, TimeProvider clock, Measu
         return batch;
     }
 
+    /// <summary>
+    /// Whether the squad's own tables in the folder are those of the last import, which was finished by this version: what
+    /// closes is known then. It reads no recording.
+    /// </summary>
+    public bool KnowsTables(string folder)
+    {
+        if (
+            !SquadFolderReader.Open(folder).TryGet(out SquadFiles? opened, out _)
+            || opened.Problems.Any(p => p.Weight != ProblemWeight.Note)
+        )
+        {
+            return false;
+        }
+
+        return database.Plain(
+            (plain, _) =>
+            {
+                List<string> last = plain.Rows(
+                    "SELECT version FROM import_batch WHERE finished ORDER BY number DESC LIMIT 1",
+                    r => r.GetString(0)
+                );
+                List<string> unfinished = plain.Rows(
+                    "SELECT version FROM import_batch WHERE NOT finished",
+                    r => r.GetString(0)
+                );
+                Dictionary<string, string> kept = plain
+                    .Rows(
+                        "SELECT name, sha256 FROM squad_file WHERE NOT missing",
+                        r => Tuple.Create(r.GetString(0), r.GetString(1))
+                    )
+                    .ToDictionary(f => f.Item1, f => f.Item2, StringComparer.Ordinal);
+                return last is [Version]
+                    && unfinished.Count == 0
+                    && kept.Count == opened.Bytes.Count
+                    && opened.Bytes.All(f =>
+                        kept.GetValueOrDefault(f.Key) is { } sha256 && sha256 == MeasurementIds.Sha256(f.Value.Span)
+                    );
+            }
+        );
+    }
+
+    /// <summary>Whether another import would find nothing new: every recording is read and hashed.</summary>
+    public bool IsTaken(string folder, CancellationToken cancel) =>
+        SquadFolderReader.Open(folder).TryGet(out SquadFiles? opened, out _)
+        && RecordingFolder.ListSquad(folder).TryGet(out ImmutableArray<ListedRecording> listed, out _)
+        && Fingerprint(opened.Bytes, Hash(listed, cancel)) is var fingerprint
+        && database.Read(context => FinishedBatch(context, fingerprint)) is not null;
+
     private static ImmutableArray<ImportItem> Hash(ImmutableArray<ListedRecording> listed, CancellationToken cancel)
     {
         var items = new ImportItem[listed.Length];

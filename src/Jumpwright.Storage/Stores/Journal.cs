@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Storage.Stores.Rows;
 using NodaTime;
+using NodaTime.Text;
 
 namespace Jumpwright.Storage.Stores;
 
@@ -41,8 +42,21 @@ internal static class Journal
         return new JournalReceipt(added.ToImmutable(), known.ToImmutable(), different.ToImmutable());
     }
 
-    public static ImmutableArray<JournalEntry> All(StoreContext context) =>
-        [.. context.Journal.OrderBy(j => j.Number).AsEnumerable().Select(ToEntry)];
+    public static ImmutableArray<JournalEntry> All(PlainReader plain) =>
+        [
+            .. plain.Rows(
+                "SELECT id, kind, athlete_id, session_id, made_at, who, json FROM journal ORDER BY number",
+                r => new JournalEntry(
+                    r.GetString(0),
+                    r.GetString(1),
+                    PlainReader.Text(r, 2),
+                    PlainReader.Text(r, 3),
+                    InstantPattern.ExtendedIso.Parse(r.GetString(4)).Value,
+                    r.GetString(5),
+                    r.GetString(6)
+                )
+            ),
+        ];
 
     private static JournalEntry ToEntry(JournalRow row) =>
         new(row.Id, row.Kind, row.AthleteId, row.SessionId, row.MadeAt, row.Who, row.Json);

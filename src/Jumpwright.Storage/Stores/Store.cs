@@ -82,32 +82,69 @@ public sealed class Store : IStore
         HashSet<string> before = _database.Read(context =>
             context.Measurements.Select(m => m.Id).ToHashSet(StringComparer.Ordinal)
         );
-        var importer = new Importer(_database, _clock, measure ?? MeasuredRecording.ByCore);
-        return importer.Import(folder, progress, cancel).Then<ImportReport>(batch => Report(batch, before));
+        return Importing(measure).Import(folder, progress, cancel).Then<ImportReport>(batch => Report(batch, before));
     }
 
+    /// <summary>
+    /// Whether the squad's own tables in a folder are those of the last import: all that closes is known then, and only
+    /// recordings may be new. It reads no recording, so it takes a moment however many there are.
+    /// </summary>
+    public bool KnowsTablesOf(string folder) => Importing(null).KnowsTables(folder);
+
+    /// <summary>Whether an import of the folder would change nothing; every recording of it is read.</summary>
+    public bool HasTaken(string folder, CancellationToken cancel) => Importing(null).IsTaken(folder, cancel);
+
     public Outcome<StoredSquad> Load() =>
-        _database.Read<Outcome<StoredSquad>>(context =>
-            SquadRows.Squad(context) is { } squad ? LoadSquad(context, squad) : StoreRefusals.Empty()
+        _database.Plain<Outcome<StoredSquad>>(
+            (plain, context) =>
+                Outlining.Read(plain, context) is { } outline
+                    ? new StoredSquad(
+                        outline.Squad,
+                        [.. outline.Bare.Select(h => h with { Trials = TrialQueries.Of(plain, h.Athlete.Id) })],
+                        RecordingQueries.All(context()),
+                        outline.Problems
+                    )
+                    : StoreRefusals.Empty()
         );
+
+    /// <summary>The squad as the last import left it, without its trials; or one sentence if nothing was imported yet.</summary>
+    public Outcome<SquadOutline> Outline() =>
+        _database.Plain<Outcome<SquadOutline>>(
+            (plain, context) => Outlining.Read(plain, context) is { } outline ? outline : StoreRefusals.Empty()
+        );
+
+    /// <summary>How many trials that count lie after a day, and the last day among them.</summary>
+    public (int Trials, LocalDate? Last) TrialsAfter(LocalDate day) =>
+        _database.Plain((plain, _) => Outlining.After(plain, day));
+
+    /// <summary>Whose trials a recording holds; nobody's when it counts nowhere.</summary>
+    public ImmutableArray<string> OwnersOf(string sha256) =>
+        _database.Plain((plain, _) => Outlining.OwnersOf(plain, sha256));
+
+    /// <summary>
+    /// One text an athlete that changes when their recordings change, their names, what was measured of them, or their order.
+    /// </summary>
+    public ImmutableDictionary<string, string> Contents() => _database.Plain((plain, _) => Outlining.Contents(plain));
 
     public ImmutableArray<StoredRecording> Recordings() => _database.Read(RecordingQueries.All);
 
     public ImmutableArray<MeasuredTrial> TrialsOf(string athleteId) =>
-        _database.Read(context => RecordingQueries.Trials(context, athleteId).Trials);
+        _database.Plain((plain, _) => TrialQueries.Of(plain, athleteId));
 
     public Outcome<ReadOnlyMemory<byte>> RawBytes(string sha256) =>
-        _database.Read<Outcome<ReadOnlyMemory<byte>>>(context =>
-        {
-            RawRow? row = context.Raw.SingleOrDefault(r => r.Sha256 == sha256);
-            if (row is null)
+        _database.Plain<Outcome<ReadOnlyMemory<byte>>>(
+            (plain, _) =>
             {
-                return StoreRefusals.NoRaw(sha256);
-            }
+                RawRow? row = RawQueries.Find(plain, sha256);
+                if (row is null)
+                {
+                    return StoreRefusals.NoRaw(sha256);
+                }
 
-            byte[]? bytes = Stores.RawBytes.Unpack(row);
-            return bytes is null ? StoreRefusals.Damaged(sha256) : new ReadOnlyMemory<byte>(bytes);
-        });
+                byte[]? bytes = Stores.RawBytes.Unpack(row);
+                return bytes is null ? StoreRefusals.Damaged(sha256) : new ReadOnlyMemory<byte>(bytes);
+            }
+        );
 
     public Outcome<RemeasureReport> Remeasure(
         Measurer? measure = null,
@@ -200,7 +237,7 @@ public sealed class Store : IStore
             Stores.Journal.Append(context, entries, Instant.FromDateTimeOffset(_clock.GetUtcNow()))
         );
 
-    public ImmutableArray<JournalEntry> Journal() => _database.Read(Stores.Journal.All);
+    public ImmutableArray<JournalEntry> Journal() => _database.Plain((plain, _) => Stores.Journal.All(plain));
 
     public ImmutableArray<string> Check() => _database.Read(Integrity.Check);
 
@@ -230,6 +267,8 @@ public sealed class Store : IStore
 
     internal T Inspect<T>(Func<StoreContext, T> look) => _database.Read(look);
 
+    private Importer Importing(Measurer? measure) => new(_database, _clock, measure ?? MeasuredRecording.ByCore);
+
     private ImportReport Report(int batch, HashSet<string> before) =>
         _database.Read(context =>
         {
@@ -248,97 +287,6 @@ public sealed class Store : IStore
                 SquadRows.Problems(context)
             );
         });
-
-    private static StoredSquad LoadSquad(StoreContext context, Squad squad)
-    {
-        (ImmutableArray<MeasuredTrial> trials, ImmutableArray<FolderProblem> strays) = RecordingQueries.Trials(context);
-        ILookup<string, MeasuredTrial> trialsOf = trials.ToLookup(t => t.AthleteId, StringComparer.Ordinal);
-        ILookup<string, ScreenResult> screensOf = context
-            .Screens.OrderBy(r => r.Position)
-            .AsEnumerable()
-            .Select(SquadRows.ToScreen)
-            .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
-        ILookup<string, SymptomReport> symptomsOf = context
-            .Symptoms.OrderBy(r => r.Position)
-            .AsEnumerable()
-            .Select(SquadRows.ToSymptom)
-            .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
-        ILookup<string, Restriction> restrictionsOf = context
-            .Restrictions.OrderBy(r => r.Position)
-            .AsEnumerable()
-            .Select(SquadRows.ToRestriction)
-            .ToLookup(s => s.AthleteId, StringComparer.Ordinal);
-        // Overrides, own exercises, counted practices, surfaces, weather and sets stand in no row of their own: the kept files say them.
-        SquadFolder? kept = KeptFiles.Read(context, squad.Name);
-        if (kept is not null)
-        {
-            squad = squad with
-            {
-                Overrides = kept.Squad.Overrides,
-                ExerciseFiles = kept.Squad.ExerciseFiles,
-                Practices = kept.Squad.Practices,
-                Windows = kept.Squad.Windows,
-                Fixtures = kept.Squad.Fixtures,
-                Weather = kept.Squad.Weather,
-            };
-        }
-
-        ILookup<string, CompletedItem> completedOf = (
-            kept?.Completed ?? [.. context.Completed.OrderBy(r => r.Position).AsEnumerable().Select(SquadRows.ToItem)]
-        ).ToLookup(s => s.AthleteId, StringComparer.Ordinal);
-        ImmutableArray<History> histories =
-        [
-            .. context
-                .Athletes.OrderBy(a => a.Position)
-                .AsEnumerable()
-                .Select(SquadRows.ToAthlete)
-                .Select(a => new History(
-                    a,
-                    [.. trialsOf[a.Id]],
-                    [.. screensOf[a.Id]],
-                    [.. symptomsOf[a.Id]],
-                    [.. restrictionsOf[a.Id]],
-                    [.. completedOf[a.Id]]
-                )
-                {
-                    Overrides = squad.OverridesOf(a.Id),
-                }),
-        ];
-        return new StoredSquad(
-            squad,
-            histories,
-            RecordingQueries.All(context),
-            [.. SquadRows.Problems(context), .. Unfinished(context), .. Damaged(context, kept), .. strays]
-        );
-    }
-
-    /// <summary>A tightened limit that can't be read any more must not loosen unseen.</summary>
-    private static IEnumerable<FolderProblem> Damaged(StoreContext context, SquadFolder? kept)
-    {
-        if (kept is null && context.TableFiles.Any(f => !f.Missing))
-        {
-            yield return new FolderProblem(
-                "",
-                null,
-                ProblemWeight.StopsPlanning,
-                "The squad's own files in the store are damaged, so overrides of limits, own exercises and counted practices can't be "
-                    + "read: import the squad folder again."
-            );
-        }
-    }
-
-    private static IEnumerable<FolderProblem> Unfinished(StoreContext context)
-    {
-        if (context.Batches.Any(b => !b.Finished))
-        {
-            yield return new FolderProblem(
-                "",
-                null,
-                ProblemWeight.LeftOut,
-                "The last import was cut short, so some recordings may be missing: import the squad folder again."
-            );
-        }
-    }
 
     private static StoredPlan ToPlan(PlanRow row) => new(row.Number, row.From, row.Weeks, row.SavedAt, row.Json);
 }

@@ -1,3 +1,4 @@
+using System.Reflection;
 using Jumpwright.Quantities;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -14,6 +15,16 @@ internal sealed class StoreDatabase : IDisposable
 {
     /// <summary>Marks the file as ours in SQLite's header ("Jmpw").</summary>
     private const int ApplicationId = 0x4A6D7077;
+
+    /// <summary>This program's migrations, in their order; asked of the assembly, because asking the mapper builds its model.</summary>
+    private static readonly string[] Known =
+    [
+        .. typeof(StoreDatabase)
+            .Assembly.GetTypes()
+            .Select(t => t.GetCustomAttribute<MigrationAttribute>(inherit: false)?.Id)
+            .OfType<string>()
+            .Order(StringComparer.Ordinal),
+    ];
 
     private readonly SqliteConnection? _memory;
     private readonly string _connectionString;
@@ -107,6 +118,50 @@ internal sealed class StoreDatabase : IDisposable
             return result;
         });
 
+    /// <summary>
+    /// The same by plain SQL, without the mapper, whose model takes longer to build than a page may take. The second argument
+    /// gives a context on the same state, for the rare case that needs one.
+    /// </summary>
+    public T Plain<T>(Func<PlainReader, Func<StoreContext>, T> read)
+    {
+        if (_memory is not null)
+        {
+            lock (_gate)
+            {
+                return Plain(_memory, read);
+            }
+        }
+
+        using SqliteConnection connection = OpenFile();
+        return Plain(connection, read);
+    }
+
+    private static T Plain<T>(SqliteConnection connection, Func<PlainReader, Func<StoreContext>, T> read)
+    {
+        using SqliteTransaction transaction = connection.BeginTransaction(deferred: true);
+        var mapped = new Lazy<StoreContext>(() =>
+        {
+            var context = new StoreContext(Options(connection));
+            context.Database.UseTransaction(transaction);
+            context.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
+            return context;
+        });
+        try
+        {
+            return read(new PlainReader(connection, transaction), () => mapped.Value);
+        }
+        finally
+        {
+            if (mapped.IsValueCreated)
+            {
+                mapped.Value.Database.UseTransaction(null);
+                mapped.Value.Dispose();
+            }
+
+            transaction.Rollback();
+        }
+    }
+
     /// <summary>Writes everything or nothing.</summary>
     public T Write<T>(Func<StoreContext, T> write) =>
         With(context =>
@@ -173,9 +228,7 @@ internal sealed class StoreDatabase : IDisposable
             return untouched ? null : StoreRefusals.NotAStore(path);
         }
 
-        using var context = new StoreContext(Options(connection));
-        var known = context.Database.GetMigrations().ToHashSet(StringComparer.Ordinal);
-        return Applied(connection).Exists(m => !known.Contains(m)) ? StoreRefusals.Newer(path) : null;
+        return Applied(connection).Exists(m => !Known.Contains(m)) ? StoreRefusals.Newer(path) : null;
     }
 
     private static void CreateFile(string path)
@@ -197,15 +250,19 @@ internal sealed class StoreDatabase : IDisposable
 
     private static void Migrate(SqliteConnection connection)
     {
-        using var context = new StoreContext(Options(connection));
+        if (Applied(connection).Count == Known.Length)
+        {
+            return;
+        }
+
         using SqliteTransaction transaction = connection.BeginTransaction(deferred: false);
         List<string> applied = Applied(connection);
-        string[] known = context.Database.GetMigrations().ToArray();
-        if (known.Length > applied.Count)
+        if (Known.Length > applied.Count)
         {
+            using var context = new StoreContext(Options(connection));
             string script = context
                 .GetService<IMigrator>()
-                .GenerateScript(applied.LastOrDefault(), known[^1], MigrationsSqlGenerationOptions.NoTransactions);
+                .GenerateScript(applied.LastOrDefault(), Known[^1], MigrationsSqlGenerationOptions.NoTransactions);
             Run(connection, script, transaction);
             Run(connection, $"PRAGMA application_id={ApplicationId};", transaction);
         }

@@ -27,7 +27,14 @@ public sealed class LevelBelief
     /// <summary>Belief after all sessions.</summary>
     /// <param name="sessions">At least one, in order of day.</param>
     /// <param name="prior">In % of the level; turned into units by the mean of the first three sessions.</param>
-    public static LevelBelief Of(ReadOnlySpan<SessionMean> sessions, LevelPrior prior)
+    public static LevelBelief Of(ReadOnlySpan<SessionMean> sessions, LevelPrior prior) =>
+        Of(sessions, prior, withSurprise: true);
+
+    /// <summary>The likelihoods alone: without the surprises, whose tails of Student's t take most of the time.</summary>
+    internal static double[] LikelihoodsOf(ReadOnlySpan<SessionMean> sessions, LevelPrior prior) =>
+        Of(sessions, prior, withSurprise: false).RelativeLikelihoods();
+
+    private static LevelBelief Of(ReadOnlySpan<SessionMean> sessions, LevelPrior prior, bool withSurprise)
     {
         ArgumentNullException.ThrowIfNull(prior);
         if (sessions.IsEmpty)
@@ -84,6 +91,11 @@ public sealed class LevelBelief
                 foreach (Model model in models)
                 {
                     model.Variance += model.Walk * Math.Max(0, session.Day - sessions[i - 1].Day);
+                    if (!withSurprise)
+                    {
+                        continue;
+                    }
+
                     double spread = model.Variance + Noise(model, trial, session);
                     double z = (session.Mean - model.Level) / Math.Sqrt(spread);
                     double weight = Math.Exp(model.LogWeight - top);
@@ -91,7 +103,7 @@ public sealed class LevelBelief
                     tail += weight * StudentT.CDF(0, 1, 8 + prior.TrialDegreesOfFreedom + freedom, z);
                 }
 
-                surprise[i] = Normal.InvCDF(0, 1, Math.Clamp(tail / sum, 1e-9, 1 - 1e-9));
+                surprise[i] = withSurprise ? Normal.InvCDF(0, 1, Math.Clamp(tail / sum, 1e-9, 1 - 1e-9)) : double.NaN;
             }
 
             squares += session.SumOfSquares;
@@ -218,7 +230,7 @@ public sealed class LevelBelief
     }
 
     /// <summary>Likelihood of the sessions under each pair of the prior's grid, the greatest set to 1.</summary>
-    internal double[] RelativeLikelihoods()
+    private double[] RelativeLikelihoods()
     {
         double top = _models.Max(m => m.LogLikelihood);
         var likelihoods = new double[LevelPrior.WeekPct.Length * LevelPrior.DayPct.Length];

@@ -60,10 +60,7 @@ public sealed record LevelPrior
     /// <param name="startCountsFor">How many series the start counts for.</param>
     public LevelPrior LearnedFrom(IReadOnlyList<SessionMean[]> series, double startCountsFor = 10)
     {
-        double[][] likelihoods =
-        [
-            .. series.Where(s => s.Length >= 4).Select(s => LevelBelief.Of(s, this).RelativeLikelihoods()),
-        ];
+        double[][] likelihoods = [.. series.Where(s => s.Length >= 4).Select(s => LevelBelief.LikelihoodsOf(s, this))];
         if (likelihoods.Length == 0)
         {
             return this;

@@ -110,7 +110,8 @@ internal static class IntakeRoutes
             new
             {
                 desk.Book,
-                Recordings = desk.Opened.Recordings,
+                desk.Opened.Recordings,
+                desk.Opened.Unclear,
                 Intakes = Incoming.All(desk.Journal).Take(20).ToArray(),
                 HasFolder = desk.Opened.Folder is not null,
                 Just = done,

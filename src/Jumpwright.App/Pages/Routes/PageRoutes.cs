@@ -19,6 +19,8 @@ internal static class PageRoutes
                         desk.Book,
                         Find = find,
                         DecideFirst = first == "decide",
+                        desk.IsLooking,
+                        desk.LookTrouble,
                     }
                 )
         );
@@ -54,7 +56,7 @@ internal static class PageRoutes
                             desk.Book,
                             Leaf = leaf,
                             Pictures = desk.Pictures.Of(id, desk.Book.Day),
-                            Drawn = desk.Pictures.ReportOf(leaf.History, desk.Book.Day),
+                            Drawn = desk.Pictures.ReportOf(leaf.Dossier, desk.Book.Day),
                         }
                     )
                     : Answers.NotFound(desk.Book)

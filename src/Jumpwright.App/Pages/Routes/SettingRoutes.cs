@@ -122,7 +122,7 @@ internal static class SettingRoutes
     private static string Erase(FrontDesk desk, string id) =>
         desk.Change(squad =>
         {
-            if (squad.Material.Histories.All(h => h.Athlete.Id != id))
+            if (squad.Material.Dossiers.All(d => d.Athlete.Id != id))
             {
                 return $"There is no athlete '{id}'.";
             }

@@ -58,7 +58,8 @@ internal static class TrialRoutes
 
     private static MeasuredTrial? Find(Workbook book, string sha, int number) =>
         book
-            .Leaves.SelectMany(l => l.History.Trials)
+            .Material.Recorded.OwnersOf(sha)
+            .SelectMany(id => book.Find(id)?.History.Trials ?? [])
             .FirstOrDefault(t => t.Trial.Number == number && string.Equals(t.Sha256, sha, StringComparison.Ordinal));
 
     private static IResult Trace(Workbook book, MeasuredTrial trial)
@@ -165,10 +166,7 @@ internal static class TrialRoutes
     }
 
     private static Trial Automatic(Workbook book, MeasuredTrial trial) =>
-        book.Material.Corrected.FirstOrDefault(c =>
-            c.Sha256 == trial.Sha256 && c.Set.Trial == trial.Trial.Number
-        )?.Automatic
-        ?? trial.Trial;
+        book.Material.CorrectionOf(trial)?.Automatic ?? trial.Trial;
 
     private static Dictionary<string, double> Events(Trial trial) =>
         EventNames.Of(trial.Events).ToDictionary(e => e.Name, e => e.AtS, StringComparer.Ordinal);

@@ -16,22 +16,38 @@ public static class Changes
     /// <param name="options">What is watched.</param>
     public static ImmutableArray<Trend> Of(IReadOnlyList<History> histories, LocalDate asOf, ChangeOptions options)
     {
+        SquadTrends trends = InSquad(histories, asOf, options);
+        return [.. histories.SelectMany(h => trends.Of(h.Athlete.Id))];
+    }
+
+    /// <summary>The same for one athlete at a time: what all teach is learned now, each one's trends when they are asked for.</summary>
+    /// <param name="histories">The squad's.</param>
+    /// <param name="asOf">Only what happened up to that day counts.</param>
+    /// <param name="options">What is watched.</param>
+    public static SquadTrends InSquad(IReadOnlyList<History> histories, LocalDate asOf, ChangeOptions options)
+    {
         ArgumentNullException.ThrowIfNull(histories);
         ArgumentNullException.ThrowIfNull(options);
-        Series[] all = [.. histories.SelectMany(h => SeriesList.Of(h, asOf))];
-        Dictionary<SeriesKey, SquadNoise> noises = all.Where(s => IsTrend(s.Key))
+        Dictionary<string, ImmutableArray<Series>> series = histories.ToDictionary(
+            h => h.Athlete.Id,
+            h => SeriesList.Of(h, asOf),
+            StringComparer.Ordinal
+        );
+        Dictionary<SeriesKey, SquadNoise> noises = histories
+            .SelectMany(h => series[h.Athlete.Id])
+            .Where(s => IsTrend(s.Key))
             .GroupBy(s => s.Key)
             .ToDictionary(g => g.Key, g => SquadNoises.Of([.. g]));
-        HashSet<Series> watched =
-        [
-            .. histories.SelectMany(h => WatchedOf([.. all.Where(s => s.AthleteId == h.Athlete.Id)], options)),
-        ];
+        HashSet<Series> watched = [.. series.Values.SelectMany(own => WatchedOf(own, options))];
         ControlChart? chart = ChartFor(watched, options);
-        return
-        [
-            .. all.Where(s => s.Sessions.Length >= 2 && IsTrend(s.Key))
-                .Select(s => Make(s, noises[s.Key], options, watched.Contains(s) ? chart : null, asOf)),
-        ];
+        return new SquadTrends(
+            series,
+            own =>
+                [
+                    .. own.Where(s => s.Sessions.Length >= 2 && IsTrend(s.Key))
+                        .Select(s => Make(s, noises[s.Key], options, watched.Contains(s) ? chart : null, asOf)),
+                ]
+        );
     }
 
     /// <summary>Counts and booleans are no trends; weight is its own matter.</summary>
@@ -50,7 +66,7 @@ public static class Changes
             );
 
     /// <summary>Height by impulse and by flight time say the same of one jump: one of them is enough, whichever was asked for.</summary>
-    private static IEnumerable<Series> WatchedOf(Series[] own, ChangeOptions options) =>
+    private static IEnumerable<Series> WatchedOf(ImmutableArray<Series> own, ChangeOptions options) =>
         HeightMethods.One(
             options
                 .Watched.Take(ChangeOptions.MostWatched)

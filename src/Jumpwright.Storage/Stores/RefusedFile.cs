@@ -1,0 +1,7 @@
+namespace Jumpwright.Storage.Stores;
+
+/// <summary>A recording that was kept but not believed.</summary>
+/// <param name="File">Relative to the squad folder, with <c>/</c>.</param>
+/// <param name="AthleteId">Whose, as far as somebody wrote it down.</param>
+/// <param name="Sentence">What is wrong, where, and what to do.</param>
+public sealed record RefusedFile(string File, string? AthleteId, string Sentence);
