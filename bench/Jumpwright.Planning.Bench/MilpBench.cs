@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using Google.OrTools.LinearSolver;
+using Google.OrTools.ModelBuilder;
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
 
@@ -11,50 +11,57 @@ namespace Jumpwright.Planning.Bench;
 /// </summary>
 internal static class MilpBench
 {
+    private const double Endless = 1e15;
+
     public static void Run(string name, int seed, int athletes, double seconds, TextWriter to)
     {
         PlanRequest request = BenchSquads.Of(seed, athletes);
-        SquadModel squad = SquadModel.Of(request, Asked.All(), new Scope());
-        CpModelProto model = squad.Model.Model;
-        using Solver solver = Solver.CreateSolver(name);
-        Variable[] columns =
-        [
-            .. model.Variables.Select((v, i) => solver.MakeIntVar(v.Domain[0], v.Domain[^1], $"x{i}")),
-        ];
-        foreach (ConstraintProto constraint in model.Constraints)
+        CpModelProto from = SquadModel.Of(request, Asked.All(), new Scope()).Model.Model;
+        Model model = new();
+        ModelBuilderHelper rows = model.Helper;
+        Variable[] columns = [.. from.Variables.Select((v, i) => model.NewIntVar(v.Domain[0], v.Domain[^1], $"x{i}"))];
+        foreach (ConstraintProto constraint in from.Constraints)
         {
-            Add(solver, columns, constraint);
+            Add(rows, columns, constraint);
         }
 
-        long sign = model.Objective.ScalingFactor < 0 ? -1 : 1;
-        for (int i = 0; i < model.Objective.Vars.Count; i++)
+        long sign = from.Objective.ScalingFactor < 0 ? -1 : 1;
+        for (int i = 0; i < from.Objective.Vars.Count; i++)
         {
-            solver.Objective().SetCoefficient(columns[model.Objective.Vars[i]], sign * model.Objective.Coeffs[i]);
+            rows.SetVarObjectiveCoefficient(columns[from.Objective.Vars[i]].Index, sign * from.Objective.Coeffs[i]);
         }
 
-        solver.Objective().SetMaximization();
-        solver.SetTimeLimit((long)(1000 * seconds));
+        rows.SetMaximize(true);
+        Solver solver = new(name);
+        if (!solver.SolverIsSupported())
+        {
+            to.WriteLine($"{name} is not in this build of OR-Tools.");
+            return;
+        }
+
+        solver.SetTimeLimitInSeconds(seconds);
         var watch = Stopwatch.StartNew();
-        Solver.ResultStatus status = solver.Solve();
-        bool has = status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE;
+        TimeSpan cpu = Process.GetCurrentProcess().TotalProcessorTime;
+        SolveStatus status = solver.Solve(model);
+        double busy = (Process.GetCurrentProcess().TotalProcessorTime - cpu).TotalSeconds;
+        string size =
+            $"{name}, seed {seed}, {athletes} athletes, {columns.Length} columns, {rows.ConstraintsCount()} rows";
+        string plan = solver.HasSolution() ? $"{solver.ObjectiveValue / 1000:0} points" : "no plan";
+        double bound = solver.HasSolution() ? solver.BestObjectiveBound / 1000 : Endless;
+        string proven = bound < Endless / 1000 ? $"at most {bound:0}" : "no bound";
         to.WriteLine(
-            $"{name}, seed {seed}, {athletes} athletes, {columns.Length} columns, {solver.NumConstraints()} rows: {status} after {watch.Elapsed.TotalSeconds:0} s"
-                + (
-                    has
-                        ? $", {solver.Objective().Value() / 1000:0} of at most {solver.Objective().BestBound() / 1000:0}"
-                        : ", no plan"
-                )
+            $"{size}: {status} after {watch.Elapsed.TotalSeconds:0} s on the clock, {busy:0} s of processor: {plan}, {proven}"
         );
     }
 
-    private static void Add(Solver solver, Variable[] columns, ConstraintProto constraint)
+    private static void Add(ModelBuilderHelper rows, Variable[] columns, ConstraintProto constraint)
     {
         int[] conditions = [.. constraint.EnforcementLiteral];
         switch (constraint.ConstraintCase)
         {
             case ConstraintProto.ConstraintOneofCase.Linear when conditions.Length == 0:
                 Row(
-                    solver,
+                    rows,
                     columns,
                     [.. constraint.Linear.Vars.Select((v, i) => (v, (double)constraint.Linear.Coeffs[i]))],
                     constraint.Linear.Domain[0],
@@ -63,7 +70,7 @@ internal static class MilpBench
                 break;
             case ConstraintProto.ConstraintOneofCase.BoolOr:
                 Row(
-                    solver,
+                    rows,
                     columns,
                     [.. constraint.BoolOr.Literals.Concat(conditions.Select(c => -c - 1)).Select(l => (l, 1.0))],
                     1,
@@ -74,7 +81,7 @@ internal static class MilpBench
                 foreach (int literal in constraint.BoolAnd.Literals)
                 {
                     Row(
-                        solver,
+                        rows,
                         columns,
                         [(literal, 1), .. conditions.Select(c => (-c - 1, 1.0))],
                         1,
@@ -85,7 +92,7 @@ internal static class MilpBench
                 break;
             case ConstraintProto.ConstraintOneofCase.AtMostOne when conditions.Length == 0:
                 Row(
-                    solver,
+                    rows,
                     columns,
                     [.. constraint.AtMostOne.Literals.Select(l => (l, 1.0))],
                     double.NegativeInfinity,
@@ -97,8 +104,9 @@ internal static class MilpBench
         }
     }
 
+    /// <summary>A negated literal is one less its variable: its factor turns round and the sides move.</summary>
     private static void Row(
-        Solver solver,
+        ModelBuilderHelper rows,
         Variable[] columns,
         (int Literal, double Factor)[] terms,
         double low,
@@ -106,14 +114,12 @@ internal static class MilpBench
     )
     {
         double moved = terms.Where(t => t.Literal < 0).Sum(t => t.Factor);
-        var row = solver.MakeConstraint(
-            low < -1e15 ? double.NegativeInfinity : low - moved,
-            high > 1e15 ? double.PositiveInfinity : high - moved
-        );
-        foreach ((int literal, double factor) in terms)
+        int row = rows.AddLinearConstraint();
+        rows.SetConstraintLowerBound(row, low < -Endless ? double.NegativeInfinity : low - moved);
+        rows.SetConstraintUpperBound(row, high > Endless ? double.PositiveInfinity : high - moved);
+        foreach (var same in terms.GroupBy(t => t.Literal >= 0 ? t.Literal : -t.Literal - 1))
         {
-            Variable column = columns[literal >= 0 ? literal : -literal - 1];
-            row.SetCoefficient(column, row.GetCoefficient(column) + (literal >= 0 ? factor : -factor));
+            rows.AddConstraintTerm(row, columns[same.Key].Index, same.Sum(t => t.Literal >= 0 ? t.Factor : -t.Factor));
         }
     }
 }

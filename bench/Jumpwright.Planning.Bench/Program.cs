@@ -12,6 +12,7 @@ internal static class Program
         check [--squads N] [--first N]                             random squads of up to 8, each held against an independent checker
         brute [--squads N] [--first N]                             tiny squads against trying every plan
         collisions [--cases N] [--first N]                         impossible wishes: what is named is minimal
+        replan [--seed N] [--athletes N] [--cases N] [--units U]   one athlete made anew after a knee turned sore
         rollcall [--seed N] [--athletes N]                         a session's rotation made anew
         sore  [--squads N] [--first N]                             after a pain report no session asks more of the tissue
         """;
@@ -52,6 +53,15 @@ internal static class Program
                 return 0;
             case "check":
                 return CheckBench.Run((int)Number("--first", 1), (int)Number("--squads", 1000), Console.Out) ? 0 : 1;
+            case "replan":
+                ReplanBench.Run(
+                    (int)Number("--seed", 1),
+                    (int)Number("--athletes", 30),
+                    (int)Number("--cases", 10),
+                    Number("--units", 4),
+                    Console.Out
+                );
+                return 0;
             case "rollcall":
                 RollCallBench.Run((int)Number("--seed", 1), (int)Number("--athletes", 30), Console.Out);
                 return 0;
