@@ -102,8 +102,9 @@ public class SimulatedTruthTests
             }
         }
 
-        // Whoever stands still for three seconds and a half after the landing is measured to a centimetre, mostly.
-        Assert.InRange(drop.Count, 40, 60);
+        // Whoever stands still for three seconds and a half after the landing is measured to a centimetre, more often than not;
+        // a drift of the zero that one short stand can't rule out names the others doubtful.
+        Assert.InRange(drop.Count, 35, 60);
         Within(drop, 0.002, 0.006, "drop height, m");
         Within(contact, 0.0003, 0.0015, "contact time, s");
     }
