@@ -38,6 +38,9 @@ internal static class Cautions
     public const string HopAtTheEdge =
         "Whether one of the best hops counts hangs on less than its contact time is sure (0.25 s is the limit), so the means could be of other hops.";
 
+    public static string HopsRinging(string hops) =>
+        $"The plate rings where hops begin or end (by number: {hops}), so their times may be a hundredth of a second off: set the plate on firm ground, or record at a higher rate.";
+
     public const string OnsetUnsure =
         "Where the movement begins is unsure, so times counted from there are too: stand (or hold the squat) perfectly still for a second right before.";
 

@@ -57,12 +57,18 @@ internal static class RepeatedHopTrials
         var list = new MeasureList();
         var hops = new List<HopContact>(to - from);
         var doubts = new List<(double, double)>(to - from);
+        var ringing = new List<int>();
         for (int k = from; k < to; k++)
         {
             Instant down = plate.Contacts[k].TouchDown!.Value;
             Instant up = plate.Contacts[k].TakeOff!.Value;
             Instant next = plate.Contacts[k + 1].TouchDown!.Value;
             hops.Add(Hops.Of(plate.Seconds(down.Sample, up.Sample), plate.Seconds(up.Sample, next.Sample)));
+            if (down.Unsettled || up.Unsettled || next.Unsettled)
+            {
+                ringing.Add(k - from);
+            }
+
             doubts.Add(
                 (
                     PushMeasures.Quadrature(down.UncertaintyS, up.UncertaintyS),
@@ -84,6 +90,7 @@ internal static class RepeatedHopTrials
         }
 
         ImmutableArray<int> counted = HopMeans.Add(list, hops, doubts, "force-threshold", mass);
+        NameRinging(list, ringing, counted);
         Forces(list, plate, motion, from, counted);
         Contact landing = plate.Contacts[to];
         Instant touchDown = landing.TouchDown!.Value;
@@ -95,6 +102,28 @@ internal static class RepeatedHopTrials
             StableS: stable is { } s ? plate.TimeS(s) : null
         );
         return new Trial(number, JumpTask.RepeatedHops, events, list.Measures, [.. hops], list.Warnings, list.Doubtful);
+    }
+
+    /// <summary>Contacts and flights that begin or end where the plate rings: named, and the means doubtful if they are among them.</summary>
+    private static void NameRinging(MeasureList list, List<int> ringing, ImmutableArray<int> counted)
+    {
+        if (ringing.Count == 0)
+        {
+            return;
+        }
+
+        list.Warn(Cautions.HopsRinging(string.Join(", ", ringing.Select(hop => hop + 1))));
+        if (ringing.Any(hop => counted.Contains(hop)))
+        {
+            list.Doubt(
+                Cautions.Ringing,
+                MeasureNames.ContactTime,
+                MeasureNames.FlightTime,
+                MeasureNames.JumpHeightFlightTime,
+                MeasureNames.ReactiveStrengthIndex,
+                MeasureNames.VerticalStiffnessTimeModel
+            );
+        }
     }
 
     private static void Forces(

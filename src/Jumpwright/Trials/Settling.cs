@@ -19,7 +19,7 @@ internal static class Settling
     /// <summary>So many times the widest swing of the later part.</summary>
     private const double Wider = 2.5;
 
-    private const double Within = 0.6;
+    private const double Within = 0.8;
 
     private const double BlockS = 0.05;
 
