@@ -147,20 +147,8 @@ internal sealed class PricedRelaxation : IDisposable
     {
         Dictionary<(string, string, int), long> extra = [];
         long constant = 0;
-        for (int i = 0; i < _rows.Count; i++)
+        foreach ((int[] columns, long[] factors, long low, long high, long dual) in TyingPrices(fine))
         {
-            if (!_coupling.Contains(_constraintOf[i]))
-            {
-                continue;
-            }
-
-            (int[] columns, long[] factors, long low, long high) = _rows[i];
-            long dual = _sign * (long)Math.Round(_constraints[i].DualValue() * fine);
-            if (dual == 0 || (dual > 0 && high >= Unbounded) || (dual < 0 && low <= -Unbounded))
-            {
-                continue;
-            }
-
             constant += dual * (dual > 0 ? high : low);
             for (int j = 0; j < columns.Length; j++)
             {
@@ -181,20 +169,8 @@ internal sealed class PricedRelaxation : IDisposable
     public ImmutableDictionary<(string, string, int), long> Ahead(long fine, Func<string, int> weekOf)
     {
         Dictionary<(string, string, int), long> ahead = [];
-        for (int i = 0; i < _rows.Count; i++)
+        foreach ((int[] columns, long[] factors, _, _, long dual) in TyingPrices(fine))
         {
-            if (!_coupling.Contains(_constraintOf[i]))
-            {
-                continue;
-            }
-
-            (int[] columns, long[] factors, long low, long high) = _rows[i];
-            long dual = _sign * (long)Math.Round(_constraints[i].DualValue() * fine);
-            if (dual == 0 || (dual > 0 && high >= Unbounded) || (dual < 0 && low <= -Unbounded))
-            {
-                continue;
-            }
-
             int last = columns.Max(c => weekOf(_literals[c].Session));
             for (int j = 0; j < columns.Length; j++)
             {
@@ -210,6 +186,25 @@ internal sealed class PricedRelaxation : IDisposable
     }
 
     public void Dispose() => _solver.Dispose();
+
+    /// <summary>The rows that tie weeks together, each with its price where that has the right sign, in parts of a thousandth of a point.</summary>
+    private IEnumerable<(int[] Columns, long[] Factors, long Low, long High, long Dual)> TyingPrices(long fine)
+    {
+        for (int i = 0; i < _rows.Count; i++)
+        {
+            if (!_coupling.Contains(_constraintOf[i]))
+            {
+                continue;
+            }
+
+            (int[] columns, long[] factors, long low, long high) = _rows[i];
+            long dual = _sign * (long)Math.Round(_constraints[i].DualValue() * fine);
+            if (dual != 0 && (dual <= 0 || high < Unbounded) && (dual >= 0 || low > -Unbounded))
+            {
+                yield return (columns, factors, low, high, dual);
+            }
+        }
+    }
 
     /// <summary>Σ dual × right side + Σ best of what each column has left, in parts of a thousandth of a point.</summary>
     private Int128 Proven(long[] points, long[] duals, long sign)

@@ -316,7 +316,7 @@ internal sealed class FittedMotion : IDisposable
     {
         double white = _noiseN * _noiseN / blocks[0].BlockSamples;
         double variance = StillBlocks.Variance(blocks, white);
-        SwayN = SwayLevel(variance);
+        SwayN = SwayLevel(blocks, variance);
         StillEquations[] equations = [.. blocks.Select(b => StillEquations.Of(b, _dt, WeightN))];
         var sizes = new StandingSolution[SwayHypothesis.Scales.Length];
         for (int k = 0; k < sizes.Length; k++)
@@ -380,13 +380,15 @@ internal sealed class FittedMotion : IDisposable
     }
 
     /// <summary>Root mean square of the sway's force, N, from what shows of it within the still stretches.</summary>
-    private double SwayLevel(double blockVariance)
+    private double SwayLevel(StillBlocks[] blocks, double blockVariance)
     {
         double seen = 0;
         double visible = 0;
-        foreach (Stretch swaying in _swaying)
+        for (int w = 0; w < blocks.Length; w++)
         {
-            double[] m = StillBlocks.Of(ForceN, Samples.From, swaying, 1 / _dt).MeanN;
+            Stretch swaying = _swaying[w];
+            double[] m =
+                swaying == _windows[w] ? blocks[w].MeanN : StillBlocks.Of(ForceN, Samples.From, swaying, 1 / _dt).MeanN;
             double mean = m.Average();
             double variance = m.Sum(f => (f - mean) * (f - mean)) / m.Length;
             seen += m.Length * Math.Max(variance - blockVariance, 0);

@@ -21,8 +21,6 @@ internal static class Settling
 
     private const double Within = 0.8;
 
-    private const double BlockS = 0.05;
-
     /// <summary>Blocks meaned before they are held against the level.</summary>
     private const int Smooth = 3;
 
@@ -34,7 +32,7 @@ internal static class Settling
     /// <param name="rateHz">Sampling rate, Hz.</param>
     public static (int Tail, int Swings) Samples(ReadOnlySpan<double> forceN, double rateHz)
     {
-        int block = Math.Max((int)Math.Round(BlockS * rateHz), 1);
+        int block = Math.Max((int)Math.Round(StillBlocks.BlockS * rateHz), 1);
         int most = (forceN.Length - (int)(LeastLeftS * rateHz)) / block;
         if (most <= 0)
         {
