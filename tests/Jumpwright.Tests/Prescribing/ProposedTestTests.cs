@@ -27,33 +27,35 @@ public class ProposedTestTests(ITestOutputHelper output)
         var refused = new Dictionary<string, int>(StringComparer.Ordinal);
         for (int squad = 0; squad < 1000; squad++)
         {
-            (ImmutableArray<History> athletes, ImmutableArray<Fixture> fixtures, ImmutableArray<KitCount> kit) =
-                TestedSquad.Draw(squad);
-            foreach (History history in athletes)
+            // Every weekday in turn.
+            DrawnSquad drawn = TestedSquad.Draw(squad).Later(squad % 7);
+            foreach (History history in drawn.Athletes)
             {
-                ImmutableArray<Ruling> rulings = SafetyRules.For(history, TestedSquad.Today, Ids);
-                Profile profile = Profiling.Of(history, TestedSquad.Today);
-                Ladder ladder = Ladders.For(profile, history, Standard, TestedSquad.Today);
-                var gate = new TestGate(history, ladder, rulings, Standard, fixtures, kit, TestedSquad.Today);
-                var curves = AthleteCurves.Of(history, Standard, rulings, TestedSquad.Today);
+                ImmutableArray<Ruling> rulings = SafetyRules.For(history, drawn.Day, Ids);
+                Profile profile = Profiling.Of(history, drawn.Day);
+                Ladder ladder = Ladders.For(profile, history, Standard, drawn.Day);
+                TestGate gate = new TestGate(history, ladder, rulings, Standard, drawn.Squad, drawn.Day).Beside(
+                    drawn.Planned
+                );
+                var curves = AthleteCurves.Of(history, Standard, rulings, drawn.Day);
                 var tests = new List<TestProposal>();
-                foreach (TestOffer offer in NextTests.For(history, profile, gate, Standard, curves, TestedSquad.Today))
+                foreach (TestOffer offer in NextTests.For(history, profile, gate, Standard, curves, drawn.Day))
                 {
                     if (offer.Test.TryGet(out TestProposal? test, out Refusal? no))
                     {
                         tests.Add(test);
                         offered[offer.Question] = offered.GetValueOrDefault(offer.Question) + 1;
-                        string? breach = Breach(test, history, ladder, rulings, fixtures, kit);
+                        string? breach = Breach(test, history, ladder, rulings, drawn);
                         Assert.True(breach is null, $"squad {squad} {history.Athlete.Id}: {test.Because} {breach}");
                     }
                     else
                     {
-                        string why = $"{offer.Question}, {no.Sentence[..Math.Min(40, no.Sentence.Length)]}";
+                        string why = $"{offer.Question}, {no.Brief ?? no.Sentence[..Math.Min(40, no.Sentence.Length)]}";
                         refused[why] = refused.GetValueOrDefault(why) + 1;
                     }
                 }
 
-                string? together = TooMuchTogether(tests, history, ladder);
+                string? together = TooMuchTogether(tests, history, ladder, drawn);
                 Assert.True(together is null, $"squad {squad} {history.Athlete.Id}: {together}");
             }
         }
@@ -69,10 +71,13 @@ public class ProposedTestTests(ITestOutputHelper output)
         );
     }
 
-    /// <summary>All tests of a day together against the handbook's contacts, the week's and the hard ones, read again.</summary>
-    private static string? TooMuchTogether(List<TestProposal> tests, History history, Ladder ladder)
+    /// <summary>
+    /// All tests of a day together with what is done and planned: the handbook's contacts, the week's, the hard ones, other jumping, and
+    /// what a week may ask of a tissue after the one before it, read again.
+    /// </summary>
+    private static string? TooMuchTogether(List<TestProposal> tests, History history, Ladder ladder, DrawnSquad drawn)
     {
-        LocalDate day = TestedSquad.Today;
+        LocalDate day = drawn.Day;
         int contacts = tests.Sum(t => t.Contacts);
         if (contacts == 0)
         {
@@ -93,21 +98,98 @@ public class ProposedTestTests(ITestOutputHelper output)
             session /= 2;
         }
 
-        int today = history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts);
-        int week = history.Completed.Where(c => Period.DaysBetween(c.Date, day) is >= 0 and < 7).Sum(c => c.Contacts);
+        List<(LocalDate Day, int Contacts, string Exercise)> all =
+        [
+            .. history.Completed.Select(c => (c.Date, c.Contacts, c.ExerciseId)),
+            .. drawn.Planned.Select(p => (p.Date, p.Contacts, p.ExerciseId!)),
+            .. tests.Select(t => (day, t.Contacts, t.ExerciseId)),
+        ];
+        int today = all.Where(d => d.Day == day).Sum(d => d.Contacts);
+        int sevenDays = all.Where(d => Period.DaysBetween(d.Day, day) is >= 0 and < 7).Sum(d => d.Contacts);
+        LocalDate monday = day.PlusDays(1 - (int)day.DayOfWeek);
+        List<(LocalDate Day, int Contacts, string Exercise)> week =
+        [
+            .. all.Where(d => d.Day >= monday && d.Day < monday.PlusDays(7)),
+        ];
         int hard = (
             careful ? 20
             : level == 120 ? 40
             : level == 100 ? 30
             : 20
         );
-        int hardAsked = tests
-            .Where(t => Standard.Find(t.ExerciseId)!.IsHighIntensityAt(t.Ask.DropM))
-            .Sum(t => t.Contacts);
-        return today + contacts > session ? $"{today} + {contacts} contacts, {session} allowed"
-            : week + contacts > 2.5 * session ? $"{week} + {contacts} contacts in the week"
-            : hardAsked > hard ? $"{hardAsked} hard contacts"
-            : null;
+        int hardAsked =
+            tests.Where(t => Standard.Find(t.ExerciseId)!.IsHighIntensityAt(t.Ask.DropM)).Sum(t => t.Contacts)
+            + drawn.Planned.Where(p => p.Date == day && p.HighIntensity).Sum(p => p.Contacts);
+        int other = OtherJumping.In(monday, history.Athlete, drawn.Squad, LimitBook.Standard).Jumps;
+        int beside = Math.Max(session, (int)(4.5 * session) - other);
+        return today > session ? $"{today} contacts, {session} allowed"
+            : sevenDays > 2.5 * session ? $"{sevenDays} contacts in the week"
+            : tests.Any(t => Standard.Find(t.ExerciseId)!.IsHighIntensityAt(t.Ask.DropM)) && hardAsked > hard
+                ? $"{hardAsked} hard contacts"
+            : other > 0 && week.Sum(d => d.Contacts) > beside ? $"{other} other jumps fill the week"
+            : Grown(
+                tests,
+                week,
+                history,
+                monday,
+                other,
+                session,
+                careful ? 1.10
+                    : level == 120 ? 1.20
+                    : level == 100 ? 1.15
+                    : 1.10
+            )
+                ?? Grown(
+                    tests,
+                    [.. all.Where(d => Period.DaysBetween(d.Day, day) is >= 0 and < 7)],
+                    history,
+                    day.PlusDays(-6),
+                    other,
+                    session,
+                    careful ? 1.10
+                        : level == 120 ? 1.20
+                        : level == 100 ? 1.15
+                        : 1.10
+                );
+    }
+
+    /// <summary>A tissue that the tests load more than growth after the weeks before allows, in contacts × tier.</summary>
+    private static string? Grown(
+        List<TestProposal> tests,
+        List<(LocalDate Day, int Contacts, string Exercise)> week,
+        History history,
+        LocalDate first,
+        int other,
+        int session,
+        double times
+    )
+    {
+        foreach (Tissue tissue in Enum.GetValues<Tissue>())
+        {
+            double asked = week.Sum(d => d.Contacts * Tier(d.Exercise));
+            double[] weeks =
+            [
+                .. Enumerable
+                    .Range(1, 4)
+                    .Select(n =>
+                        history
+                            .Completed.Where(c =>
+                                Period.DaysBetween(c.Date, first) is var ago && ago <= 7 * n && ago > 7 * (n - 1)
+                            )
+                            .Sum(c => (double)c.Contacts * Tier(c.ExerciseId))
+                    ),
+            ];
+            double before = Math.Max(weeks[0], weeks.Average());
+            double most = Math.Max(1.5 * session, (times * (before + other)) - other);
+            if (tests.Any(t => t.Contacts * Tier(t.ExerciseId) > 0) && asked > most + 1e-9)
+            {
+                return $"{asked} on {tissue} in the week from {first}, {most:0.0} allowed";
+            }
+
+            int Tier(string exercise) => Standard.Find(exercise)!.Demand.GetValueOrDefault(tissue);
+        }
+
+        return null;
     }
 
     private static string? Breach(
@@ -115,11 +197,10 @@ public class ProposedTestTests(ITestOutputHelper output)
         History history,
         Ladder ladder,
         ImmutableArray<Ruling> rulings,
-        ImmutableArray<Fixture> fixtures,
-        ImmutableArray<KitCount> kit
+        DrawnSquad drawn
     )
     {
-        LocalDate day = TestedSquad.Today;
+        LocalDate day = drawn.Day;
         Exercise exercise = Standard.Find(test.ExerciseId)!;
         double? height = test.Ask.DropM;
         double[] jumped =
@@ -140,7 +221,7 @@ public class ProposedTestTests(ITestOutputHelper output)
             }
         }
 
-        if (exercise.Kit.Any(need => kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count))
+        if (exercise.Kit.Any(need => drawn.Squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count))
         {
             return "the kit is not at hand";
         }
@@ -215,7 +296,11 @@ public class ProposedTestTests(ITestOutputHelper output)
             return "not recovered";
         }
 
-        return exercise.IsHighIntensityAt(height) && fixtures.Any(f => f.Date == day || f.Date == day.PlusDays(1))
+        bool hard = exercise.IsHighIntensityAt(height);
+        bool top = exercise.Demand.Values.Any(tier => tier == 3);
+        return drawn.Squad.Fixtures.Any(f =>
+            Period.DaysBetween(day, f.Date) is var days && ((hard && days is 0 or 1) || (top && Math.Abs(days) <= 2))
+        )
             ? "a match is near"
             : null;
     }

@@ -202,7 +202,7 @@ public class ReportTests
         (Squad squad, History athlete) = Enumerable
             .Range(0, 200)
             .Select(TestedSquad.Draw)
-            .SelectMany(d => d.Athletes.Select(a => (Club with { Kit = d.Kit, Fixtures = d.Fixtures }, a)))
+            .SelectMany(d => d.Athletes.Select(a => (Club with { Kit = d.Squad.Kit, Fixtures = d.Squad.Fixtures }, a)))
             .First(p => Hard(p.Item1, p.a, []) > 0);
         Assert.Equal(offered, Hard(squad, athlete, [Hops(inDays, 6)]) > 0);
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Prescribing.Proposals;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Simulation.Chance;
@@ -14,11 +15,7 @@ internal static class TestedSquad
 {
     internal static readonly LocalDate Today = new(2027, 1, 4);
 
-    internal static (
-        ImmutableArray<History> Athletes,
-        ImmutableArray<Fixture> Fixtures,
-        ImmutableArray<KitCount> Kit
-    ) Draw(int number)
+    internal static DrawnSquad Draw(int number)
     {
         SeededRandom random = SeededRandom.For(77, (ulong)number + 1);
         ImmutableArray<KitCount> kit =
@@ -32,9 +29,69 @@ internal static class TestedSquad
                 .Select(k => new KitCount(k, 1 + random.Below(3))),
         ];
         ImmutableArray<Fixture> fixtures = random.Chance(0.25)
-            ? [new Fixture(Today.PlusDays(random.Below(6)), null, "match")]
+            ? [new Fixture(Today.PlusDays(random.Below(9) - 3), null, "match")]
             : [];
-        return ([.. Enumerable.Range(1, 2).Select(i => Athlete(random, "a0" + i))], fixtures, kit);
+        ImmutableArray<History> athletes = [.. Enumerable.Range(1, 2).Select(i => Athlete(random, "a0" + i))];
+        SeededRandom more = SeededRandom.For(78, (ulong)number + 1);
+        ImmutableArray<Practice> practices =
+        [
+            .. Enumerable
+                .Range(0, more.Chance(0.4) ? 1 + more.Below(4) : 0)
+                .Select(i => new Practice((IsoDayOfWeek)(1 + i), null, 90, "volleyball")
+                {
+                    Jumps = more.Chance(0.5) ? more.Below(120) : null,
+                }),
+        ];
+        ImmutableArray<PlannedContacts> planned = more.Chance(0.25)
+            ?
+            [
+                .. Enumerable
+                    .Range(0, 1 + more.Below(3))
+                    .Select(_ =>
+                    {
+                        Exercise exercise = Catalogue.Standard.Exercises[
+                            more.Below(Catalogue.Standard.Exercises.Length)
+                        ];
+                        return new PlannedContacts(
+                            Today.PlusDays(more.Below(7) - 2),
+                            more.Below(30),
+                            exercise.IsHighIntensity
+                        )
+                        {
+                            ExerciseId = exercise.Id,
+                        };
+                    }),
+            ]
+            : [];
+        return new DrawnSquad(
+            new Squad("drawn", "Europe/Paris", kit, [], fixtures, ImmutableDictionary<string, string>.Empty)
+            {
+                Practices = practices,
+            },
+            [.. athletes.Select(a => more.Chance(0.35) ? Grown(a, more) : a)],
+            planned,
+            Today
+        );
+    }
+
+    /// <summary>Somebody who did little until a week ago and more since: the one for whom growth is a limit.</summary>
+    private static History Grown(History history, SeededRandom random)
+    {
+        int since = 1 + random.Below(6);
+        int earlier = random.Below(3);
+        return history with
+        {
+            Completed =
+            [
+                .. history.Completed.Select(c =>
+                    c with
+                    {
+                        Contacts =
+                            Period.DaysBetween(c.Date, Today) > 6 ? Math.Min(c.Contacts, earlier) : c.Contacts * since,
+                    }
+                ),
+            ],
+        };
     }
 
     private static History Athlete(SeededRandom random, string id)

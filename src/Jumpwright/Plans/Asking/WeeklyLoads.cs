@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
-using Jumpwright.Exercises;
+using Jumpwright.Dosing;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
@@ -20,7 +20,16 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
 
     private readonly int _growth = ContactCaps.WeeklyGrowth(history, limits, request.From);
 
-    public ImmutableArray<OtherJumping> Other => [.. _weeks.Select(w => In(w.Key))];
+    private readonly WeeklyDemand _demand = new(
+        history,
+        request.Catalogue,
+        squad,
+        limits,
+        perSession,
+        ContactCaps.WeeklyGrowth(history, limits, request.From)
+    );
+
+    public ImmutableArray<OtherJumping> Other => [.. _weeks.Select(w => _demand.In(w.Key))];
 
     public ImmutableArray<LoadCap> Caps()
     {
@@ -33,22 +42,22 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
         int most = ContactCaps.AllJumpingPerWeek(perSession, limits);
         foreach (var week in _weeks)
         {
-            OtherJumping other = In(week.Key);
-            if (other.Jumps > 0)
+            OtherJumping other = _demand.In(week.Key);
+            if (_demand.ContactsBeside(other) is { } left)
             {
                 caps.Add(
                     new(
                         "weekly-load",
                         [.. week.Select(s => s.Id)],
                         null,
-                        Math.Max((int)(perSession * limits["training-always-per-week"]), most - other.Jumps),
+                        left,
                         $"A week may hold {most} contacts with all jumping, and always one session of jump training. {other.Says}"
                     )
                 );
             }
         }
 
-        int doneThisWeek = (int)Logged(_weeks[0].Key, request.From, null);
+        int doneThisWeek = (int)_demand.Logged(_weeks[0].Key, request.From, null, 1);
         if (doneThisWeek > 0)
         {
             int perWeek = ContactCaps.PerWeek(perSession, limits);
@@ -65,10 +74,10 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
 
         foreach (Tissue tissue in Enum.GetValues<Tissue>())
         {
-            int before = Before(tissue);
-            int other = OtherLoad(_weeks[0].Key);
-            int always = Always();
-            int grown = ((100 + _growth) * (before + other) / 100) - other;
+            int before = _demand.Before(tissue, request.From);
+            int other = _demand.OtherLoad(_weeks[0].Key);
+            int always = _demand.Always;
+            int grown = _demand.Grown(tissue, request.From, _weeks[0].Key);
             caps.Add(
                 new(
                     "weekly-growth",
@@ -89,14 +98,14 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
     {
         for (int i = 1; i < _weeks.Length; i++)
         {
-            int other = OtherLoad(_weeks[i - 1].Key);
-            int now = OtherLoad(_weeks[i].Key);
+            int other = _demand.OtherLoad(_weeks[i - 1].Key);
+            int now = _demand.OtherLoad(_weeks[i].Key);
             // Other jumping counts in both weeks: it adds its share of growth, and a week with more of it leaves less.
-            int step = Math.Max(0, ((100 + _growth) * other / 100) - now) + (Always() / 5);
+            int step = Math.Max(0, ((100 + _growth) * other / 100) - now) + (_demand.Always / 5);
             foreach (Tissue tissue in Enum.GetValues<Tissue>())
             {
                 // What was done in the first week before the plan begins is part of that week.
-                int done = i == 1 ? (int)Logged(_weeks[0].Key, request.From, tissue) : 0;
+                int done = i == 1 ? (int)_demand.Logged(_weeks[0].Key, request.From, tissue, 1) : 0;
                 yield return new(
                     tissue,
                     [.. _weeks[i - 1].Select(s => s.Id)],
@@ -107,29 +116,4 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             }
         }
     }
-
-    private int Always() => (int)(perSession * limits["weekly-demand-always-allowed"]);
-
-    private OtherJumping In(LocalDate monday) => OtherJumping.In(monday, history.Athlete, squad, limits);
-
-    private int OtherLoad(LocalDate monday) => (int)(In(monday).Jumps * limits["other-jumping-tier"]);
-
-    /// <summary>Logged demand of a week: the last seven days, or the mean of the last four weeks where that is more.</summary>
-    private int Before(Tissue tissue)
-    {
-        LocalDate first = request.From;
-        double[] weeks =
-        [
-            .. Enumerable.Range(0, 4).Select(n => Logged(first.PlusDays(-7 * (n + 1)), first.PlusDays(-7 * n), tissue)),
-        ];
-        return (int)Math.Max(weeks[0], weeks.Average());
-    }
-
-    private double Logged(LocalDate from, LocalDate before, Tissue? tissue) =>
-        history
-            .Completed.Where(c => c.Date >= from && c.Date < before)
-            .Sum(c =>
-                (double)c.Contacts
-                * (tissue is { } t ? request.Catalogue.Find(c.ExerciseId)?.Demand.GetValueOrDefault(t) ?? 1 : 1)
-            );
 }

@@ -11,16 +11,15 @@ namespace Jumpwright.Prescribing.Proposals;
 
 /// <summary>
 /// Whether a test may be offered now: the ladder has it open, its kit is at hand, no ruling forbids it, every tissue it works hard
-/// has recovered, its contacts fit into the day and the week beside those done and those of tests offered before it, no fixture is
-/// near, and height, load and speed go up by a step at most. Unknown closes.
+/// has recovered, its contacts and what they ask of every tissue fit into the day and the week beside what was done and what is
+/// offered before it, no fixture is near, and height, load and speed go up by a step at most. Unknown closes.
 /// </summary>
 public sealed class TestGate(
     History history,
     Ladder ladder,
     ImmutableArray<Ruling> rulings,
     Catalogue catalogue,
-    ImmutableArray<Fixture> fixtures,
-    ImmutableArray<KitCount> kit,
+    Squad squad,
     LocalDate day
 )
 {
@@ -36,15 +35,11 @@ public sealed class TestGate(
 
     /// <summary>The same gate once that test is offered too: its contacts count.</summary>
     public TestGate After(TestProposal offered) =>
-        new(history, ladder, rulings, catalogue, fixtures, kit, day)
-        {
-            _before = _before.Add(offered),
-            _planned = _planned,
-        };
+        new(history, ladder, rulings, catalogue, squad, day) { _before = _before.Add(offered), _planned = _planned };
 
     /// <summary>The same gate beside what is planned: those contacts are taken already, done or not.</summary>
     public TestGate Beside(ImmutableArray<PlannedContacts> planned) =>
-        new(history, ladder, rulings, catalogue, fixtures, kit, day) { _before = _before, _planned = planned };
+        new(history, ladder, rulings, catalogue, squad, day) { _before = _before, _planned = planned };
 
     /// <summary>Contacts that the test costs.</summary>
     internal static int ContactsOf(Exercise exercise, int trials) =>
@@ -164,7 +159,7 @@ public sealed class TestGate(
             : null;
 
     private Refusal? NoKit(Exercise exercise) =>
-        exercise.Kit.FirstOrDefault(need => kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
+        exercise.Kit.FirstOrDefault(need => squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
             is { } missing
             ? new Refusal($"{exercise.Name} needs {missing.Count} × {missing.Id}, which the squad's kit does not have.")
             {
@@ -217,79 +212,30 @@ public sealed class TestGate(
         return null;
     }
 
-    private Refusal? TooMany(Exercise exercise, TestAsk ask)
+    private Refusal? TooMany(Exercise exercise, TestAsk ask) =>
+        new TestRoom(history, ladder, rulings, catalogue, squad, _limits, day)
+        {
+            Before = _before,
+            Planned = _planned,
+        }.Holds(exercise, ask);
+
+    private Refusal? NearFixture(Exercise exercise, ExerciseFacts facts)
     {
-        int contacts = ContactsOf(exercise, ask.Trials);
-        int usual = ContactCaps.PerSession(history, _limits, day);
-        int perSession = ladder.ComingBack is null ? usual : (int)(usual * _limits["contacts-coming-back"]);
-        int most = rulings
-            .Select(r => r.Effect)
-            .OfType<ContactsPerSessionAtMost>()
-            .Select(e => e.Contacts)
-            .Append(perSession)
-            .Min();
-        int offered = _before.Sum(t => t.Contacts);
-        int today =
-            history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts)
-            + offered
-            + _planned.Where(p => p.Date == day).Sum(p => p.Contacts);
-        if (contacts > 0 && today + contacts > most)
-        {
-            return new Refusal(
-                $"{contacts} contacts of {exercise.Name} do not fit into the day: {today} are taken or asked for, at most {most} are allowed."
+        // Nobody wrote the hour of the test: every day that the hours round a fixture touch counts.
+        int topTier = exercise.Demand.Values.Any(tier => tier >= 3)
+            ? (int)Math.Ceiling(_limits["top-tier-hours-round-fixture"] / 24)
+            : -1;
+        int quiet = facts.HighIntensity ? _limits.Whole("high-intensity-days-before-fixture") : -1;
+        return
+            squad.Fixtures.FirstOrDefault(f =>
+                Period.DaysBetween(day, f.Date) is var days
+                && ((days >= 0 && days <= quiet) || Math.Abs(days) <= topTier)
             )
-            {
-                Brief = "the day's contacts are used up",
-            };
-        }
-
-        // Any seven days that end today, which hold the calendar week so far, and what the rest of that week has planned.
-        LocalDate monday = day.PlusDays(-((int)day.DayOfWeek - 1));
-        int week =
-            history.Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-7)).Sum(c => c.Contacts)
-            + offered
-            + _planned.Where(p => p.Date > day.PlusDays(-7) && p.Date < monday.PlusDays(7)).Sum(p => p.Contacts);
-        int perWeek = ContactCaps.PerWeek(perSession, _limits);
-        if (contacts > 0 && week + contacts > perWeek)
-        {
-            return new Refusal(
-                $"{contacts} contacts of {exercise.Name} do not fit into the week: {week} are taken or asked for in seven days, at most {perWeek} are allowed."
-            )
-            {
-                Brief = "the week's contacts are used up",
-            };
-        }
-
-        int high = exercise.IsHighIntensityAt(ask.DropM) ? contacts : 0;
-        int highToday =
-            history
-                .Completed.Where(c => c.Date == day)
-                .Where(c => catalogue.Find(c.ExerciseId)?.IsHighIntensityAt(c.DropHeightM) != false)
-                .Sum(c => c.Contacts)
-            + _before.Where(t => t.HighIntensity).Sum(t => t.Contacts)
-            + _planned.Where(p => p.Date == day && p.HighIntensity).Sum(p => p.Contacts);
-        int highMost = ContactCaps.HighIntensityPerSession(history, _limits, day);
-        return high > 0 && highToday + high > highMost
-            ? new Refusal(
-                $"{high} hard contacts of {exercise.Name} do not fit into the day: {highToday} are taken or asked for, at most {highMost} are allowed."
-            )
-            {
-                Brief = "the day's hard contacts are used up",
-            }
-            : null;
-    }
-
-    private Refusal? NearFixture(Exercise exercise, ExerciseFacts facts) =>
-        facts.HighIntensity
-        && fixtures.FirstOrDefault(f =>
-            Period.DaysBetween(day, f.Date) is var days
-            && days >= 0
-            && days <= _limits.Whole("high-intensity-days-before-fixture")
-        )
-            is { } fixture
+                is { } fixture
             ? new Refusal($"{exercise.Name} is too hard this near to {fixture.Name}.")
             {
                 Brief = $"{fixture.Name} is near",
             }
             : null;
+    }
 }

@@ -157,9 +157,7 @@ public static class Reporting
             .For(history, day, ids)
             .AddRange(ConditionRules.For(squad, day, LimitBook.For(history, day)));
         Ladder ladder = Ladders.For(profile, history, catalogue, day);
-        TestGate gate = new TestGate(history, ladder, rulings, catalogue, squad.Fixtures, squad.Kit, day).Beside(
-            planned
-        );
+        TestGate gate = new TestGate(history, ladder, rulings, catalogue, squad, day).Beside(planned);
         var curves = AthleteCurves.Of(history, catalogue, rulings, day);
         return (curves, NextTests.For(history, profile, gate, catalogue, curves, day));
     }
