@@ -61,7 +61,10 @@
   };
   const worstPain = (athlete, exercise) => Math.max(-1, ...entries
     .filter(e => e.kind === "pain" && e.athlete === athlete && (exercise === undefined || e.data.exercise === exercise))
-    .map(e => e.data.score));
+    .map(e => e.data.score ?? -1));
+  // Pain in a new place: at that exercise or at rest; without an exercise, wherever it was said.
+  const newPlace = (athlete, exercise) => entries.some(e => e.kind === "pain" && e.athlete === athlete && e.data.site_new
+    && (exercise === undefined || e.data.exercise === exercise || !e.data.exercise));
 
   const log = async (kind, athlete, data) => {
     const entry = {
@@ -170,6 +173,7 @@
     const pain = worstPain(a.id, item.exercise);
     if (pain > item.stop.pain_during_above) return `Pain was ${pain} of 10, above ${item.stop.pain_during_above}. `
       + (pain > plan.stop_above ? "No more of it today." : `Instead, ${item.if_sore}`);
+    if (item.stop.pain_site_new && newPlace(a.id, item.exercise)) return "It hurts in a new place. No more of it today, and ask where.";
     if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return `${faults} landing faults.`;
     return null;
   };
@@ -178,8 +182,9 @@
   // pain stop at once; contact and height are judged by the mean of the trials so far, since one trial alone scatters.
   const testStop = (a, test) => {
     const rule = test.stop, trials = trialsOf(a.id, test), pain = worstPain(a.id, test.exercise);
-    if (trials.length === 0) return null;
     if (pain > rule.pain_above) return `pain was ${pain} of 10, and above ${rule.pain_above} it stops.`;
+    if (rule.pain_site_new && newPlace(a.id)) return "it hurts in a new place.";
+    if (trials.length === 0) return null;
     const faults = trials.reduce((sum, e) => sum + (e.data.faults || 0), 0);
     if (rule.landing_faults !== null && faults >= rule.landing_faults)
       return `${faults} landing fault${faults === 1 ? " was" : "s were"} seen.`;
@@ -261,6 +266,10 @@
       }));
       if (a.nothing) {
         right.append(el("p", a.nothing));
+        if ((a.tests || []).length) {
+          right.append(el("p", "A test may be done, if you like."), opener(a, shown));
+          if (shown) right.append(work(a));
+        }
       } else {
         const total = a.items.reduce((n, i) => n + i.sets, 0);
         const done = a.items.reduce((n, i) => n + doneOf(a.id, i.exercise).length, 0);
@@ -268,10 +277,7 @@
         right.append(el("p", `${done} of ${total} sets.`, { class: "done" }));
         right.append(el("p", rest && rest.until > Date.now() ? `Rest ${clock((rest.until - Date.now()) / 1000)}, then ${rest.then}` : rest ? "Rested." : "",
           { class: "rest", "data-rest": a.id }));
-        right.append(el("button", shown ? "Fold" : "Log", {
-          type: "button", "aria-expanded": String(shown), "aria-label": `${shown ? "Fold" : "Log"} ${a.name}`, "data-key": "open " + a.id,
-          onclick: () => { openAthlete = shown ? null : a.id; draw(); },
-        }));
+        right.append(opener(a, shown));
         if (shown) right.append(work(a));
       }
       row.append(left, right);
@@ -279,6 +285,11 @@
     }
     if (focus) { const again = document.querySelector(`[data-key="${CSS.escape(focus)}"]`); if (again) again.focus({ preventScroll: true }); }
   };
+
+  const opener = (a, shown) => el("button", shown ? "Fold" : "Log", {
+    type: "button", "aria-expanded": String(shown), "aria-label": `${shown ? "Fold" : "Log"} ${a.name}`, "data-key": "open " + a.id,
+    onclick: () => { openAthlete = shown ? null : a.id; draw(); },
+  });
 
   const work = a => {
     const box = el("div", null, { class: "work-now" });
@@ -392,15 +403,24 @@
   const pains = (a, exercise, label) => {
     const line = el("details");
     line.append(el("summary", label));
+    const say = (score, fresh) =>
+      log("pain", a.id, { score, when: exercise ? "during" : "rest", exercise, site: null, side: null, site_new: fresh });
+    const fresh = entries.some(e => e.kind === "pain" && e.athlete === a.id && e.data.exercise === exercise && e.data.site_new);
     const row = el("p", null, { class: "tools" });
     for (let n = 0; n <= 10; n++) {
       row.append(el("button", String(n), {
         type: "button", "aria-label": `${a.name}: ${label.toLowerCase()} ${n} of 10`, "data-key": `pain ${a.id} ${exercise} ${n}`,
-        onclick: () => log("pain", a.id, { score: n, when: exercise ? "during" : "rest", exercise, site: null, side: null }),
+        onclick: () => say(n, fresh && n > 0),
       }));
     }
+    row.append(el("button", "In a new place", {
+      type: "button", "aria-pressed": String(fresh), "aria-label": `${a.name}: ${label.toLowerCase()}, in a new place`,
+      "data-key": `place ${a.id} ${exercise}`, onclick: () => { if (!fresh) say(null, true); },
+    }));
     line.append(row);
     const worst = worstPain(a.id, exercise);
+    if (fresh) line.append(el("p", "Logged: in a new place." + (worst > 0 ? "" : " Say how bad it is, 1 to 10.")));
+    if (fresh && worst < 1) line.open = true;
     if (worst >= 0) line.append(el("p", `Logged: ${worst} of 10 at the worst.`));
     return line;
   };

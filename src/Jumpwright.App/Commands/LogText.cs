@@ -104,11 +104,21 @@ internal static class LogText
             return [];
         }
 
-        History before = history with { Completed = [.. history.Completed.Where(c => c.Date < session.Slot.Date)] };
-        return Reporting
-            .TestsBeside(material.Squad, before, material.Catalogue, session.Slot.Date, [])
-            .Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test : null)
-            .OfType<TestProposal>()
+        // What was measured that day may be the test itself, and what was felt that day may have come of it: neither stood before it.
+        LocalDate day = session.Slot.Date;
+        History before = history with
+        {
+            Completed = [.. history.Completed.Where(c => c.Date < day)],
+            Trials = [.. history.Trials.Where(t => t.Date < day)],
+            Screens = [.. history.Screens.Where(s => s.Date < day)],
+        };
+        History felt = before with { Symptoms = [.. history.Symptoms.Where(s => s.Date < day)] };
+        return ((History[])[before, felt])
+            .SelectMany(h => Reporting.TestsBeside(material.Squad, h, material.Catalogue, day, []))
+            .Select(o => o.Test.TryGet(out TestProposal? test, out _) ? (o.Question, Test: test) : default)
+            .Where(o => o.Test is not null)
+            .DistinctBy(o => o.Question)
+            .Select(o => o.Test)
             .Select(t =>
                 Logs.TestStop(
                     t.Stop,

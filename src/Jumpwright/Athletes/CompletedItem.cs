@@ -30,6 +30,9 @@ public sealed record CompletedItem(
     /// <summary>Contact time measured in that set, s; null when it was not.</summary>
     public double? ContactTimeS { get; init; }
 
+    /// <summary>Whether it hurt in a place where it had not hurt before.</summary>
+    public bool PainSiteNew { get; init; }
+
     /// <summary>Minutes of the whole session, for session-RPE load; null when not said.</summary>
     public double? SessionMinutes { get; init; }
 }

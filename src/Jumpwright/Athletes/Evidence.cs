@@ -20,4 +20,11 @@ public sealed record Evidence(
     Device? Device,
     JumpTask? Task = null,
     Limb? Limb = null
-);
+)
+{
+    /// <summary>Trials that the mean is of.</summary>
+    public int Trials { get; init; } = 1;
+
+    /// <summary>How much it varies from trial to trial, one standard deviation, same unit; more trials lessen that part of its doubt.</summary>
+    public double TrialSd { get; init; }
+}

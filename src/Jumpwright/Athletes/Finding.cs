@@ -19,4 +19,8 @@ public sealed record Finding(
     string? NextTest,
     ImmutableArray<Evidence> Evidence,
     Source Source
-);
+)
+{
+    /// <summary>How many more trials would settle it if the mean stays; null when settled, not tested, or settled by no number of them.</summary>
+    public int? MoreTrials { get; init; }
+}

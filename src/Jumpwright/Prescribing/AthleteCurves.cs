@@ -45,7 +45,18 @@ public sealed record AthleteCurves(
 )
 {
     /// <summary>From the history, the catalogue's ranges and the rulings of that day.</summary>
-    public static AthleteCurves Of(History history, Catalogue catalogue, ImmutableArray<Ruling> rulings, LocalDate day)
+    /// <param name="history">Whose.</param>
+    /// <param name="catalogue">The exercises.</param>
+    /// <param name="rulings">Of that day.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="kit">The squad's kit: a further test is done with the lightest that it has.</param>
+    public static AthleteCurves Of(
+        History history,
+        Catalogue catalogue,
+        ImmutableArray<Ruling> rulings,
+        LocalDate day,
+        ImmutableArray<KitCount> kit
+    )
     {
         ArgumentNullException.ThrowIfNull(history);
         ArgumentNullException.ThrowIfNull(catalogue);
@@ -78,7 +89,7 @@ public sealed record AthleteCurves(
             dropLimit,
             DropCurves.Of(new DropCurveInput(drops, dropLimit, limits["drop-contact-ceiling"])),
             loaded,
-            loaded?.SpeedCurve(from, to, loadLimit, mostTest, DoseRules.LightestBar.Value) ?? noLoaded,
+            loaded?.SpeedCurve(from, to, loadLimit, mostTest, TestLoads.LeastKg(kit)) ?? noLoaded,
             loaded?.HeightCurve(from, to, loadLimit) ?? noLoaded,
             loaded?.PowerCurve(loadLimit) ?? noLoaded,
             HexBarPulls.LineOf(history, day, limits["load-test-stale"]),
@@ -145,7 +156,7 @@ public sealed record AthleteCurves(
         {
             return new Refusal("No drop landing was measured on a plate: its force is not known.")
             {
-                Brief = "landing force (drop landings on a plate, from two heights)",
+                Brief = "landing force (drop landings on a plate, three or more)",
             };
         }
 

@@ -100,6 +100,11 @@ public static class Logs
                 );
             }
 
+            if (set.PainSiteNew && stop.PainSiteNew)
+            {
+                Add("it hurt in a new place");
+            }
+
             if (set.HeightM is { } height)
             {
                 if (stop.HeightLossPct is { } loss && height < bestHeight * (1 - (loss / 100)) - 1e-9)
@@ -152,7 +157,13 @@ public static class Logs
         CompletedItem[] done = [.. trials.OrderBy(t => t.Set ?? int.MaxValue)];
         TrialSeen[] seen =
         [
-            .. done.Select(t => new TrialSeen(t.HeightM, t.ContactTimeS, t.LandingFaults ?? 0, t.PainDuring)),
+            .. done.Select(t => new TrialSeen(
+                t.HeightM,
+                t.ContactTimeS,
+                t.LandingFaults ?? 0,
+                t.PainDuring,
+                t.PainSiteNew
+            )),
         ];
         for (int n = 1; n <= seen.Length; n++)
         {

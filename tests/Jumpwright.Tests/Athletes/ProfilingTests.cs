@@ -10,6 +10,21 @@ public class ProfilingTests
     private const string Contact = MeasureNames.ContactTime;
     private const string Rsi = MeasureNames.ReactiveStrengthIndex;
 
+    /// <summary>As many more trials as are named settle it where the mean stays; one fewer does not.</summary>
+    [Fact]
+    public void MoreTrials_AsManyAsNamed_SettleIt()
+    {
+        Finding once = Story.Untested.Screened("landing-screen", 4)[Quality.Landing];
+        int more = Assert.NotNull(once.MoreTrials);
+        Assert.StartsWith($"{more} more trial", once.NextTest, StringComparison.Ordinal);
+        Assert.InRange(more, 2, 12);
+        Assert.Equal(FindingVerdict.Unclear, After(more - 1).Verdict);
+        Assert.Equal(FindingVerdict.Sound, After(more).Verdict);
+
+        static Finding After(int trials) =>
+            Story.Untested.Times(1 + trials, s => s.Screened("landing-screen", 4))[Quality.Landing];
+    }
+
     [Fact]
     public void Untested_EveryQuality_SaysNotTestedAndNamesTheCheapestTest()
     {
@@ -62,6 +77,12 @@ public class ProfilingTests
         };
         Finding finding = story[quality];
         Assert.True(verdict == finding.Verdict, $"{finding.Verdict} ({finding.Probability:0.00}): {finding.Sentence}");
+        Assert.True(verdict == FindingVerdict.Unclear || finding.MoreTrials is null);
+        if (verdict == FindingVerdict.Unclear)
+        {
+            Assert.Matches("more trial|[Aa]nother day", finding.NextTest);
+        }
+
         if (verdict is not FindingVerdict.NotTested)
         {
             Assert.NotEmpty(finding.Evidence);

@@ -93,6 +93,22 @@ public class BoxTests
         Assert.True(there.HipsNear90);
     }
 
+    /// <summary>At 90° a dip to the same hips would fall by a thigh's length, by the links of Winter 0.245 of stature.</summary>
+    [Theory]
+    [InlineData(HighStart.Seat, 0.0342)]
+    [InlineData(HighStart.FootOnBox, 0)]
+    public void HighStart_TakesAwayTheBrakingOfADipToTheSameHips(HighStart start, double shankLean)
+    {
+        HighStartPosture free = HighStarts.Of(new HighStartInput(start, 1.80, 75)).Require();
+        HighStartPosture there = HighStarts
+            .Of(new HighStartInput(start, 1.80, 75, free.Value("start_height_for_90_m").Value))
+            .Require();
+        double fall = (0.245 * 1.80) + (0.246 * 1.80 * shankLean);
+        Assert.Equal(75 * 9.81 * fall, there.Value("dip_energy_removed_J").Value, 1.0);
+        Assert.Contains("takes away all of that", there.Sentence, StringComparison.Ordinal);
+        Assert.Contains("nothing of the landing", there.Sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Seat_TooHigh_HipsAreMoreOpen()
     {

@@ -213,7 +213,16 @@ public class CurveTests
         Assert.Equal(4, result.TwoFeet!.BestSpeedMS, 0.4);
         Assert.InRange(4.0, result.TwoFeet.GoodFromMS, result.TwoFeet.GoodToMS);
         Assert.InRange(result.ChanceOneServes!.Value, 0, 0.25);
-        Assert.Equal(1.1, result.TwoFeet.LastStepRatio!.Value, 6);
+        Assert.Equal(1.1, result.Value("two_feet_last_step_ratio").Value, 6);
+        Assert.Equal(1.1, result.Value("two_feet_last_step_m").Value, 6);
+        Assert.Equal(0.22, result.Value("two_feet_contact_s").Value, 6);
+        Assert.Equal(result.TwoFeet.ConvertedPct, result.Value("two_feet_converted_pct").Value, 9);
+        Assert.Contains(
+            "contact 220 ± 1 ms, last step 110 ± 1 cm, 1.10 ± 0.01 of the step before it",
+            result.Sentence,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain(result.Values, v => v.Name == "one_foot_contact_s");
         Assert.True(result.TwoFeet.LeftM > 0);
     }
 

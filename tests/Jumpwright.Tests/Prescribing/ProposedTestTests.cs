@@ -37,7 +37,7 @@ public class ProposedTestTests(ITestOutputHelper output)
                 TestGate gate = new TestGate(history, ladder, rulings, Standard, drawn.Squad, drawn.Day).Beside(
                     drawn.Planned
                 );
-                var curves = AthleteCurves.Of(history, Standard, rulings, drawn.Day);
+                var curves = AthleteCurves.Of(history, Standard, rulings, drawn.Day, drawn.Squad.Kit);
                 var tests = new List<TestProposal>();
                 foreach (TestOffer offer in NextTests.For(history, profile, gate, Standard, curves, drawn.Day))
                 {
@@ -221,7 +221,22 @@ public class ProposedTestTests(ITestOutputHelper output)
             }
         }
 
-        if (exercise.Kit.Any(need => drawn.Squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count))
+        if (test.Ask.LoadKg is > 0 and < 15 != test.Ask.InsteadOfBar is not null)
+        {
+            return "a bar does not weigh that";
+        }
+
+        string[] lighter = ["light-dumbbells", "weight-vest"];
+        if (test.Ask.InsteadOfBar is { } other && !(lighter.Contains(other) && drawn.Squad.Kit.Any(k => k.Id == other)))
+        {
+            return "nothing stands in for the bar";
+        }
+
+        if (
+            exercise
+                .Kit.Where(need => test.Ask.InsteadOfBar is null || need.Id != "hex-bar")
+                .Any(need => drawn.Squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
+        )
         {
             return "the kit is not at hand";
         }

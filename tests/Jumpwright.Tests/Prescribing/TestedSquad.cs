@@ -64,7 +64,19 @@ internal static class TestedSquad
             ]
             : [];
         return new DrawnSquad(
-            new Squad("drawn", "Europe/Paris", kit, [], fixtures, ImmutableDictionary<string, string>.Empty)
+            new Squad(
+                "drawn",
+                "Europe/Paris",
+                [
+                    .. kit,
+                    .. more.Chance(0.5)
+                        ? [new KitCount(more.OneOf("light-dumbbells", "weight-vest"), 1)]
+                        : (KitCount[])[],
+                ],
+                [],
+                fixtures,
+                ImmutableDictionary<string, string>.Empty
+            )
             {
                 Practices = practices,
             },

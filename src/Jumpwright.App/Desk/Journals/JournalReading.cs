@@ -48,7 +48,11 @@ internal static class JournalReading
                 // What no logged set carries must close by itself: a pain without a place is no pain without a rule.
                 .Where(p =>
                     p.Pain is { } pain
-                    && (pain.Site is not null || (pain.Score > 0 && !SetsDone.Carry(theirs, p.Entry, pain)))
+                    && (
+                        pain.Site is not null
+                        || IsNewPlace(theirs, p.Entry, pain)
+                        || (pain.Score > 0 && !SetsDone.Carry(theirs, p.Entry, pain))
+                    )
                 )
                 .Select(p => new SymptomReport(
                     history.Athlete.Id,
@@ -71,6 +75,27 @@ internal static class JournalReading
         ];
         return history with { Completed = done, Symptoms = felt };
     }
+
+    /// <summary>
+    /// Whether it hurt in a new place: that closes by itself, whoever else carries the score. Said without a score it counts as not
+    /// known, until somebody says how bad it is.
+    /// </summary>
+    private static bool IsNewPlace(IReadOnlyCollection<JournalEntry> theirs, JournalEntry entry, PainEntry pain) =>
+        pain.SiteNew
+        && (
+            pain.Score > 0
+            || (
+                pain.Score is null
+                && !theirs.Any(e =>
+                    e.Kind == EntryKinds.Pain
+                    && e.SessionId == entry.SessionId
+                    && e.MadeAt >= entry.MadeAt
+                    && Read<PainEntry>(e) is { SiteNew: true, Score: > 0 } scored
+                    && scored.When == pain.When
+                    && scored.Exercise == pain.Exercise
+                )
+            )
+        );
 
     /// <summary>Puts the trials that follow a person's hand in the place of the automatic ones.</summary>
     public static (ImmutableArray<MeasuredTrial> Trials, ImmutableArray<CorrectedTrial> Corrected) Correct(

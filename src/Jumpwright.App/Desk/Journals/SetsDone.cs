@@ -150,6 +150,7 @@ internal static class SetsDone
                         )
                         {
                             Set = s.Set.Number,
+                            PainSiteNew = s.Set.Number == last && IsNewPlace(pains, session, s.Set),
                             HeightM = s.Set.HeightM,
                             ContactTimeS = s.Set.ContactTimeS,
                         }
@@ -196,6 +197,14 @@ internal static class SetsDone
             .Select(e => (e, JournalReading.Read<SetEntry>(e)!))
             .Where(s => s.Item2 is not null);
 
+    /// <summary>Whether it hurt in a new place at that exercise or at rest; a test stops wherever it was said.</summary>
+    private static bool IsNewPlace((JournalEntry Entry, PainEntry Pain)[] pains, string session, SetEntry set) =>
+        pains.Any(p =>
+            p.Entry.SessionId == session
+            && p.Pain.SiteNew
+            && (set.Test is not null || p.Pain.Exercise is null || p.Pain.Exercise == set.Exercise)
+        );
+
     private static double? Worst(
         (JournalEntry Entry, PainEntry Pain)[] pains,
         string? session,
@@ -205,7 +214,7 @@ internal static class SetsDone
         pains
             .Where(p => p.Entry.SessionId == session && p.Pain.When == when)
             .Where(p => p.Pain.Exercise is null || p.Pain.Exercise == exercise)
-            .Select(p => (double?)p.Pain.Score)
+            .Select(p => p.Pain.Score)
             .Max();
 
     private static double? Higher(double? a, double? b) =>

@@ -291,10 +291,13 @@ internal static class FloorRoutes
                         } => new Quantities.Refusal("Its set is not one that can have been done."),
                 EntryKinds.Pain
                     when JournalReading.Read<PainEntry>(entry)
-                        is not {
-                            Score: >= 0 and <= 10,
-                            When: "rest" or "night" or "during" or "after" or "next-morning"
-                        } => new Quantities.Refusal("Its pain is not from 0 to 10, or has no time."),
+                        is not (
+                            (
+                                { Score: >= 0 and <= 10, SiteNew: false }
+                                or { Score: null or (> 0 and <= 10), SiteNew: true }
+                            )
+                            and { When: "rest" or "night" or "during" or "after" or "next-morning" }
+                        ) => new Quantities.Refusal("Its pain is not from 0 to 10, or has no time."),
                 EntryKinds.Effort
                     when JournalReading.Read<EffortEntry>(entry)
                         is not { Rpe: >= 0 and <= 10, Minutes: >= 1 and <= 600 } => new Quantities.Refusal(

@@ -64,6 +64,7 @@ internal sealed record TableSchema(
             "height_m",
             "contact_time_s",
             "session_minutes",
+            "pain_site_new",
         ],
         ["athlete", "date", "exercise"]
     );

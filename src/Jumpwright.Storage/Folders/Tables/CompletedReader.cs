@@ -61,6 +61,12 @@ internal static class CompletedReader
         double? painDuring = needed.Number("pain_during", 0, 10, "");
         double? painNext = needed.Number("pain_next_morning", 0, 10, "");
 
+        bool newPlace = needed.Text("pain_site_new")?.ToLowerInvariant() switch
+        {
+            null or "no" or "0" or "false" => false,
+            _ => true,
+        };
+
         var counts = new RowReader(row);
         int? sets = counts.Whole("sets", 0, 100);
         int? reps = counts.Whole("reps", 0, 1000);
@@ -104,6 +110,7 @@ internal static class CompletedReader
                 Set = set,
                 HeightM = height,
                 ContactTimeS = contact,
+                PainSiteNew = newPlace,
                 SessionMinutes = minutes,
             };
     }

@@ -63,6 +63,10 @@ internal static class CurrentMeasures
                     group.Key.Task,
                     group.Key.Limb
                 )
+                {
+                    Trials = today.Length,
+                    TrialSd = scatter,
+                }
             );
         }
 

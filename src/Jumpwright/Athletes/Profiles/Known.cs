@@ -55,6 +55,10 @@ internal sealed class Known(History history, LocalDate asOf, ImmutableArray<Evid
                 "screens.csv",
                 latest.Length,
                 null
-            );
+            )
+            {
+                Trials = latest.Length,
+                TrialSd = singleUncertainty,
+            };
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Calculators.Deciding;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Athletes.Profiles;
@@ -27,16 +28,61 @@ internal static class Verdicts
             FindingVerdict.Sound => $"{what} That this holds them back is {Spoken.Chance(limits)} ({limits:0.00}).",
             _ => $"{what} Not settled: {limits:0.00} that it holds them back.",
         };
-        return new Finding(
-            quality,
-            verdict,
-            limits,
-            said,
-            verdict == FindingVerdict.Unclear ? "More trials of " + nextTest : null,
-            evidence,
-            threshold.Source
-        );
+        (string? next, int? more) =
+            verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null);
+        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source) { MoreTrials = more };
     }
+
+    /// <summary>
+    /// What would settle it: so many more trials of each measure, if the means stay; or, where the device alone leaves too much doubt,
+    /// another day or device. Only the scatter from trial to trial shrinks with trials.
+    /// </summary>
+    private static (string Next, int? More) Settling(
+        double limits,
+        double soundBelow,
+        string test,
+        ImmutableArray<Evidence> evidence
+    )
+    {
+        // Where the doubts of two measures go into one ratio, each counts by its share of its own value.
+        double all = evidence.Sum(e => Square(e.Measure.StandardUncertainty / e.Measure.Value));
+        double byTrials = evidence.Sum(e => Square(e.TrialSd / e.Measure.Value) / e.Trials);
+        if (!double.IsFinite(all) || all <= 0)
+        {
+            return ("More trials of " + test, null);
+        }
+
+        int trials = evidence.Min(e => e.Trials);
+        double share = Math.Clamp(byTrials / all, 0, 1);
+        double wished = limits >= 0.5 ? ProfileLimits.Sure.Value : 1 - soundBelow;
+        MoreTrials needed = TrialsNeeded
+            .Of(
+                new MoreTrialsInput(
+                    MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, Math.Clamp(limits, 0.001, 0.999)),
+                    0,
+                    trials,
+                    Math.Max(Math.Sqrt(share * trials), 1e-6),
+                    Math.Sqrt(1 - share),
+                    wished
+                )
+            )
+            .Require();
+        return needed.More switch
+        {
+            { } n and > 0 => ($"{n} more trial{(n == 1 ? "" : "s")} of {test}, if the mean stays where it is", n),
+            _ when needed.Value("certainty_then").Value >= wished => ("One more trial of " + test, 1),
+            _ when share < 0.5 => (
+                $"Another day or another device, since more trials of the same would not settle it: {test}",
+                null
+            ),
+            _ => (
+                $"More than {TrialsNeeded.Most} more trials of {test}: it lies too near what is wished, so decide on the careful side",
+                null
+            ),
+        };
+    }
+
+    private static double Square(double x) => x * x;
 
     internal static Finding NotTested(Quality quality, string nextTest, Coefficient threshold) =>
         new(quality, FindingVerdict.NotTested, null, "Not tested.", Capital(nextTest), [], threshold.Source);

@@ -20,7 +20,7 @@ public static class HighStarts
             "high-start",
             "Start from a seat or a foot on a box",
             "Seat: the hip joint stands 0.04 of stature above the seat, the shank leans 15° forward; cos(hip) = (hip − ankle − shank cos 15°) / thigh. "
-                + "Foot on a box of height B: shank upright, trunk upright; cos(hip) = (hip height − B − ankle − shank) / thigh.",
+                + "Foot on a box of height B: shank upright, trunk upright; cos(hip) = (hip height − B − ankle − shank) / thigh. What it takes away: m g times how far the hips would fall from standing in a dip to the same place (the rise from the seat; B).",
             ["winter-segments", "common-practice", "house-rule"],
             "Lengths are fractions of stature from memory; a measured hip height is better. Nothing is absorbed before the push, but the landing after it is a landing like any other."
         );
@@ -71,12 +71,18 @@ public static class HighStarts
         double hipDeg = Math.Acos(cosine) * 180 / Math.PI;
         double kneeDeg = hipDeg + (seat ? SeatAnkleDeg : 0);
         double rise = seat ? links.HipM - height - above : 0;
+
+        // A dip from standing to the same hips would have fallen so far, and would have had to be braked.
+        double fall = seat ? rise : height;
+        double dipJ = input.BodyMassKg * Gravity.MetresPerSecondSquared * fall;
+        double dipDoubtJ = input.BodyMassKg * Gravity.MetresPerSecondSquared * 0.02 * input.StatureM;
         bool near = Math.Abs(hipDeg - 90) <= Near;
         ImmutableArray<Measure> values =
         [
             chief,
             new("start_hip_deg", hipDeg, new Unit("deg"), AngleDoubtDeg, Method),
             new("start_knee_deg", kneeDeg, new Unit("deg"), AngleDoubtDeg, Method),
+            new("dip_energy_removed_J", dipJ, new Unit("J"), dipDoubtJ, Method),
         ];
         if (seat)
         {
@@ -96,9 +102,10 @@ public static class HighStarts
                 + (near ? ": near 90°, as wished." : $"; 90° would be {Cm(best)} cm.")
                 + (
                     seat
-                        ? $" The hips rise {Cm(rise)} cm to standing, and nothing is absorbed before the push."
-                        : " The front leg pushes from there; nothing is absorbed before the push."
-                ),
+                        ? $" The hips rise {Cm(rise)} cm to standing, which the push has to lift."
+                        : " The front leg pushes from there."
+                )
+                + $" A dip from standing to the same hips would have to brake about {dipJ:0} ± {dipDoubtJ:0} J before the push: this start takes away all of that, and nothing of the landing after it.",
             near
         );
     }

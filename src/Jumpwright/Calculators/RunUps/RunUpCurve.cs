@@ -17,8 +17,9 @@ namespace Jumpwright.Calculators.RunUps;
 /// <param name="BestHeightM">Height there, m.</param>
 /// <param name="BestHeightUncertaintyM">Its doubt.</param>
 /// <param name="LeftM">Best of the curve less the mean of the trials, m: what is left on the table.</param>
-/// <param name="MeanContactS">Mean take-off contact, s, or null.</param>
-/// <param name="LastStepRatio">Last step over the one before, or null.</param>
+/// <param name="MeanContactS">Mean take-off contact and its standard uncertainty, s, or null.</param>
+/// <param name="LastStepM">Length of the last step and its standard uncertainty, m, or null.</param>
+/// <param name="LastStepRatio">Last step over the one before and its standard uncertainty, or null.</param>
 /// <param name="Curve">For drawing.</param>
 public sealed record RunUpCurve(
     TakeOffFoot TakeOff,
@@ -33,7 +34,8 @@ public sealed record RunUpCurve(
     double BestHeightM,
     double BestHeightUncertaintyM,
     double LeftM,
-    double? MeanContactS,
-    double? LastStepRatio,
+    (double Mean, double U)? MeanContactS,
+    (double Mean, double U)? LastStepM,
+    (double Mean, double U)? LastStepRatio,
     ImmutableArray<CurveSample> Curve
 );

@@ -120,8 +120,6 @@ public static class RunUpCurves
         double doubt = Math.Sqrt(
             (curve.NoiseSd * curve.NoiseSd / trials.Length) + (input.StandingUncertaintyM * input.StandingUncertaintyM)
         );
-        double[] contacts = [.. trials.Select(t => t.ContactS).OfType<double>()];
-        double[] steps = [.. trials.Select(t => t.LastStepM / t.StepBeforeM).OfType<double>()];
         return new RunUpCurve(
             foot,
             mean,
@@ -135,8 +133,9 @@ public static class RunUpCurves
             best,
             bestSd,
             Math.Max(0, best - mean),
-            contacts.Length > 0 ? contacts.Average() : null,
-            steps.Length > 0 ? steps.Average() : null,
+            MeanOf([.. trials.Select(t => t.ContactS).OfType<double>()], 0.005),
+            MeanOf([.. trials.Select(t => t.LastStepM).OfType<double>()], 0.03),
+            MeanOf([.. trials.Select(t => t.LastStepM / t.StepBeforeM).OfType<double>()], 0.03),
             [
                 .. Enumerable
                     .Range(0, 31)
@@ -167,12 +166,54 @@ public static class RunUpCurves
         );
         yield return new(foot + "_best_height_m", curve.BestHeightM, Unit.Metre, curve.BestHeightUncertaintyM, Method);
         yield return new(foot + "_left_m", curve.LeftM, Unit.Metre, curve.BestHeightUncertaintyM, Method);
+        yield return new(
+            foot + "_converted_pct",
+            curve.ConvertedPct,
+            Unit.Percent,
+            Math.Abs(curve.ConvertedPct * curve.GainUncertaintyM / curve.GainM) is var u && double.IsFinite(u) ? u : 0,
+            "gain over ½ v²/g"
+        );
+        foreach (
+            (string name, (double Mean, double U)? mean, Unit unit) in ((string, (double, double)?, Unit)[])
+                [
+                    ("_contact_s", curve.MeanContactS, Unit.Second),
+                    ("_last_step_m", curve.LastStepM, Unit.Metre),
+                    ("_last_step_ratio", curve.LastStepRatio, Unit.One),
+                ]
+        )
+        {
+            if (mean is { } m)
+            {
+                yield return new(foot + name, m.Mean, unit, m.U, "mean of the trials");
+            }
+        }
     }
 
     private static string Say(string foot, RunUpCurve? curve) =>
         curve is null
             ? ""
-            : $"{foot} the run-up brings {Cm(curve.GainM)} ± {Cm(curve.GainUncertaintyM)} cm over the standing jump ({curve.ConvertedPct:0} % of the run-up's energy); best between {curve.GoodFromMS:0.0} and {curve.GoodToMS:0.0} m/s, where {Cm(curve.BestHeightM)} ± {Cm(curve.BestHeightUncertaintyM)} cm is to be expected: {Cm(curve.LeftM)} cm left on the table. ";
+            : $"{foot} the run-up brings {Cm(curve.GainM)} ± {Cm(curve.GainUncertaintyM)} cm over the standing jump ({curve.ConvertedPct:0} % of the run-up's energy); best between {curve.GoodFromMS:0.0} and {curve.GoodToMS:0.0} m/s, where {Cm(curve.BestHeightM)} ± {Cm(curve.BestHeightUncertaintyM)} cm is to be expected: {Cm(curve.LeftM)} cm left on the table. {Steps(curve)}";
+
+    /// <summary>Contact and the last steps, where they were measured.</summary>
+    private static string Steps(RunUpCurve curve)
+    {
+        string[] said =
+        [
+            .. curve.MeanContactS is { } c ? [$"contact {1000 * c.Mean:0} ± {1000 * c.U:0} ms"] : (string[])[],
+            .. curve.LastStepM is { } s ? [$"last step {100 * s.Mean:0} ± {100 * s.U:0} cm"] : (string[])[],
+            .. curve.LastStepRatio is { } r ? [$"{r.Mean:0.00} ± {r.U:0.00} of the step before it"] : (string[])[],
+        ];
+        return said.Length == 0 ? "" : $"Its take-off: {string.Join(", ", said)}. ";
+    }
+
+    /// <summary>A mean and its standard uncertainty: the spread of the trials, or what one reading is worth where there is one only.</summary>
+    private static (double Mean, double U)? MeanOf(double[] values, double reading) =>
+        values.Length == 0
+            ? null
+            : (
+                values.Average(),
+                Math.Max(values.Length > 1 ? Spread.StandardDeviation(values) : 0, reading) / Math.Sqrt(values.Length)
+            );
 
     private static string? Next(
         RunUpCurve? two,

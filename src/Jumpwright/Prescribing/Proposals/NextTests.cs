@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Athletes.Tested;
+using Jumpwright.Calculators.Bounding;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Calculators.RunUps;
 using Jumpwright.Exercises;
@@ -73,7 +74,7 @@ public static class NextTests
         yield return ("drop height", gate => DropTests.For(history, gate, catalogue, day));
         if (curves.Loaded is { } loaded && curves.LoadSpeed.TryGet(out LoadCurve? speeds, out _))
         {
-            yield return ("load of a jump", gate => Loaded(id, loaded, speeds, gate));
+            yield return ("load of a jump", gate => Loaded(history, loaded, speeds, gate));
         }
 
         if (curves.Pulls.TryGet(out LoadVelocity? pulls, out _))
@@ -139,12 +140,15 @@ public static class NextTests
         Refusal? last = null;
         foreach ((string exercise, int trials, double? dropM) in Jumps(finding.Quality))
         {
+            // So many as would settle it, where that is no more than a test usually has twice over.
+            int asked = finding.MoreTrials is { } more and <= 2 * Trials ? Math.Max(more, 1) : trials;
             Outcome<TestProposal> test = Make(
                 athlete,
-                new TestAsk(exercise, trials) { DropM = dropM },
+                new TestAsk(exercise, trials == Trials ? asked : trials) { DropM = dropM },
                 gate,
                 finding.Verdict == FindingVerdict.Unclear
                     ? $"{Question(finding.Quality)} isn't settled"
+                        + (finding.MoreTrials is { } n ? $", and {n} more would settle it if the mean stays" : "")
                     : $"a first look at {Question(finding.Quality)}"
             );
             if (test.TryGet(out _, out Refusal? no))
@@ -158,25 +162,45 @@ public static class NextTests
         return last!;
     }
 
-    private static Outcome<TestProposal> Loaded(string athlete, LoadedJumps jumps, LoadCurve curve, TestGate gate) =>
+    private static Outcome<TestProposal> Loaded(History history, LoadedJumps jumps, LoadCurve curve, TestGate gate) =>
         curve.NextLoadKg is not { } load
             ? new Refusal(
                 curve.IsSettled
                     ? $"No further loaded jump is needed: {curve.Sentence}"
-                    : "A further loaded jump would help, but no bar is light enough to count as light for this athlete and to stay within 110 % of the heaviest jumped with."
+                    : TooHeavyKit(history, jumps, gate)
             )
             {
                 Brief = curve.IsSettled ? TestOffer.KnownWellEnough : "no bar is light enough",
             }
             : Make(
-                athlete,
-                new TestAsk(TestLoads.Jump, Trials) { LoadKg = load, HeaviestKg = jumps.HeaviestKg },
+                history.Athlete.Id,
+                new TestAsk(TestLoads.Jump, Trials)
+                {
+                    LoadKg = load,
+                    HeaviestKg = jumps.HeaviestKg,
+                    InsteadOfBar = TestLoads.InsteadFor(load, gate.Kit),
+                },
                 gate,
                 curve.DoubtLeft is { } left
                     ? $"it would leave {100 * left:0} % of what is not known of the range of loads"
                     : "it would sharpen the range of loads most",
                 curve.DoubtLeft
             );
+
+    /// <summary>What is missing where nothing in the kit is light enough.</summary>
+    private static string TooHeavyKit(History history, LoadedJumps jumps, TestGate gate)
+    {
+        double light = gate.Limits["light-load"] * (history.Athlete.BodyMassKg ?? jumps.BodyMassKg);
+        double most = Math.Min(light, jumps.HeaviestKg * Bounds.Share.Value / 100);
+        double least = TestLoads.LeastKg(gate.Kit);
+        return $"A further loaded jump would help, but at most {most:0.#} kg may be jumped with now "
+            + $"({100 * gate.Limits["light-load"]:0} % of body mass counts as light; never above 110 % of the heaviest jumped with), and the lightest that the kit makes is {least:0.#} kg"
+            + (
+                most >= TestLoads.LightestInsteadKg && least > TestLoads.LightestInsteadKg
+                    ? ": a pair of light dumbbells or a weight vest in squad.yaml's kit would make less."
+                    : "."
+            );
+    }
 
     private static Outcome<TestProposal> Pull(History history, LocalDate day, LoadVelocity line, TestGate gate) =>
         line.NextLoadKg is not { } load
@@ -206,6 +230,14 @@ public static class NextTests
                 "it would sharpen the best run-up most"
             );
 
+    private static string Instead(string? kit) =>
+        kit switch
+        {
+            null => "",
+            "weight-vest" => " in a weight vest instead of the bar",
+            _ => " in a pair of dumbbells held at the sides instead of the bar",
+        };
+
     private static Outcome<TestProposal> Make(
         string athlete,
         TestAsk ask,
@@ -221,7 +253,7 @@ public static class NextTests
 
         string how =
             (ask.DropM is { } drop ? $" from {100 * drop:0} cm" : "")
-            + (ask.LoadKg is { } load ? $" with {load:0.#} kg" : "")
+            + (ask.LoadKg is { } load ? $" with {load:0.#} kg{Instead(ask.InsteadOfBar)}" : "")
             + (ask.SpeedMS is { } speed ? $" at about {speed:0.0} m/s" : "");
         bool jumps = exercise.ContactsPerRep > 0;
         return new TestProposal(

@@ -14,6 +14,9 @@ public sealed record TestAsk(string ExerciseId, int Trials)
     /// <summary>Load, bar included, kg; null without one.</summary>
     public double? LoadKg { get; init; }
 
+    /// <summary>Kit that stands in for the exercise's bar where the bar is too heavy; null: as the exercise says.</summary>
+    public string? InsteadOfBar { get; init; }
+
     /// <summary>The heaviest load measured in the same lift or jump, kg; null when none was.</summary>
     public double? HeaviestKg { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Calculators.Bounding;
+using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Progression;
 using Jumpwright.Quantities;
@@ -29,6 +30,9 @@ public sealed class TestGate(
     private readonly LimitBook _limits = LimitBook.For(history, day);
     private ImmutableArray<TestProposal> _before = [];
     private ImmutableArray<PlannedContacts> _planned = [];
+
+    /// <summary>The squad's kit.</summary>
+    internal ImmutableArray<KitCount> Kit => squad.Kit;
 
     /// <summary>The limits in force.</summary>
     internal LimitBook Limits => _limits;
@@ -65,7 +69,7 @@ public sealed class TestGate(
         ExerciseFacts facts = exercise.FactsAt(ask.DropM);
         return TooFar(exercise, ask)
             ?? Forbidden(exercise, facts)
-            ?? NoKit(exercise)
+            ?? NoKit(exercise, ask)
             ?? NotRecovered(exercise)
             ?? TooMany(exercise, ask)
             ?? NearFixture(exercise, facts)
@@ -129,6 +133,13 @@ public sealed class TestGate(
                 {
                     Brief = "no load is known",
                 }
+            : ask.InsteadOfBar is null && load > 0 && load < DoseRules.LightestBar.Value - 1e-9
+                ? new Refusal(
+                    $"{load:0.#} kg is less than the lightest bar ({DoseRules.LightestBar.Value:0} kg), so it is not offered with a bar."
+                )
+                {
+                    Brief = "no bar is light enough",
+                }
             : load > most + 1e-9
                 ? new Refusal($"{load:0.#} kg is above {most:0.#} kg, the most for this athlete now.")
                 {
@@ -158,8 +169,11 @@ public sealed class TestGate(
             ? new Refusal($"{exercise.Name} is not offered: {ruling.Because}") { Brief = ruling.Because.TrimEnd('.') }
             : null;
 
-    private Refusal? NoKit(Exercise exercise) =>
-        exercise.Kit.FirstOrDefault(need => squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
+    private Refusal? NoKit(Exercise exercise, TestAsk ask) =>
+        exercise
+            .Kit.Where(need => ask.InsteadOfBar is null || need.Id != "hex-bar")
+            .Concat(ask.InsteadOfBar is { } other ? [new KitNeed(other, 1)] : [])
+            .FirstOrDefault(need => squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
             is { } missing
             ? new Refusal($"{exercise.Name} needs {missing.Count} × {missing.Id}, which the squad's kit does not have.")
             {

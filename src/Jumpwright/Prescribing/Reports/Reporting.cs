@@ -158,7 +158,7 @@ public static class Reporting
             .AddRange(ConditionRules.For(squad, day, LimitBook.For(history, day)));
         Ladder ladder = Ladders.For(profile, history, catalogue, day);
         TestGate gate = new TestGate(history, ladder, rulings, catalogue, squad, day).Beside(planned);
-        var curves = AthleteCurves.Of(history, catalogue, rulings, day);
+        var curves = AthleteCurves.Of(history, catalogue, rulings, day, squad.Kit);
         return (curves, NextTests.For(history, profile, gate, catalogue, curves, day));
     }
 

@@ -9,14 +9,14 @@ namespace Jumpwright.Safety.Rules;
 /// Pain in the log of work done has a score but no place, so it counts for every tissue. The worst of the last logged day with a pain
 /// score counts for a fortnight, and after it for as long as nobody asked again: silence is no sign of healing. A scored report of
 /// pain in symptoms.csv of the same day or later is that asking, since it names the place and has its own rule. Up to 2 of 10 is
-/// taken for free here.
+/// taken for free here, but not in a new place; a new place without a score closes everything until somebody asked.
 /// </summary>
 internal sealed class LoggedPain : SafetyRule
 {
     public override string Id => "logged-pain";
 
     public override string Says =>
-        "Pain above 2 of 10 in the last logged session leaves only low work on every tissue, above 5 nothing until somebody asked where.";
+        "Pain above 2 of 10, or in a new place, in the last logged session leaves only low work on every tissue, above 5 nothing until somebody asked where.";
 
     public override Source Source => SafetySources.House;
 
@@ -28,18 +28,27 @@ internal sealed class LoggedPain : SafetyRule
             yield break;
         }
 
-        CompletedItem worst = scored.Where(c => c.Date == scored[^1].Date).MaxBy(Worst)!;
+        CompletedItem[] last = [.. scored.Where(c => c.Date == scored[^1].Date)];
+        CompletedItem worst =
+            last.FirstOrDefault(c => double.IsNaN(Worst(c)!.Value))
+            ?? last.OrderByDescending(c => c.PainSiteNew).MaxBy(Worst)!;
+        bool fresh = last.Any(c => c.PainSiteNew);
         double score = Worst(worst)!.Value;
-        string seen = FormattableString.Invariant(
-            $"Logged pain of {score:0.#} of 10 with {worst.ExerciseId} on {Day.Of(worst.Date)}"
-        );
+        string seen =
+            (
+                double.IsNaN(score)
+                    ? $"Logged pain without a score with {worst.ExerciseId} on {Day.Of(worst.Date)}"
+                    : FormattableString.Invariant(
+                        $"Logged pain of {score:0.#} of 10 with {worst.ExerciseId} on {Day.Of(worst.Date)}"
+                    )
+            ) + (fresh ? ", in a new place" : "");
         string change = "A later logged session with 2 or less changes it.";
         if (!(score <= @case.Limits["tendon-pain-top"]))
         {
             string whom = "the athlete where it hurts, and a clinician if it stays";
             yield return Close(new NothingPlanned(whom), $"{seen}: nothing is planned. Ask {whom}. {change}");
         }
-        else if (score > @case.Limits["tendon-pain-free-work"])
+        else if (fresh || score > @case.Limits["tendon-pain-free-work"])
         {
             foreach (Tissue tissue in Enum.GetValues<Tissue>())
             {
@@ -67,6 +76,8 @@ internal sealed class LoggedPain : SafetyRule
 
     private static double? Worst(CompletedItem item) =>
         item.PainDuring is null && item.PainNextMorning is null
-            ? null
+            ? item.PainSiteNew
+                ? double.NaN
+                : null
             : Math.Max(item.PainDuring ?? 0, item.PainNextMorning ?? 0);
 }

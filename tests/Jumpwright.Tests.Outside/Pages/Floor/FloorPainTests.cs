@@ -61,6 +61,45 @@ public class FloorPainTests
         );
     }
 
+    /// <summary>However little it hurts and whoever carries the score: a new place closes by itself.</summary>
+    [Fact]
+    public void InANewPlaceAtALoggedSet_ClosesByItself()
+    {
+        JournalEntry[] entries = [Set("pogo-hop"), NewPlace(1, "pogo-hop")];
+        History history = Read(entries);
+        Assert.Equal(PainEntry.PlaceNotSaid, Assert.Single(history.Symptoms).Site);
+        Assert.NotEmpty(SafetyRules.For(history, Day));
+        Assert.True(Assert.Single(SetsDone.BySet(entries, "2027-01-04-pm", Day)).PainSiteNew);
+        Assert.Empty(Read(Set("pogo-hop"), Pain(1, "during", "pogo-hop")).Symptoms);
+    }
+
+    /// <summary>A new place without a score is worse than any, until somebody says how bad it is; then it stands once.</summary>
+    [Fact]
+    public void InANewPlaceWithoutAScore_ClosesUntilItIsScored()
+    {
+        Assert.Null(Assert.Single(Read(NewPlace(null, "pogo-hop")).Symptoms).Score);
+        Assert.Contains(
+            SafetyRules.For(Read(NewPlace(null, "pogo-hop")), Day),
+            r => r.Effect is TierAtMost { Tissue: Tissue.Bone, Tier: 0 } or NothingPlanned
+        );
+        Assert.Equal(4, Assert.Single(Read(NewPlace(null, "pogo-hop"), NewPlace(4, "pogo-hop")).Symptoms).Score);
+    }
+
+    [Fact]
+    public void ATestAfterPainInANewPlace_WasToStop()
+    {
+        JournalEntry[] entries = [Trial(1, 0.20), NewPlace(null, "squat-jump")];
+        var (_, rule, trials) = Assert.Single(SetsDone.Tests(entries, "2027-01-04-pm", Day));
+        Assert.Contains(
+            "it hurt in a new place",
+            Jumpwright.Sessions.Logs.TestStop(rule, trials)!.Sentence,
+            StringComparison.Ordinal
+        );
+    }
+
+    private static JournalEntry NewPlace(double? score, string? exercise) =>
+        Entry(EntryKinds.Pain, new PainEntry(score, "during", exercise, null, null) { SiteNew = true });
+
     private static JournalEntry Trial(int number, double contactS) =>
         Entry(
             EntryKinds.Set,

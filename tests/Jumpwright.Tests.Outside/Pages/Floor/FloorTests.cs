@@ -22,7 +22,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
             let set = roll.querySelector(".set[aria-pressed=false]");
             if (!set) {
               const closed = [...roll.querySelectorAll("button[data-key^='open '][aria-expanded=false]")]
-                .find(b => { const [done, all] = b.parentElement.querySelector(".done").textContent.match(/\d+/g).map(Number); return done < all; });
+                .find(b => { const [done, all] = (b.parentElement.querySelector(".done")?.textContent.match(/\d+/g) || [0, 0]).map(Number); return done < all; });
               if (closed) closed.click();
               else if (!roll.querySelector("[data-key^='more ']")) roll.querySelector("[data-key^='open ']").click();
               set = roll.querySelector(".set[aria-pressed=false]") || roll.querySelector("button[data-key^='more ']");
@@ -238,12 +238,52 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         }
     }
 
-    /// <summary>The session as the program gives it, with one test more for whoever has something planned.</summary>
-    private static async Task WithATest(IRoute route)
+    /// <summary>
+    /// Whoever has nothing planned but a test open sees it, and can log it; pain in a new place stops it before the next trial, wherever
+    /// it was said, and the program says the same.
+    /// </summary>
+    [Fact]
+    public async Task ProposedTest_OfAnAthleteWithNothingPlanned_IsStoppedByPainInANewPlace()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage page = await demo.Open(820);
+        await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route, toNobody: true));
+        await OpenFloor(page, server);
+        ILocator row = page.Locator(".floor-roll li")
+            .Filter(new LocatorFilterOptions { HasText = "A test may be done, if you like." })
+            .First;
+        await row.Locator("[data-key^='open ']").ClickAsync();
+        await page.Locator("details.test summary").First.ClickAsync();
+        await page.Locator("[data-key^='height ']").First.FillAsync("31");
+        await page.Locator("[data-key^='trial ']").First.ClickAsync();
+        await page.WaitForSelectorAsync("[data-key^='back ']");
+        Assert.Equal("", await page.Locator("#alarms").InnerTextAsync());
+
+        ILocator rest = page.Locator(".work-now > details:has-text('Pain at rest')").First;
+        await rest.Locator("summary").ClickAsync();
+        await rest.Locator("[data-key^='place ']").ClickAsync();
+        await page.WaitForSelectorAsync("#alarms p");
+        Assert.Contains("stop. it hurts in a new place.", await page.Locator("#alarms").InnerTextAsync());
+        Assert.Equal(0, await page.Locator("[data-key^='trial ']").CountAsync());
+        Assert.Contains("Say how bad it is", await page.Locator(".work-now").InnerTextAsync());
+
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        await page.GotoAsync(server.Address + "/done");
+        string said = await page.Locator("main").InnerTextAsync();
+        Assert.Contains("trial 1: it hurt in a new place", said);
+        Assert.Contains("; it hurt in a new place", said);
+        server.Kill();
+        await page.CloseAsync();
+    }
+
+    /// <summary>The session as the program gives it, with one test more for whoever has something planned, or for all others.</summary>
+    private static async Task WithATest(IRoute route, bool toNobody = false)
     {
         IAPIResponse answer = await route.FetchAsync();
         JsonNode session = JsonNode.Parse(await answer.TextAsync())!;
-        foreach (JsonNode? athlete in session["athletes"]!.AsArray().Where(a => a!["nothing"] is null))
+        foreach (JsonNode? athlete in session["athletes"]!.AsArray().Where(a => a!["nothing"] is not null == toNobody))
         {
             athlete!["tests"] = JsonNode.Parse(
                 """
