@@ -1,13 +1,14 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using ScottPlot;
 
 namespace Jumpwright.Paper.Plotting;
 
 /// <summary>Makes of a drawn plot one SVG element that can stand inside any page.</summary>
-internal static class InlineSvg
+internal static partial class InlineSvg
 {
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
@@ -39,12 +40,30 @@ internal static class InlineSvg
             text.Value = text.Value.Trim('\n', '\t');
         }
 
+        foreach (XAttribute drawn in root.Descendants().Attributes().Where(a => a.Name.LocalName is "d" or "x" or "y"))
+        {
+            drawn.Value = Rounded(drawn.Value);
+        }
+
         root.AddFirst(
             new XElement(Svg + "title", new XAttribute("id", own + "-title"), Fonts.PaperFonts.Readable(title)),
             new XElement(Svg + "desc", new XAttribute("id", own + "-desc"), Fonts.PaperFonts.Readable(description))
         );
         return root.ToString(SaveOptions.DisableFormatting);
     }
+
+    /// <summary>Places to a tenth of a pixel: finer is not seen, and half of a page was made of it.</summary>
+    private static string Rounded(string places) =>
+        Place()
+            .Replace(
+                places,
+                place =>
+                    Math.Round(double.Parse(place.ValueSpan, CultureInfo.InvariantCulture), 1)
+                        .ToString(CultureInfo.InvariantCulture)
+            );
+
+    [GeneratedRegex(@"-?\d+\.\d{2,}(e-?\d+)?", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Place();
 
     /// <summary>Gives every id, and every reference to one, a name that belongs to this picture alone.</summary>
     private static void Own(XElement root, string own)

@@ -176,7 +176,7 @@ internal static class TracePlot
             end++;
         }
 
-        const int Columns = 530;
+        const int Columns = 265;
         int step = Math.Max(1, (end - first) / Columns);
         var x = new List<double>();
         var y = new List<double>();

@@ -95,6 +95,16 @@ public class PlotsTests
     }
 
     [Fact]
+    public void Picture_IsDrawnToATenthOfAPixel_SoThatAPageStaysSmall()
+    {
+        string svg = Plots.TraceSvg(Trace(), "Jump");
+        string[] drawn = [.. XDocument.Parse(svg).Descendants().Attributes("d").Select(a => a.Value)];
+        Assert.NotEmpty(drawn);
+        Assert.All(drawn, d => Assert.DoesNotMatch(@"\.\d\d", d));
+        Assert.InRange(svg.Length, 1, 50_000);
+    }
+
+    [Fact]
     public void TwoPictures_OnOnePage_ShareNoId()
     {
         string page = $"<div>{Plots.TraceSvg(Trace(), "One")}{Plots.TraceSvg(Trace(), "Two")}{Trend()}</div>";
