@@ -20,12 +20,11 @@ internal static class Parameters
         double deterministicTime,
         double wallSeconds,
         double gap = 0,
-        bool presolve = true,
         bool lines = false,
         bool small = false
     ) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime:0.######},max_time_in_seconds:{wallSeconds:0.######},relative_gap_limit:{gap:0.########},cp_model_presolve:{(presolve ? "true" : "false")}{(lines ? ",linearization_level:2" : "")}{(small ? OfSmallModels : "")}"
+            $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime:0.######},max_time_in_seconds:{wallSeconds:0.######},relative_gap_limit:{gap:0.########}{(lines ? ",linearization_level:2" : "")}{(small ? OfSmallModels : "")}"
         );
 }

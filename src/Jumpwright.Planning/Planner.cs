@@ -83,10 +83,9 @@ public static class Planner
 
     /// <summary>A small squad in one model; a larger one athlete by athlete, with prices for kit.</summary>
     private static Found Best(PlanRequest request, IProgress<string>? progress, CancellationToken cancel) =>
-        request.Athletes.Length <= AthletesInOneModel ? new WholeSearch(request, Asked.All(), cancel).Best()
-        : request.Slots.Select(s => PlanRequest.WeekOf(s.Date)).Distinct().Count() > 1
-            ? new SquadSearch(request, progress, cancel).Best()
-        : new SplitSearch(request, progress, cancel).Best();
+        request.Athletes.Length <= AthletesInOneModel
+            ? new WholeSearch(request, Asked.All(), cancel).Best()
+            : new SquadSearch(request, progress, cancel).Best();
 
     private static Plan Without(PlanStatus status, PlanRequest request) =>
         new(

@@ -33,13 +33,12 @@ internal sealed record Solution(
         double deterministicTime,
         double wallSeconds,
         double gap,
-        bool presolve = true,
         bool small = false
     )
     {
         CpSolver solver = new()
         {
-            StringParameters = Parameters.Of(deterministicTime, wallSeconds, gap, presolve, lines: true, small),
+            StringParameters = Parameters.Of(deterministicTime, wallSeconds, gap, lines: true, small),
         };
         CpSolverStatus status = solver.Solve(squad.Model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))

@@ -19,6 +19,12 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
 
     private const double ExactMost = 0.3;
 
+    /// <summary>Moves of a visit to one athlete for each session: many short turns let kit change hands more often.</summary>
+    private const double MovesForEachSession = 800;
+
+    private const int TurnsLeast = 4;
+    private const int TurnsMost = 200;
+
     /// <summary>So much of a session's working time is filled before its time line is known; the rest is filled after.</summary>
     private const double ShareBeforeFloors = 0.97;
 
@@ -53,14 +59,23 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     /// <summary>
     /// One athlete after the other on floors that hold all others; nobody's visit ends worse than it began. The first visit
     /// tries the athlete's exact weeks with what the others leave; where nothing is kept of an earlier plan the floors are
-    /// empty before it.
+    /// empty before it. Every other turn kit has its price: who gains little by it leaves it to others, who take it in
+    /// the next turn, when it is free. The best plan met stays.
     /// </summary>
     public void OnFloors(double units, long bound, SquadBound known)
     {
-        int turns = Math.Clamp((int)(units / 8) + 2, 3, 12);
         int athletes = squad.Searches.Length;
-        int each = Each(MovesOnFloors, Math.Max(units / 2, units - (UnitsForModels * athletes)), turns);
+        double unitsForMoves = Math.Max(units / 2, units - (UnitsForModels * athletes));
+        int turns = (int)
+            Math.Clamp(
+                MovesOnFloors * unitsForMoves / athletes / (MovesForEachSession * squad.Slots.Length),
+                TurnsLeast,
+                TurnsMost
+            );
+        int each = Each(MovesOnFloors, unitsForMoves, turns);
         long[] none = new long[squad.Kit.Length];
+        bool priced = known.Prices.Any(p => p > 0);
+        Best best = new(squad);
         for (int turn = 0; turn < turns; turn++)
         {
             // Late turns begin cooler: they mend what is there.
@@ -72,7 +87,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                 int athlete = (n + (7 * turn)) % athletes;
                 AthleteSearch search = squad.Searches[athlete];
                 long[] lent = [.. left.Select((l, k) => l + search.KitUsed[k])];
-                search.Lend(lent, none);
+                search.Lend(lent, priced && turn % 2 == 0 && turn < turns - 1 ? known.Prices : none);
                 if (turn == 0 && !_keeps)
                 {
                     FromExact(athlete, lent, known, units / athletes, each);
@@ -88,11 +103,14 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                 }
             }
 
-            long now = squad.Points;
+            best.Look();
+            long now = best.Points;
             progress?.Report(
                 $"best plan {now} of at most {bound}, gap {100.0 * (bound - now) / Math.Max(1, now):0.0} %"
             );
         }
+
+        best.Return();
     }
 
     private void FromExact(int athlete, long[] lent, SquadBound known, double units, int moves)

@@ -48,8 +48,18 @@ internal sealed partial class AthleteSearch
         ];
     }
 
+    /// <summary>Puts sets and their places back that stood together before.</summary>
+    public void Return(int[] sets, Stand[] stands)
+    {
+        Restore(sets);
+        for (int s = 0; s < _slots; s++)
+        {
+            _floors![s].Put(_place, stands[s]);
+        }
+    }
+
     /// <summary>Where what is done now stands on every floor.</summary>
-    private Stand[] Stands() => [.. _floors!.Select(f => f.Of(_place))];
+    public Stand[] Stands() => [.. _floors!.Select(f => f.Of(_place))];
 
     /// <summary>Places the sessions that the last move touched; false, and the floors as they were, when one is full.</summary>
     private bool HasPlaces()

@@ -30,6 +30,9 @@ internal sealed class Squad
 
     public ImmutableArray<AthleteSearch> Searches { get; }
 
+    /// <summary>Menu entries of all athletes.</summary>
+    public int Entries => Athletes.Sum(a => a.Menu.Length);
+
     /// <summary>Points of the plan so far.</summary>
     public long Points => Searches.Sum(s => s.Points) / Scope.PointScale;
 

@@ -49,6 +49,11 @@ internal sealed class SquadBound : IDisposable
     /// <summary>The prices of kit that proved most, thousandths of a point for a second.</summary>
     public long[] Prices { get; private set; }
 
+    /// <summary>Begins with these prices instead of none.</summary>
+    /// <param name="prices">Thousandths of a point for a second, by kit and session.</param>
+    public void Start(ImmutableDictionary<(string Kit, string Session), long> prices) =>
+        Prices = [.. _squad.Kit.Select(k => prices.GetValueOrDefault(k))];
+
     /// <summary>Rounds of prices: dearer where more is asked for than there is, cheaper where less (after Polyak).</summary>
     /// <param name="rounds">How many.</param>
     /// <param name="told">Told how far it is.</param>

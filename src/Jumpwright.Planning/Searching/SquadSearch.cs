@@ -14,6 +14,12 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
     private const double RoundsForEachUnit = 0.2;
     private const int RoundsMost = 40;
 
+    /// <summary>
+    /// Menu entries up to which the whole squad goes into one linear relaxation: its prices of kit are right at once. With few
+    /// sessions kit is short and prices matter; with many they hardly do, and rounds find them.
+    /// </summary>
+    private const int EntriesInOneRelaxation = 4000;
+
     /// <summary>Deterministic time for the bound in whole numbers, for each unit of the budget.</summary>
     private const double ProvingForEachUnit = 0.25;
 
@@ -23,6 +29,11 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
         Squad squad = new(request);
         double units = request.Budget.DeterministicTime;
         using SquadBound bound = new(squad, cancel);
+        if (squad.Entries <= EntriesInOneRelaxation)
+        {
+            bound.Start(LinearRelaxation.Prices(SquadModel.Of(request, Asked.All(), new Scope())));
+        }
+
         if (bound.Price(Math.Clamp((int)(RoundsForEachUnit * units), 2, RoundsMost), progress) is { } ended)
         {
             return ended;

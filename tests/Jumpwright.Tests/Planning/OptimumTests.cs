@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Planning;
+using Jumpwright.Planning.Searching;
 using Jumpwright.Plans;
 using static Jumpwright.Tests.Planning.Gymnasium;
 
@@ -37,7 +38,7 @@ public class OptimumTests(ITestOutputHelper output)
         for (int seed = 0; seed < 8; seed++)
         {
             PlanRequest request = TinySquads.Of(900 + seed);
-            Found split = new SplitSearch(request, null, CancellationToken.None).Best();
+            Found split = new SquadSearch(request, null, CancellationToken.None).Best();
             Found whole = new WholeSearch(request, Asked.All(), CancellationToken.None).Best();
 
             Assert.True(split.Bound >= whole.Objective, $"seed {seed}: bound {split.Bound} under {whole.Objective}");
