@@ -28,30 +28,35 @@ internal static class LeftOut
     /// <summary>What never came on the menu first, then the best that was on it and is nowhere in the plan.</summary>
     public static ImmutableArray<Unmet> Of(Plan plan, PlanRequest request)
     {
-        var unmet = ImmutableArray.CreateBuilder<Unmet>();
         KitLeft kit = new(plan, request);
-        foreach (AthleteRequest who in request.Athletes.OrderBy(a => a.Athlete.Id, StringComparer.Ordinal))
-        {
-            unmet.AddRange(who.Unmet);
-            Plan own = OnlyOf(plan, who.Athlete.Id);
-            PlanRequest one = request with { Athletes = [who], Locks = [], Wishes = [] };
-            HashSet<string> before = [.. Breaches(own, one).Select(b => b.Sentence)];
-            var planned = plan
-                .Sessions.SelectMany(s => s.Athletes)
-                .Where(a => a.AthleteId == who.Athlete.Id)
-                .SelectMany(a => a.Items.Select(i => i.Dose.ExerciseId))
-                .ToHashSet(StringComparer.Ordinal);
-            unmet.AddRange(
-                who.Menu.Where(m => !planned.Contains(m.ExerciseId))
-                    .GroupBy(m => m.ExerciseId, StringComparer.Ordinal)
-                    .OrderByDescending(g => g.Max(m => Worth(m, who, request)))
-                    .ThenBy(g => g.Key, StringComparer.Ordinal)
-                    .Take(ForEachAthlete)
-                    .Select(g => new Unmet(who.Athlete.Id, g.Key, Why(own, one, who, [.. g], before, kit)))
-            );
-        }
+        AthleteRequest[] athletes = [.. request.Athletes.OrderBy(a => a.Athlete.Id, StringComparer.Ordinal)];
+        var unmet = new ImmutableArray<Unmet>[athletes.Length];
+        // Each answer depends on its athlete and the finished plan alone.
+        Parallel.For(0, athletes.Length, i => unmet[i] = OfOne(athletes[i], plan, request, kit));
+        return [.. unmet.SelectMany(u => u)];
+    }
 
-        return unmet.ToImmutable();
+    private static ImmutableArray<Unmet> OfOne(AthleteRequest who, Plan plan, PlanRequest request, KitLeft kit)
+    {
+        Plan own = OnlyOf(plan, who.Athlete.Id);
+        PlanRequest one = request with { Athletes = [who], Locks = [], Wishes = [] };
+        HashSet<string> before = [.. Breaches(own, one).Select(b => b.Sentence)];
+        var planned = plan
+            .Sessions.SelectMany(s => s.Athletes)
+            .Where(a => a.AthleteId == who.Athlete.Id)
+            .SelectMany(a => a.Items.Select(i => i.Dose.ExerciseId))
+            .ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. who.Unmet,
+            .. who
+                .Menu.Where(m => !planned.Contains(m.ExerciseId))
+                .GroupBy(m => m.ExerciseId, StringComparer.Ordinal)
+                .OrderByDescending(g => g.Max(m => Worth(m, who, request)))
+                .ThenBy(g => g.Key, StringComparer.Ordinal)
+                .Take(ForEachAthlete)
+                .Select(g => new Unmet(who.Athlete.Id, g.Key, Why(own, one, who, [.. g], before, kit))),
+        ];
     }
 
     private static int Worth(MenuItem menu, AthleteRequest who, PlanRequest request)

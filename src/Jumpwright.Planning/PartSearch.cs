@@ -1,17 +1,23 @@
 using System.Collections.Immutable;
-using Google.OrTools.Sat;
 using Jumpwright.Planning.Rotations;
+using Jumpwright.Planning.Searching;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Planning;
 
 /// <summary>
-/// One athlete, or a few, anew; all others stay as they are, as locked items, and so does the kit they use. The bound is
-/// that of all plans with those locks.
+/// One athlete, or a few, anew by the search that plans squads; all others stay as they are, on the floor to the second and with
+/// the kit they use. The bound is that of all plans in which they do.
 /// </summary>
 internal static class PartSearch
 {
-    private const int RoundsMost = 12;
+    /// <summary>Deterministic time for an exact week of one athlete, and for the weeks' proofs together.</summary>
+    private const double EachWeek = 0.06;
+
+    private const double Proving = 0.3;
+
+    /// <summary>Moves of one athlete for each session.</summary>
+    private const int MovesForEachSession = 2000;
 
     /// <summary>The plan, judged; null when it can't be done like that and the whole squad has to be asked.</summary>
     public static Plan? Solve(
@@ -33,85 +39,70 @@ internal static class PartSearch
             where menu is not null && slot is not null && exercise is not null
             select new Chosen(who, slot, menu, exercise, item.Item.Sets),
         ];
-        PlanRequest locked = request with
+        if (Standing.Of(previous, request, others) is not { } standing)
         {
-            Locks =
-            [
-                .. request.Locks,
-                .. others.Select(o => new LockedItem(o.Slot.Id, o.Who.Athlete.Id, o.Exercise.Id, o.Sets)),
-            ],
-        };
-        var kit = (
-            from slot in request.Slots
-            from key in KitUse.Keys(request)
-            let used = others
-                .Where(o => o.Slot == slot)
-                .Sum(o =>
-                    KitUse
-                        .Of(o.Exercise, o.Phase)
-                        .Where(k => k.Key == key)
-                        .Sum(k => (long)k.Count * (o.Menu.SecondsOf(o.Sets) + o.Who.PairSeconds(o.Menu, o.Sets)))
-                )
-            select (Key: (Kit: key, Session: slot.Id), Left: KitUse.Seconds(request, key, slot) - used)
-        ).ToImmutableDictionary(k => k.Key, k => Math.Max(0, k.Left));
-        long othersPoints = PlanPoints.Of(
-            others.Select(o => (o.Who.Athlete.Id, o.Slot.Id, o.Exercise.Id, o.Sets)),
-            request
+            return null;
+        }
+
+        Squad squad = new(
+            request with
+            {
+                Athletes = few,
+                Locks = [.. request.Locks.Where(l => anew.Contains(l.AthleteId))],
+                Wishes = [.. request.Wishes.Where(w => anew.Contains(w.AthleteId))],
+                Keeps = [.. request.Keeps.Where(k => anew.Contains(k.AthleteId))],
+            },
+            Used(others)
         );
-        long? bound = null;
-        for (int round = 0; round < RoundsMost; round++)
+        using SquadBound bound = new(squad, cancel);
+        if (bound.Price(1, null) is not null || new Beginning(squad, cancel).Begin() is not null)
         {
-            cancel.ThrowIfCancellationRequested();
-            SquadModel model = SquadModel.Of(request, Asked.All(), new Scope { Only = few, KitSeconds = kit });
-            Solution solution = Solution.Of(
-                model,
-                Math.Min(0.5, request.Budget.DeterministicTime / 4),
-                request.Budget.WallSeconds,
-                gap: 0.002
-            );
-            if (solution.Points is null)
-            {
-                return null;
-            }
+            return null;
+        }
 
-            bound ??= solution.Bound;
-            ImmutableArray<Chosen> chosen = [.. others, .. solution.Chosen];
-            SquadRotation rotation = SquadRotation.Of(request, chosen, Asked.All());
-            if (rotation.Complete)
-            {
-                long points = PlanPoints.Of(
-                    chosen.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets)),
-                    request
-                );
-                long most = othersPoints + (bound ?? 0);
-                Found found = new(
-                    points == most ? PlanStatus.Optimal : PlanStatus.Feasible,
-                    points,
-                    Math.Max(points, most),
-                    chosen,
-                    rotation.Timelines
-                );
-                return Planner.Finished(found, locked);
-            }
+        bound.Settle();
+        Floors floors = new(squad, cancel);
+        if (!floors.OpenBeside(standing))
+        {
+            return null;
+        }
 
-            foreach (SessionSlot slot in rotation.Unknown.Concat(rotation.Impossible.Select(i => i.Slot)))
+        new Annealing(squad, null, cancel).Few(bound, EachWeek, MovesForEachSession * squad.Slots.Length);
+        bound.ByWeeks(Proving);
+        Found found = floors.Found(bound.Points);
+        ImmutableArray<Chosen> chosen = [.. others, .. found.Chosen];
+        long points = PlanPoints.Of(chosen.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets)), request);
+        long most = points - found.Objective!.Value + bound.Points;
+        return Planner.IfKept(
+            found with
             {
-                // The others stay, so only what these few use can give way.
-                foreach (var key in kit.Keys.Where(k => k.Session == slot.Id).ToList())
-                {
-                    long used = solution
-                        .Chosen.Where(c => c.Slot == slot)
-                        .Sum(c =>
-                            KitUse
-                                .Of(c.Exercise, c.Phase)
-                                .Where(k => k.Key == key.Kit)
-                                .Sum(k => (long)k.Count * c.Menu.SecondsOf(c.Sets))
-                        );
-                    kit = kit.SetItem(key, Math.Min(kit[key], used * 3 / 4));
-                }
+                Objective = points,
+                Bound = Math.Max(points, most),
+                Chosen = chosen,
+            },
+            request with
+            {
+                Locks =
+                [
+                    .. request.Locks,
+                    .. others.Select(o => new LockedItem(o.Slot.Id, o.Who.Athlete.Id, o.Exercise.Id, o.Sets)),
+                ],
+            }
+        );
+    }
+
+    private static Dictionary<(string Kit, string Session), long> Used(ImmutableArray<Chosen> others)
+    {
+        Dictionary<(string, string), long> used = [];
+        foreach (Chosen o in others)
+        {
+            long seconds = o.Menu.SecondsOf(o.Sets) + o.Who.PairSeconds(o.Menu, o.Sets);
+            foreach ((string key, int count) in KitUse.Of(o.Exercise, o.Phase))
+            {
+                used[(key, o.Slot.Id)] = used.GetValueOrDefault((key, o.Slot.Id)) + (count * seconds);
             }
         }
 
-        return null;
+        return used;
     }
 }

@@ -42,24 +42,16 @@ public static class Planner
         return plan with { Seconds = Math.Round(Stopwatch.GetElapsedTime(began).TotalSeconds, 3) };
     }
 
-    /// <summary>What was found as a plan, judged.</summary>
-    internal static Plan Finished(Found found, PlanRequest request)
-    {
-        long began = Stopwatch.GetTimestamp();
-        Plan plan = Judged(With(found, request), request);
-        return plan with { Seconds = Math.Round(Stopwatch.GetElapsedTime(began).TotalSeconds, 3) };
-    }
-
     /// <summary>What was found as a plan; null when it breaks a limit.</summary>
     internal static Plan? IfKept(Found found, PlanRequest request)
     {
         Plan plan = With(found, request);
-        return Judge.Check(plan, request).IsEmpty ? Judged(plan, request) : null;
+        return Judge.Check(plan, request).IsEmpty ? Read(plan, request) : null;
     }
 
-    private static Plan Judged(Plan plan, PlanRequest request)
-    {
-        plan = plan with
+    /// <summary>The plan with every limit's reading and what is to be said about the request.</summary>
+    private static Plan Read(Plan plan, PlanRequest request) =>
+        plan with
         {
             Limits = Judge.Read(plan, request),
             Remarks =
@@ -69,6 +61,10 @@ public static class Planner
                     .Distinct(StringComparer.Ordinal),
             ],
         };
+
+    private static Plan Judged(Plan plan, PlanRequest request)
+    {
+        plan = Read(plan, request);
         ImmutableArray<Breach> breaches = Judge.Check(plan, request);
         if (!breaches.IsEmpty)
         {

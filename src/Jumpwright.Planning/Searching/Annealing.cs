@@ -90,7 +90,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                 search.Lend(lent, priced && turn % 2 == 0 && turn < turns - 1 ? known.Prices : none);
                 if (turn == 0 && !_keeps)
                 {
-                    FromExact(athlete, lent, known, units / athletes, each);
+                    FromExact(athlete, lent, known, Math.Min(ExactMost, ExactForEachUnit * units / athletes), each);
                 }
                 else
                 {
@@ -113,7 +113,26 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
         best.Return();
     }
 
-    private void FromExact(int athlete, long[] lent, SquadBound known, double units, int moves)
+    /// <summary>
+    /// A few athletes once, on floors that hold all others: their exact weeks if they end with more than what stands, and moves.
+    /// </summary>
+    /// <param name="known">What their relaxations say of their weeks.</param>
+    /// <param name="eachWeek">Deterministic time for an exact week.</param>
+    /// <param name="moves">Moves for each.</param>
+    public void Few(SquadBound known, double eachWeek, int moves)
+    {
+        long[] none = new long[squad.Kit.Length];
+        for (int athlete = 0; athlete < squad.Searches.Length; athlete++)
+        {
+            AthleteSearch search = squad.Searches[athlete];
+            long[] lent = [.. squad.Left().Select((l, k) => l + search.KitUsed[k])];
+            search.Lend(lent, none);
+            search.Anneal(moves, HotWithKept, Cold);
+            FromExact(athlete, lent, known, eachWeek, moves);
+        }
+    }
+
+    private void FromExact(int athlete, long[] lent, SquadBound known, double eachWeek, int moves)
     {
         WeekAfterWeek exact = new(squad, athlete);
         ImmutableArray<Chosen> plan = exact.Plan(
@@ -121,7 +140,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             WeekBounds.Fine,
             Enumerable.Range(0, lent.Length).ToImmutableDictionary(k => squad.Kit[k], k => lent[k]),
             squad.ByKit(known.Prices),
-            Math.Min(ExactMost, ExactForEachUnit * units)
+            eachWeek
         );
         squad
             .Searches[athlete]

@@ -16,7 +16,7 @@ internal sealed partial class AthleteSearch
             return;
         }
 
-        FloorBlock Made(Block block) => new(block, [.. block.Kit.Select(k => (kits.ToList().IndexOf(k.Id), k.Count))]);
+        FloorBlock Made(Block block) => FloorBlock.Of(block, kits);
         Chosen ChosenOf(int i, int sets) => new(Who, _entries[i].Slot, _entries[i].Menu, _entries[i].Exercise, sets);
         _alone =
         [
@@ -46,6 +46,31 @@ internal sealed partial class AthleteSearch
                             .ToArray()
             ),
         ];
+    }
+
+    /// <summary>
+    /// What the plan holds finds its places on floors where it has none yet, with fewer sets or not at all where there is no
+    /// room; false when what must stay finds none.
+    /// </summary>
+    public bool StandAnew()
+    {
+        var held = Chosen.ToLookup(c => c.Slot.Id, c => (c.Exercise.Id, c.Sets));
+        for (int i = 0; i < _entries.Length; i++)
+        {
+            Set(i, _frozen[i] ? _sets[i] : 0);
+        }
+
+        _log.Clear();
+        for (int s = 0; s < _slots; s++)
+        {
+            if (!PlaceIn(s))
+            {
+                return false;
+            }
+        }
+
+        Seed(held);
+        return true;
     }
 
     /// <summary>Puts sets and their places back that stood together before.</summary>

@@ -16,6 +16,7 @@ internal sealed class Floors(Squad squad, CancellationToken cancel)
     private readonly PlanRequest _request = squad.Request;
     private readonly Dictionary<SessionSlot, Timeline> _first = [];
     private SessionFloor[] _floors = [];
+    private string[] _kits = [];
 
     /// <summary>Makes a time line for every session; false when nothing can be cut any more.</summary>
     public bool Open()
@@ -37,18 +38,10 @@ internal sealed class Floors(Squad squad, CancellationToken cancel)
             }
         }
 
-        string[] kits =
-        [
-            .. _request.Kit.Select(k => k.Id).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
-        ];
-        int needMost = _request.Catalogue.Exercises.SelectMany(e => e.Kit).Select(k => k.Count).Append(1).Max();
-        _floors =
-        [
-            .. squad.Slots.Select(s => new SessionFloor(Gym.Of(_request, s), kits, needMost, squad.Searches.Length)),
-        ];
+        Make(squad.Searches.Length);
         for (int i = 0; i < squad.Searches.Length; i++)
         {
-            squad.Searches[i].StandOn(_floors, i, kits);
+            squad.Searches[i].StandOn(_floors, i, _kits);
             for (int s = 0; s < _floors.Length; s++)
             {
                 if (_first.TryGetValue(squad.Slots[s], out Timeline? timeline))
@@ -59,6 +52,42 @@ internal sealed class Floors(Squad squad, CancellationToken cancel)
         }
 
         return true;
+    }
+
+    /// <summary>
+    /// Floors on which others stand already and stay; then what each athlete's plan holds finds its place beside them, or goes.
+    /// False when something that must stay finds none.
+    /// </summary>
+    /// <param name="others">The others' time line in every session.</param>
+    public bool OpenBeside(ImmutableDictionary<SessionSlot, Timeline> others)
+    {
+        int athletes = squad.Searches.Length;
+        Make(athletes + 1);
+        for (int s = 0; s < _floors.Length; s++)
+        {
+            var placed = others[squad.Slots[s]].Placed;
+            _floors[s]
+                .Put(
+                    athletes,
+                    new([.. placed.Select(p => FloorBlock.Of(p.Block, _kits))], [.. placed.Select(p => p.Start)])
+                );
+        }
+
+        bool stand = true;
+        for (int i = 0; i < athletes; i++)
+        {
+            squad.Searches[i].StandOn(_floors, i, _kits);
+            stand &= squad.Searches[i].StandAnew();
+        }
+
+        return stand;
+    }
+
+    private void Make(int athletes)
+    {
+        _kits = [.. _request.Kit.Select(k => k.Id).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        int needMost = _request.Catalogue.Exercises.SelectMany(e => e.Kit).Select(k => k.Count).Append(1).Max();
+        _floors = [.. squad.Slots.Select(s => new SessionFloor(Gym.Of(_request, s), _kits, needMost, athletes))];
     }
 
     /// <summary>What the search ended with.</summary>

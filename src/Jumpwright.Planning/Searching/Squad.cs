@@ -6,7 +6,10 @@ namespace Jumpwright.Planning.Searching;
 /// <summary>What the parts of a search share: athletes, sessions and kit in a fixed order, and each athlete's plan so far.</summary>
 internal sealed class Squad
 {
-    public Squad(PlanRequest request)
+    /// <summary>The squad of a request.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="used">Seconds of kit that are taken already, by kit and session.</param>
+    public Squad(PlanRequest request, IReadOnlyDictionary<(string Kit, string Session), long>? used = null)
     {
         Request = request;
         Athletes = [.. request.Athletes.OrderBy(a => a.Athlete.Id, StringComparer.Ordinal)];
@@ -16,7 +19,13 @@ internal sealed class Squad
             .. from slot in request.Slots from key in KitUse.Keys(request) orderby slot.Id, key select (key, slot.Id),
         ];
         var slotOf = request.Slots.ToDictionary(s => s.Id, StringComparer.Ordinal);
-        Most = [.. Kit.Select(k => (long)KitUse.Seconds(request, k.Key, slotOf[k.Session]))];
+        Most =
+        [
+            .. Kit.Select(k =>
+                Math.Max(0, KitUse.Seconds(request, k.Key, slotOf[k.Session]) - (used?.GetValueOrDefault(k) ?? 0))
+            ),
+        ];
+        KitSeconds = Enumerable.Range(0, Kit.Length).ToImmutableDictionary(k => Kit[k], k => Most[k]);
         Searches = [.. Athletes.Select((who, i) => new AthleteSearch(request, who, Slots, Kit, seed: 1000 + i))];
     }
 
@@ -25,8 +34,11 @@ internal sealed class Squad
     public ImmutableArray<SessionSlot> Slots { get; }
     public ImmutableArray<(string Key, string Session)> Kit { get; }
 
-    /// <summary>Seconds of each kit in each session.</summary>
+    /// <summary>Seconds of each kit in each session that the squad may use.</summary>
     public ImmutableArray<long> Most { get; }
+
+    /// <summary>The same by kit and session.</summary>
+    public ImmutableDictionary<(string Kit, string Session), long> KitSeconds { get; }
 
     public ImmutableArray<AthleteSearch> Searches { get; }
 

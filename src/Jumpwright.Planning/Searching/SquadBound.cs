@@ -200,7 +200,11 @@ internal sealed class SquadBound : IDisposable
     private double Choice(int athlete) => (double)_lines[athlete] * _squad.Athletes[athlete].Menu.Length;
 
     private SquadModel ModelOf(int athlete) =>
-        SquadModel.Of(_squad.Request, Asked.All(), new Scope { Only = [_squad.Athletes[athlete]] });
+        SquadModel.Of(
+            _squad.Request,
+            Asked.All(),
+            new Scope { Only = [_squad.Athletes[athlete]], KitSeconds = _squad.KitSeconds }
+        );
 
     private long WorthOfKit(long[] prices) => prices.Select((p, k) => p * _squad.Most[k]).Sum();
 }

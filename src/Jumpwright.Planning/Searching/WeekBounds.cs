@@ -18,6 +18,7 @@ internal sealed class WeekBounds
     private readonly PlanRequest _request;
     private readonly AthleteRequest _who;
     private readonly ImmutableDictionary<(string Kit, string Session), long> _prices;
+    private readonly ImmutableDictionary<(string Kit, string Session), long> _kit;
     private readonly ImmutableDictionary<(string Session, string Exercise, int Literal), long> _extra = [];
     private readonly ImmutableArray<IGrouping<NodaTime.LocalDate, SessionSlot>> _weeks = [];
     private readonly long _constant;
@@ -36,6 +37,7 @@ internal sealed class WeekBounds
         _request = squad.Request;
         _who = squad.Athletes[athlete];
         _prices = prices;
+        _kit = squad.KitSeconds;
         if (relaxation.IsSolved)
         {
             (_extra, _constant) = relaxation.Untied(Fine);
@@ -79,6 +81,7 @@ internal sealed class WeekBounds
         Scope scope = new()
         {
             Only = [own],
+            KitSeconds = _kit,
             Prices = _prices.Where(p => ids.Contains(p.Key.Session)).ToImmutableDictionary(),
             Fine = Fine,
             Extra = _extra.Where(e => ids.Contains(e.Key.Session)).ToImmutableDictionary(),

@@ -24,6 +24,19 @@ public class ReplanningTests
             s.Athletes.SelectMany(a => a.Items.Select(i => (s.Slot.Id, a.AthleteId, i.Dose.ExerciseId, i.Sets)))
         );
 
+    /// <summary>Who of the others does what from when to when, in every session.</summary>
+    private static ImmutableArray<(string, string, string, double, double)> StationsOfOthers(Plan plan, string but) =>
+        [
+            .. plan
+                .Sessions.SelectMany(s =>
+                    s.Rotation.SelectMany(r =>
+                        r.AthleteIds.Where(a => a != but)
+                            .Select(a => (s.Slot.Id, a, r.ExerciseId, r.StartMin, r.EndMin))
+                    )
+                )
+                .Order(),
+        ];
+
     private static AthleteRequest Sore(AthleteRequest who, Tissue tissue, int tier) =>
         who with
         {
@@ -72,6 +85,8 @@ public class ReplanningTests
         Assert.NotEmpty(after.Changes);
         Assert.All(after.Changes, c => Assert.Equal("a03", c.AthleteId));
         Assert.All(after.Changes, c => Assert.NotEmpty(c.Because));
+        Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
+        Assert.Equal(StationsOfOthers(before, "a03"), StationsOfOthers(after.Plan, "a03"));
         Assert.All(
             Three,
             s =>

@@ -72,9 +72,13 @@ public sealed class RecoveryHours : Limit
             from tissue in Enum.GetValues<Tissue>()
             let hours = OrderOfWork.RecoveryHoursOf(placed.Exercise, tissue)
             where hours > 0
-            group hours by (placed.Who, Tissue: tissue, placed.Slot) into g
-            select (g.Key.Who, g.Key.Tissue, g.Key.Slot, Hours: g.Max());
-        foreach (var row in demanding.GroupBy(d => (d.Who, d.Tissue)))
+            group (placed.Who, placed.Slot, Hours: hours) by (
+                placed.Who.Athlete.Id,
+                Tissue: tissue,
+                Session: placed.Slot.Id
+            ) into g
+            select (g.First().Who, g.Key.Tissue, g.First().Slot, Hours: g.Max(h => h.Hours));
+        foreach (var row in demanding.GroupBy(d => (d.Who.Athlete.Id, d.Tissue)))
         {
             var inTime = row.OrderBy(d => d.Slot.StartUtc).ToList();
             for (int i = 0; i < inTime.Count; i++)
@@ -82,7 +86,7 @@ public sealed class RecoveryHours : Limit
                 for (int j = i + 1; j < inTime.Count; j++)
                 {
                     yield return (
-                        row.Key.Who,
+                        inTime[i].Who,
                         row.Key.Tissue,
                         inTime[i].Slot,
                         inTime[j].Slot,
