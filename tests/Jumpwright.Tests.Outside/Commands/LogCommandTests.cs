@@ -102,6 +102,78 @@ public class LogCommandTests
         Assert.Contains("sample, n − 1", run.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// Trials of a proposed test that come by file are held against the rule of the test as it was offered before that day: what was
+    /// measured on the day has answered its question since, and what was felt on it may have closed it.
+    /// </summary>
+    [Fact]
+    public async Task From_TrialsOfATestByFile_AreHeldAgainstTheRuleOfTheTestThatWasOffered()
+    {
+        const string columns =
+            "athlete,date,session,exercise,sets,reps,contacts,landing_faults,pain_during,pain_next_morning,effort_rpe,set,session_minutes,height_m,pain_site_new\n";
+        string[] earned =
+        [
+            "snap-down",
+            "ankle-bounce",
+            "seat-rise",
+            "low-box-jump",
+            "low-pogo",
+            "jump-and-stick",
+            "low-drop-landing",
+            "countermovement-jump",
+            "squat-jump",
+            "box-jump",
+            "pogo-hop",
+            "single-leg-forward-hop",
+            "snap-down-to-one-leg",
+            "low-hop-and-stick",
+        ];
+        using WorkFolder folder = Squad()
+            .With(
+                "completed.csv",
+                columns
+                    + string.Concat(
+                        from day in new[] { "2026-12-22", "2026-12-26", "2026-12-30" }
+                        from exercise in earned
+                        select $"a01,{day},,{exercise},1,4,4,0,0,0,4,,,,\n"
+                    )
+            )
+            .With(
+                "screens.csv",
+                "athlete,date,test,side,value,unit,trial,assessor,note\na01,2027-01-02,landing-screen,both,2,faults,1,coach,\n"
+                    + "a01,2027-01-04,heel-raises,left,30,reps,1,coach,\na01,2027-01-04,heel-raises,right,30,reps,1,coach,\n"
+            )
+            .With("symptoms.csv", Symptoms + "a01,2027-01-04,knee,left,,,pain,during,3,\n")
+            .With(
+                "tests.csv",
+                columns
+                    + "a01,2027-01-04,2027-01-04-pm,squat-jump,1,1,1,0,0,0,4,1,45,0.30,\n"
+                    + "a01,2027-01-04,2027-01-04-pm,squat-jump,1,1,1,0,0,0,4,2,45,0.22,\n"
+                    + "a01,2027-01-04,2027-01-04-pm,squat-jump,1,1,1,0,0,0,4,3,45,0.29,\n"
+                    + "a01,2027-01-04,2027-01-04-pm,low-pogo,1,1,1,0,0,0,4,1,45,,no\n"
+                    + "a01,2027-01-04,2027-01-04-pm,low-pogo,1,1,1,0,1,0,4,2,45,,yes\n"
+            );
+        CommandRun run = await CommandRun.Of(
+            "log",
+            folder.Path,
+            "--add",
+            folder.At("tests.csv"),
+            "--from",
+            "2027-01-04",
+            "--weeks",
+            "1"
+        );
+
+        Assert.True(run.Exit == 0, run.Errors);
+        Assert.Contains("5 rows added", run.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "Test, squat-jump, trial 2: the height fell from 30.0 to 26.0 cm, by more than 10 %, and it went on.",
+            run.Output,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("Test, low-pogo, trial 2: it hurt in a new place.", run.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task NeitherAddNorFrom_IsUsage()
     {

@@ -25,6 +25,7 @@ public class ProposedTestTests(ITestOutputHelper output)
     {
         var offered = new SortedDictionary<string, int>(StringComparer.Ordinal);
         var refused = new Dictionary<string, int>(StringComparer.Ordinal);
+        int lacking = 0;
         for (int squad = 0; squad < 1000; squad++)
         {
             // Every weekday in turn.
@@ -45,11 +46,19 @@ public class ProposedTestTests(ITestOutputHelper output)
                     {
                         tests.Add(test);
                         offered[offer.Question] = offered.GetValueOrDefault(offer.Question) + 1;
+                        if (test.Ask.InsteadOfBar is { } kit)
+                        {
+                            offered[kit] = offered.GetValueOrDefault(kit) + 1;
+                        }
+
                         string? breach = Breach(test, history, ladder, rulings, drawn);
                         Assert.True(breach is null, $"squad {squad} {history.Athlete.Id}: {test.Because} {breach}");
                     }
                     else
                     {
+                        lacking += no.Sentence.Contains("light dumbbells or a weight vest", StringComparison.Ordinal)
+                            ? 1
+                            : 0;
                         string why = $"{offer.Question}, {no.Brief ?? no.Sentence[..Math.Min(40, no.Sentence.Length)]}";
                         refused[why] = refused.GetValueOrDefault(why) + 1;
                     }
@@ -65,6 +74,9 @@ public class ProposedTestTests(ITestOutputHelper output)
             "refused "
                 + string.Join("; ", refused.OrderByDescending(r => r.Value).Take(40).Select(r => $"{r.Key}: {r.Value}"))
         );
+        // Whoever is too light for the bar is offered what the kit has instead, or told what is missing.
+        Assert.True(offered.GetValueOrDefault("light-dumbbells") + offered.GetValueOrDefault("weight-vest") > 0);
+        Assert.True(lacking > 0);
         Assert.All(
             (string[])["drop height", "load of a jump", "maximum of the heavy pull", "run-up speed"],
             question => Assert.InRange(offered.GetValueOrDefault(question), 10, 1900)

@@ -19,6 +19,10 @@ internal sealed record NextTestJson(
     [property: JsonPropertyName("stop")] TestStopJson? Stop
 )
 {
+    /// <summary>Kit that makes the load where the bar is too heavy; null: the bar.</summary>
+    [JsonPropertyName("instead_of_bar")]
+    public string? InsteadOfBar { get; init; }
+
     public static NextTestJson Of(TestOffer offer) =>
         offer.Test.TryGet(out TestProposal? test, out Refusal? refusal)
             ? new(
@@ -34,5 +38,8 @@ internal sealed record NextTestJson(
                 test.DoubtLeft,
                 TestStopJson.Of(test.Stop)
             )
+            {
+                InsteadOfBar = test.Ask.InsteadOfBar,
+            }
             : new(offer.Question, Offered: false, refusal.Sentence, null, null, null, null, null, null, null, null);
 }
