@@ -21,6 +21,9 @@ public sealed record Finding(
     Source Source
 )
 {
-    /// <summary>How many more trials would settle it if the mean stays; null when settled, not tested, or settled by no number of them.</summary>
-    public int? MoreTrials { get; init; }
+    /// <summary>
+    /// How many trials on one day would settle it if the mean stays: what decides is the mean of the latest day. Null when settled, not
+    /// tested, or settled by no number of them.
+    /// </summary>
+    public int? TrialsToSettle { get; init; }
 }

@@ -10,19 +10,19 @@ public class ProfilingTests
     private const string Contact = MeasureNames.ContactTime;
     private const string Rsi = MeasureNames.ReactiveStrengthIndex;
 
-    /// <summary>As many more trials as are named settle it where the mean stays; one fewer does not.</summary>
+    /// <summary>As many trials on one day as are named settle it where the mean stays; one fewer does not.</summary>
     [Fact]
-    public void MoreTrials_AsManyAsNamed_SettleIt()
+    public void TrialsToSettle_AsManyAsNamed_SettleIt()
     {
         Finding once = Story.Untested.Screened("landing-screen", 4)[Quality.Landing];
-        int more = Assert.NotNull(once.MoreTrials);
-        Assert.StartsWith($"{more} more trial", once.NextTest, StringComparison.Ordinal);
-        Assert.InRange(more, 2, 12);
-        Assert.Equal(FindingVerdict.Unclear, After(more - 1).Verdict);
-        Assert.Equal(FindingVerdict.Sound, After(more).Verdict);
+        int trials = Assert.NotNull(once.TrialsToSettle);
+        Assert.StartsWith($"{trials} trials of the landing screen", once.NextTest, StringComparison.Ordinal);
+        Assert.InRange(trials, 3, 13);
+        Assert.Equal(FindingVerdict.Unclear, After(trials - 1).Verdict);
+        Assert.Equal(FindingVerdict.Sound, After(trials).Verdict);
 
         static Finding After(int trials) =>
-            Story.Untested.Times(1 + trials, s => s.Screened("landing-screen", 4))[Quality.Landing];
+            Story.Untested.Times(trials, s => s.Screened("landing-screen", 4))[Quality.Landing];
     }
 
     [Fact]
@@ -77,10 +77,10 @@ public class ProfilingTests
         };
         Finding finding = story[quality];
         Assert.True(verdict == finding.Verdict, $"{finding.Verdict} ({finding.Probability:0.00}): {finding.Sentence}");
-        Assert.True(verdict == FindingVerdict.Unclear || finding.MoreTrials is null);
+        Assert.True(verdict == FindingVerdict.Unclear || finding.TrialsToSettle is null);
         if (verdict == FindingVerdict.Unclear)
         {
-            Assert.Matches("more trial|[Aa]nother day", finding.NextTest);
+            Assert.Matches("more than so far|[Aa]nother day|further trials", finding.NextTest);
         }
 
         if (verdict is not FindingVerdict.NotTested)

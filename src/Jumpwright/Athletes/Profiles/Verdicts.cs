@@ -30,14 +30,14 @@ internal static class Verdicts
         };
         (string? next, int? more) =
             verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null);
-        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source) { MoreTrials = more };
+        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source) { TrialsToSettle = more };
     }
 
     /// <summary>
-    /// What would settle it: so many more trials of each measure, if the means stay; or, where the device alone leaves too much doubt,
+    /// What would settle it: so many trials of each measure on one day, if the means stay; or, where the device alone leaves too much doubt,
     /// another day or device. Only the scatter from trial to trial shrinks with trials.
     /// </summary>
-    private static (string Next, int? More) Settling(
+    private static (string Next, int? Trials) Settling(
         double limits,
         double soundBelow,
         string test,
@@ -69,14 +69,20 @@ internal static class Verdicts
             .Require();
         return needed.More switch
         {
-            { } n and > 0 => ($"{n} more trial{(n == 1 ? "" : "s")} of {test}, if the mean stays where it is", n),
-            _ when needed.Value("certainty_then").Value >= wished => ("One more trial of " + test, 1),
+            { } n and > 0 => (
+                $"{trials + n} trials of {test} on one day, {n} more than so far, if the mean stays where it is",
+                trials + n
+            ),
+            _ when needed.Value("certainty_then").Value >= wished => (
+                $"{trials + 1} trials of {test} on one day, one more than so far",
+                trials + 1
+            ),
             _ when share < 0.5 => (
                 $"Another day or another device, since more trials of the same would not settle it: {test}",
                 null
             ),
             _ => (
-                $"More than {TrialsNeeded.Most} more trials of {test}: it lies too near what is wished, so decide on the careful side",
+                $"More than {TrialsNeeded.Most} further trials of {test}: it lies too near what is wished, so decide on the careful side",
                 null
             ),
         };

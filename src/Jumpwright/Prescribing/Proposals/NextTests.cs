@@ -141,14 +141,18 @@ public static class NextTests
         foreach ((string exercise, int trials, double? dropM) in Jumps(finding.Quality))
         {
             // So many as would settle it, where that is no more than a test usually has twice over.
-            int asked = finding.MoreTrials is { } more and <= 2 * Trials ? Math.Max(more, 1) : trials;
+            int asked = finding.TrialsToSettle is { } needed and <= 2 * Trials ? Math.Max(needed, Trials) : trials;
             Outcome<TestProposal> test = Make(
                 athlete,
                 new TestAsk(exercise, trials == Trials ? asked : trials) { DropM = dropM },
                 gate,
                 finding.Verdict == FindingVerdict.Unclear
                     ? $"{Question(finding.Quality)} isn't settled"
-                        + (finding.MoreTrials is { } n ? $", and {n} more would settle it if the mean stays" : "")
+                        + (
+                            finding.TrialsToSettle is { } n && n <= asked
+                                ? ", and so many would settle it if the mean stays"
+                                : ""
+                        )
                     : $"a first look at {Question(finding.Quality)}"
             );
             if (test.TryGet(out _, out Refusal? no))
