@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Jumpwright.Simulation.Foreign;
 using Jumpwright.Simulation.Profiles;
 using Jumpwright.Simulation.Validating;
 
@@ -14,6 +15,10 @@ internal sealed class ValidateCommand : ITaughtCommand
                 (
                     "jumpwright validate --each 2000 --write docs/validation.md",
                     "18,000 varied recordings, kept in a file"
+                ),
+                (
+                    "jumpwright validate --foreign --each 200",
+                    "the same on a second population, made by other mechanics, so that measuring is not fitted to one simulator"
                 ),
                 (
                     "jumpwright validate --profiles",
@@ -39,6 +44,10 @@ internal sealed class ValidateCommand : ITaughtCommand
         {
             Description = "Validate what is made of measures instead: levels, bands, alarms, drop heights, next tests.",
         };
+        var foreign = new Option<bool>("--foreign")
+        {
+            Description = "Take the second population, made by other mechanics, instead.",
+        };
         var command = new Command(
             "validate",
             "Simulates recordings with exact truth, good and spoiled, measures them through the same doors as real ones, "
@@ -48,12 +57,14 @@ internal sealed class ValidateCommand : ITaughtCommand
             file,
             each,
             profiles,
+            foreign,
         };
         command.SetAction(
             async (parsed, cancel) =>
             {
-                string page = parsed.GetValue(profiles)
-                    ? (await Task.Run(() => ProfileReport.Run(), cancel)).Markdown()
+                string page =
+                    parsed.GetValue(profiles) ? (await Task.Run(() => ProfileReport.Run(), cancel)).Markdown()
+                    : parsed.GetValue(foreign) ? await Foreign(terminal, parsed.GetValue(each), cancel)
                     : await Recordings(terminal, parsed.GetValue(each), cancel);
                 if (parsed.GetValue(file) is { } path)
                 {
@@ -66,6 +77,17 @@ internal sealed class ValidateCommand : ITaughtCommand
             }
         );
         return command;
+    }
+
+    private static async Task<string> Foreign(Terminal terminal, int each, CancellationToken cancel)
+    {
+        int count = Math.Clamp(each, 1, 100_000);
+        ForeignReport report = await WorkProgress.OfPart(
+            terminal,
+            "Validating",
+            told => ForeignReport.Run(count, told, cancel: cancel)
+        );
+        return report.Markdown($"./jumpwright validate --foreign --each {count} --write docs/validation-foreign.md");
     }
 
     private static async Task<string> Recordings(Terminal terminal, int each, CancellationToken cancel)

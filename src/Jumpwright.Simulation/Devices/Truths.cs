@@ -12,6 +12,9 @@ public static class Truths
 {
     private const double G = Gravity.MetresPerSecondSquared;
 
+    /// <summary>No landing takes longer from touch-down to its lowest point, s.</summary>
+    private const double LongestFallS = 0.6;
+
     /// <summary>The truth of a recording of that motion.</summary>
     /// <param name="motion">The motion.</param>
     /// <param name="settings">The device; its cut takes away what was not recorded.</param>
@@ -41,6 +44,16 @@ public static class Truths
         {
             found[MeasureNames.PeakLandingForce] = m.PeakForce(touch, end).Value;
             found[MeasureNames.LandingNetImpulse] = -motion.Motion.SystemMassKg * m.At(touch).VelocityMS;
+            if (settings.TwoPlates && motion.Task != JumpTask.SnapDown)
+            {
+                found[MeasureNames.AsymmetryLandingImpulse] = Asymmetry(
+                    motion,
+                    settings,
+                    touch,
+                    m.Lowest(touch, Math.Min(touch + LongestFallS, end)).TimeS
+                );
+            }
+
             if (TimeToStabilisation(m, touch, end) is { } settled)
             {
                 found[MeasureNames.TimeToStabilisation] = settled;

@@ -27,7 +27,7 @@ public sealed record ValidationReport(
     ImmutableArray<SpoiledResult> Spoiled
 )
 {
-    private static readonly string[] Order =
+    internal static readonly string[] Order =
     [
         MeasureNames.JumpHeight,
         MeasureNames.JumpHeightFlightTime,
@@ -53,6 +53,7 @@ public sealed record ValidationReport(
         MeasureNames.LandingNetImpulse,
         MeasureNames.AsymmetryBrakingImpulse,
         MeasureNames.AsymmetryPropulsiveImpulse,
+        MeasureNames.AsymmetryLandingImpulse,
     ];
 
     /// <summary>Words of the conditions that the table by what was added groups by.</summary>
@@ -69,7 +70,7 @@ public sealed record ValidationReport(
         "ends early",
     ];
 
-    private static readonly string[] Watched =
+    internal static readonly string[] Watched =
     [
         MeasureNames.JumpHeight,
         MeasureNames.JumpHeightFlightTime,
@@ -169,20 +170,7 @@ public sealed record ValidationReport(
             Errors(page, ErrorSummary.Of(task, Order));
         }
 
-        page.Append(
-            "### By sampling rate, all tasks\n\n| rate, Hz | measure | n | coverage | median u | 95 % limits |\n|---|---|---|---|---|---|\n"
-        );
-        foreach (IGrouping<double, CaseResult> rate in Varied.GroupBy(r => r.RateHz).OrderBy(g => g.Key))
-        {
-            foreach (ErrorSummary s in ErrorSummary.Of(rate, Watched).Where(s => s.Count > 1))
-            {
-                page.Append(
-                    $"| {rate.Key:0} | `{s.Name}` | {s.Count} | {Coverage(s)} | {Number(s.MedianUncertainty, s.Unit)} | {Number(s.LowerLimit, s.Unit)} to {Number(s.UpperLimit, s.Unit)} {Shown(s.Unit)} |\n"
-                );
-            }
-        }
-
-        page.Append('\n');
+        Rates(page, Varied);
         page.Append("### By what was added, all tasks\n\n");
         Groups(
             page,
@@ -193,7 +181,10 @@ public sealed record ValidationReport(
                 )
                 .GroupBy(x => x.a, x => x.r)
         );
-        Failures(page);
+        Failures(
+            page,
+            CleanCountermovementJumps.Concat(CleanDropJumps).Concat(CleanOthers).Concat(Disturbed).Concat(Varied)
+        );
         page.Append(
             "## Spoiled recordings\n\nHalf countermovement jumps, half drop jumps, clean before they were spoiled.\n\n| defect | what | recordings | refused | silent failures | first sentence |\n|---|---|---|---|---|---|\n"
         );
@@ -207,6 +198,24 @@ public sealed record ValidationReport(
         return page.ToString();
     }
 
+    internal static void Rates(StringBuilder page, ImmutableArray<CaseResult> results)
+    {
+        page.Append(
+            "### By sampling rate, all tasks\n\n| rate, Hz | measure | n | coverage | median u | 95 % limits |\n|---|---|---|---|---|---|\n"
+        );
+        foreach (IGrouping<double, CaseResult> rate in results.GroupBy(r => r.RateHz).OrderBy(g => g.Key))
+        {
+            foreach (ErrorSummary s in ErrorSummary.Of(rate, Watched).Where(s => s.Count > 1))
+            {
+                page.Append(
+                    $"| {rate.Key:0} | `{s.Name}` | {s.Count} | {Coverage(s)} | {Number(s.MedianUncertainty, s.Unit)} | {Number(s.LowerLimit, s.Unit)} to {Number(s.UpperLimit, s.Unit)} {Shown(s.Unit)} |\n"
+                );
+            }
+        }
+
+        page.Append('\n');
+    }
+
     private static void Clean(StringBuilder page, string title, ImmutableArray<CaseResult> results, string how)
     {
         page.Append($"## {title}\n\n{results.Length} recordings. {how}\n\n");
@@ -216,7 +225,7 @@ public sealed record ValidationReport(
         Errors(page, ErrorSummary.Of(results, Order));
     }
 
-    private static void Counts(StringBuilder page, string name, ImmutableArray<CaseResult> results)
+    internal static void Counts(StringBuilder page, string name, ImmutableArray<CaseResult> results)
     {
         int values = results.Sum(r => r.Values.Length);
         int doubtful = results.Sum(r => r.Values.Count(v => v.Doubtful));
@@ -227,7 +236,7 @@ public sealed record ValidationReport(
     }
 
     /// <summary>The watched measures of each group, a line each.</summary>
-    private static void Groups(StringBuilder page, string what, IEnumerable<IGrouping<string, CaseResult>> groups)
+    internal static void Groups(StringBuilder page, string what, IEnumerable<IGrouping<string, CaseResult>> groups)
     {
         page.Append(
             $"| {what} | recordings | refused | silent | measure | n | doubtful | bias | 95 % limits | coverage of ±2u | median u | unit |\n|---|---|---|---|---|---|---|---|---|---|---|---|\n"
@@ -248,7 +257,7 @@ public sealed record ValidationReport(
         page.Append('\n');
     }
 
-    private static void Errors(StringBuilder page, IEnumerable<ErrorSummary> summaries)
+    internal static void Errors(StringBuilder page, IEnumerable<ErrorSummary> summaries)
     {
         page.Append(
             "| measure | n | doubtful | bias | 95 % limits | worst | coverage of ±2u | median u | unit |\n|---|---|---|---|---|---|---|---|---|\n"
@@ -269,16 +278,11 @@ public sealed record ValidationReport(
         page.Append('\n');
     }
 
-    private void Failures(StringBuilder page)
+    internal static void Failures(StringBuilder page, IEnumerable<CaseResult> results)
     {
         ImmutableArray<(CaseResult Case, ComparedValue Value)> all =
         [
-            .. CleanCountermovementJumps
-                .Concat(CleanDropJumps)
-                .Concat(CleanOthers)
-                .Concat(Disturbed)
-                .Concat(Varied)
-                .SelectMany(r => r.SilentFailures().Select(v => (r, v))),
+            .. results.SelectMany(r => r.SilentFailures().Select(v => (r, v))),
         ];
         page.Append($"## Silent failures\n\n{all.Length} values.");
         if (all.IsEmpty)
@@ -303,7 +307,7 @@ public sealed record ValidationReport(
         page.Append('\n');
     }
 
-    private static string Coverage(ErrorSummary s)
+    internal static string Coverage(ErrorSummary s)
     {
         (double low, double high) = s.CoverageInterval();
         return string.Create(
@@ -315,7 +319,7 @@ public sealed record ValidationReport(
     private static string Percent(int part, int whole) =>
         whole == 0 ? "–" : string.Create(CultureInfo.InvariantCulture, $"{100.0 * part / whole:0.0} %");
 
-    private static string Shown(string unit) =>
+    internal static string Shown(string unit) =>
         unit switch
         {
             "m" => "mm",
@@ -323,7 +327,7 @@ public sealed record ValidationReport(
             _ => unit,
         };
 
-    private static string Number(double value, string unit)
+    internal static string Number(double value, string unit)
     {
         double shown = unit is "m" or "s" ? value * 1000 : value;
         string format = Math.Abs(shown) switch

@@ -18,14 +18,20 @@ internal readonly record struct EmptyPlate(
     int Samples
 )
 {
-    /// <summary>A plate that was never empty may be off by this much, N: what a plate drifts after it was zeroed.</summary>
-    private const double UnknownZeroN = 3;
+    /// <summary>A plate that was never empty may be off by this much, N: what a plate drifts after it was zeroed (house estimate).</summary>
+    private const double UnknownZeroN = 2.5;
 
     /// <summary>No usable plate drifts faster, N/s.</summary>
     private const double MostDriftNS = 3;
 
     /// <summary>Hum and ringing make neighbours alike, so that a mean is less sure than of as many independent samples (house estimate).</summary>
     private const double ZeroAlike = 1.5;
+
+    /// <summary>A zero's wander is looked for in means over so long, s, if there are as many; noise is at most so many times less sure for it.</summary>
+    private const double WanderBlockS = 0.1;
+
+    private const int FewestBlocks = 6;
+    private const double MostWander = 12;
 
     private const double RingingS = 0.08;
     private const double EdgeS = 0.02;
@@ -37,6 +43,10 @@ internal readonly record struct EmptyPlate(
 
     /// <summary>Stepping on and off loads a plate slowly: where nobody flies, up to this long before and after is left out, s.</summary>
     private const double StepS = 0.3;
+
+    /// <summary>The same for the sum of so many plates: each has a zero of its own where none was ever seen.</summary>
+    public EmptyPlate OfSum(int plates) =>
+        Samples > 0 ? this : this with { ZeroUncertaintyN = ZeroUncertaintyN * Math.Sqrt(plates) };
 
     public static EmptyPlate Of(
         ReadOnlySpan<double> forceN,
@@ -53,6 +63,15 @@ internal readonly record struct EmptyPlate(
         double times = 0;
         double timeSquares = 0;
         double products = 0;
+        int block = Math.Max((int)(WanderBlockS * rateHz), 4);
+        double inBlock = 0;
+        double blockSum = 0;
+        double blocks = 0;
+        double blockMeans = 0;
+        double blockSquares = 0;
+        double blockTimes = 0;
+        double blockTimeSquares = 0;
+        double blockProducts = 0;
         double middle = forceN.Length / 2.0;
         double shift = rough.ZeroN;
         double most =
@@ -86,7 +105,22 @@ internal readonly record struct EmptyPlate(
                 timeSquares += t * t;
                 products += t * f;
                 n++;
+                blockSum += f;
+                if (++inBlock == block)
+                {
+                    double m = blockSum / block;
+                    double at = t - (block / 2.0 / rateHz);
+                    blocks++;
+                    blockMeans += m;
+                    blockSquares += m * m;
+                    blockTimes += at;
+                    blockTimeSquares += at * at;
+                    blockProducts += at * m;
+                    (inBlock, blockSum) = (0, 0);
+                }
             }
+
+            (inBlock, blockSum) = (0, 0);
 
             from = k < contacts.Count ? contacts[k].Samples.To : to;
         }
@@ -101,14 +135,25 @@ internal readonly record struct EmptyPlate(
         double meanTime = times / n;
         double spread = Math.Max(timeSquares - (n * meanTime * meanTime), 1e-9);
         double drift = (products - (n * meanTime * mean)) / spread;
+        // A zero that wanders shows in means of a tenth of a second: they differ from their line by more than white noise would.
+        double wander = 1;
+        if (blocks >= FewestBlocks)
+        {
+            double spanned = Math.Max(blockTimeSquares - (blockTimes * blockTimes / blocks), 1e-9);
+            double along = blockProducts - (blockTimes * blockMeans / blocks);
+            double left = blockSquares - (blockMeans * blockMeans / blocks) - (along * along / spanned);
+            double seen = Math.Max(left, 0) / (blocks - 2);
+            wander = Math.Clamp(Math.Sqrt(seen * block) / (deviation + 0.05), 1, MostWander);
+        }
+
         // Hum and ringing make neighbours alike: count one independent sample in four.
-        double driftU = (ZeroAlike * (deviation + 0.05) / Math.Sqrt(spread)) + (0.05 / Math.Sqrt(spread / n));
+        double driftU = (ZeroAlike * wander * (deviation + 0.05) / Math.Sqrt(spread)) + (0.05 / Math.Sqrt(spread / n));
         if (driftU > MostDriftNS)
         {
             (drift, driftU) = (0, MostDriftNS);
         }
 
-        double zeroU = (ZeroAlike * deviation / Math.Sqrt(n)) + 0.02;
+        double zeroU = (ZeroAlike * wander * deviation / Math.Sqrt(n)) + 0.02;
         return new EmptyPlate(shift + mean, zeroU, deviation, middle + (meanTime * rateHz), drift, driftU, (int)n);
     }
 }

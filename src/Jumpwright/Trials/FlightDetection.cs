@@ -66,26 +66,117 @@ internal static class FlightDetection
     /// <summary>Nor may it where ringing leaves the edge no surer than this, s.</summary>
     private const double MostRingingS = 0.0016;
 
+    /// <summary>Nor where all that speaks for an edge leaves it no surer than this: two of them move a height by a centimetre, s.</summary>
+    private const double MostUnsureS = 0.0024;
+
     /// <summary>Farther apart, nothing that rests on the edge may be decided from (25 mm/s of take-off velocity), s.</summary>
     private const double UnsettledS = 0.0025;
+
+    /// <summary>Where the zero near an edge is read, from and to this long beyond it, s; how far off it may be, N.</summary>
+    private const double LocalFromS = 0.012;
+
+    private const double LocalToS = 0.08;
+    private const double LocalMostN = 8;
+
+    /// <summary>Unrest is the greatest of some dozen samples: so many standard deviations of one.</summary>
+    private const double UnrestNoises = 2.5;
+
+    /// <summary>Ringing is no white noise: so much of it, over the steepness of an edge, moves the edge (house estimate, held by validation).</summary>
+    private const double RingingMoves = 0.35;
+
+    private const double SteepS = 0.005;
+
+    /// <summary>How soon after a take-off a plate swings below nothing, s; how long it may take to follow, s.</summary>
+    private const double SwingS = 0.008;
+
+    private const double LongestSwingS = 0.0015;
+
+    /// <summary>So much of that moves an edge (house estimate, held by validation).</summary>
+    private const double SwingMoves = 0.8;
+
+    /// <summary>So far a zero wanders from its mean, N (house estimate).</summary>
+    private const double LocalN = 0.7;
 
     /// <summary>The contacts in order of time.</summary>
     /// <param name="forceN">Total force, zero not corrected, N.</param>
     /// <param name="rateHz">Sampling rate, Hz.</param>
     /// <param name="levels">Rough levels of the plate.</param>
-    public static List<Contact> Contacts(ReadOnlySpan<double> forceN, double rateHz, PlateLevels levels)
+    /// <param name="emptyNoiseN">Deviation of the empty plate's samples, N; null for a first look.</param>
+    public static List<Contact> Contacts(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        PlateLevels levels,
+        double? emptyNoiseN = null
+    )
     {
         double loaded = levels.ZeroN + Math.Max(Math.Max(LoadedPart * levels.LoadN, 6 * levels.NoiseN), 15);
         List<Stretch> runs = Runs(forceN, loaded, Math.Max((int)(ShortestRunS * rateHz), 4));
         var contacts = new List<Contact>(runs.Count);
         foreach (Stretch run in runs)
         {
-            Instant? touchDown = run.From == 0 ? null : Edge(forceN, rateHz, run.From, -1, levels);
-            Instant? takeOff = run.To == forceN.Length ? null : Edge(forceN, rateHz, run.To - 1, +1, levels);
+            Instant? touchDown = run.From == 0 ? null : Edge(forceN, rateHz, run.From, -1, levels, emptyNoiseN);
+            Instant? takeOff =
+                run.To == forceN.Length ? null : Edge(forceN, rateHz, run.To - 1, +1, levels, emptyNoiseN);
             contacts.Add(new Contact(run, touchDown, takeOff));
         }
 
+        if (emptyNoiseN is { } noise && Swing(forceN, rateHz, levels, noise, contacts) is > 0 and var swingS)
+        {
+            for (int k = 0; k < contacts.Count; k++)
+            {
+                contacts[k] = contacts[k] with
+                {
+                    TouchDown = Widened(contacts[k].TouchDown, swingS),
+                    TakeOff = Widened(contacts[k].TakeOff, swingS),
+                };
+            }
+        }
+
         return contacts;
+    }
+
+    private static Instant? Widened(Instant? instant, double swingS) =>
+        instant is { } it
+            ? it with
+            {
+                UncertaintyS = PushMeasures.Quadrature(it.UncertaintyS, SwingMoves * swingS),
+            }
+            : null;
+
+    /// <summary>
+    /// How long a plate takes to follow an edge, s: after a take-off it swings below nothing by the edge's steepness times that.
+    /// Nobody pulls a plate up, so that every dip is the plate's own; its touch-downs are seen through the same swing.
+    /// </summary>
+    private static double Swing(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        PlateLevels levels,
+        double noiseN,
+        List<Contact> contacts
+    )
+    {
+        double sum = 0;
+        int n = 0;
+        foreach (Contact contact in contacts)
+        {
+            if (contact.TakeOff is not { } takeOff)
+            {
+                continue;
+            }
+
+            int first = (int)Math.Ceiling(takeOff.Sample);
+            double dip = 0;
+            for (int i = first; i < Math.Min(first + Math.Max((int)(SwingS * rateHz), 2), forceN.Length); i++)
+            {
+                dip = Math.Max(dip, levels.ZeroN - forceN[i]);
+            }
+
+            dip = Math.Max(dip - (3 * noiseN), 0);
+            sum += Math.Min(dip / Steepness(forceN, rateHz, first, 1, levels), LongestSwingS);
+            n++;
+        }
+
+        return n == 0 ? 0 : sum / n;
     }
 
     private static List<Stretch> Runs(ReadOnlySpan<double> forceN, double loaded, int shortest)
@@ -138,11 +229,44 @@ internal static class FlightDetection
     /// shows right after (a plate rings, mains hum) raises the level below which the edge is not believed; from there the
     /// edge's straight part is drawn on to zero.
     /// </summary>
-    private static Instant Edge(ReadOnlySpan<double> forceN, double rateHz, int last, int way, PlateLevels levels)
+    private static Instant Edge(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int last,
+        int way,
+        PlateLevels levels,
+        double? emptyNoiseN
+    )
     {
         double quiet = Math.Max(Math.Max(4 * levels.NoiseN, EdgePart * levels.LoadN), 4);
         double unrest = RingingGrowth * Unrest(forceN, rateHz, last, way, levels.ZeroN, quiet);
         double low = Math.Max(quiet, Math.Min(unrest, HighestPart * levels.LoadN));
+        if (
+            unrest < RingingShows * quiet
+            && emptyNoiseN is { } empty
+            && FirstBelow(forceN, rateHz, last, way, levels, levels.ZeroN + low) is { } first
+            && unrest / RingingGrowth is var beyond
+            && Math.Max(empty, beyond / UnrestNoises) is var noise
+            && EdgeFit.Of(
+                forceN,
+                rateHz,
+                first,
+                way,
+                LocalZero(forceN, rateHz, first, way, levels.ZeroN, noise),
+                noise,
+                levels.LoadN
+            )
+                is { } fitted
+        )
+        {
+            double rings = Math.Sqrt(Math.Max((beyond * beyond) - (9 * empty * empty), 0));
+            double u = PushMeasures.Quadrature(
+                fitted.UncertaintyS,
+                RingingMoves * rings / Steepness(forceN, rateHz, first, way, levels)
+            );
+            return fitted with { UncertaintyS = u, Unsettled = u > MostUnsureS };
+        }
+
         Instant edge = EdgeAbove(forceN, rateHz, last, way, levels, levels.ZeroN + low, out double slope);
 
         // On a ringing plate the last samples may be the plate's, not the person's: what the force farther up says must agree.
@@ -193,23 +317,7 @@ internal static class FlightDetection
     {
         double step = 1 / rateHz;
         slope = 0;
-
-        // From well inside outwards to the first sample below.
-        int inside = last;
-        int most = Math.Max((int)(InsideS * rateHz), 3);
-        double well = levels.ZeroN + (0.5 * levels.LoadN);
-        for (int k = 0; k < most && inside - way >= 0 && inside - way < forceN.Length && forceN[inside] < well; k++)
-        {
-            inside -= way;
-        }
-
-        int i = inside;
-        while (i >= 0 && i < forceN.Length && forceN[i] >= low)
-        {
-            i += way;
-        }
-
-        if (i < 0 || i >= forceN.Length)
+        if (FirstBelow(forceN, rateHz, last, way, levels, low) is not { } i)
         {
             return new Instant(last, ShortestRunS);
         }
@@ -300,6 +408,71 @@ internal static class FlightDetection
             EdgeShapeS
         );
         return new Instant(i - (way * k1), Math.Min(u, 0.01));
+    }
+
+    /// <summary>From well inside an edge outwards to the first sample below a level; null where the recording ends before.</summary>
+    private static int? FirstBelow(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int last,
+        int way,
+        PlateLevels levels,
+        double low
+    )
+    {
+        int inside = last;
+        int most = Math.Max((int)(InsideS * rateHz), 3);
+        double well = levels.ZeroN + (0.5 * levels.LoadN);
+        for (int k = 0; k < most && inside - way >= 0 && inside - way < forceN.Length && forceN[inside] < well; k++)
+        {
+            inside -= way;
+        }
+
+        int i = inside;
+        while (i >= 0 && i < forceN.Length && forceN[i] >= low)
+        {
+            i += way;
+        }
+
+        return i < 0 || i >= forceN.Length ? null : i;
+    }
+
+    /// <summary>How steep an edge is at its end, N/s, over five milliseconds.</summary>
+    private static double Steepness(ReadOnlySpan<double> forceN, double rateHz, int first, int way, PlateLevels levels)
+    {
+        int over = Math.Max((int)Math.Round(SteepS * rateHz), 1);
+        double inside = forceN[Math.Clamp(first - (way * (over + 1)), 0, forceN.Length - 1)] - levels.ZeroN;
+        return Math.Max(inside, 0.02 * levels.LoadN) * rateHz / (over + 1);
+    }
+
+    /// <summary>The empty plate's reading near an edge, N: it may have wandered from its mean.</summary>
+    private static double LocalZero(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int first,
+        int way,
+        double zeroN,
+        double noiseN
+    )
+    {
+        double sum = 0;
+        int n = 0;
+        int far = (int)(LocalToS * rateHz);
+        double most = Math.Max(5 * noiseN, LocalMostN);
+        for (int k = (int)(LocalFromS * rateHz); k <= far; k++)
+        {
+            int i = first + (way * k);
+            if (i < 0 || i >= forceN.Length || Math.Abs(forceN[i] - zeroN) > most)
+            {
+                break;
+            }
+
+            sum += forceN[i] - zeroN;
+            n++;
+        }
+
+        double local = Math.Max(noiseN * noiseN, 0.01) * 2;
+        return zeroN + (sum / (n + (local / (LocalN * LocalN))));
     }
 
     /// <summary>Where the least-squares parabola through the sums of an edge meets zero, going outwards; NaN where it is no edge.</summary>

@@ -13,6 +13,11 @@ internal sealed class Plate
 
     private const double PushS = 0.35;
 
+    /// <summary>Empty plates are no quieter, N, unless what they read is cut off; loaded ones then still show noise, N.</summary>
+    private const double CutNoiseN = 0.05;
+
+    private const double LoadedNoiseN = 0.5;
+
     private Plate(
         ForceRecording recording,
         PlateLevels levels,
@@ -52,7 +57,7 @@ internal sealed class Plate
         List<Contact> contacts = FlightDetection.Contacts(raw, recording.RateHz, levels);
         // The trough of a fast unweighting is no empty plate.
         JoinTroughs(raw, recording.RateHz, levels.ZeroN, levels.LoadN, contacts);
-        EmptyPlate empty = EmptyPlate.Of(raw, recording.RateHz, contacts, levels);
+        EmptyPlate empty = EmptyPlate.Of(raw, recording.RateHz, contacts, levels).OfSum(recording.HasTwoPlates ? 2 : 1);
         if (levels.WasEmpty && empty.Samples > 0)
         {
             // Again with the zero and the noise of the empty plate itself.
@@ -60,7 +65,15 @@ internal sealed class Plate
             {
                 ZeroN = empty.ZeroN,
             };
-            contacts = FlightDetection.Contacts(raw, recording.RateHz, levels);
+            double loaded = PlateLevels.LoadedNoise(raw, contacts);
+            // A plate that reads exactly nothing below a limit has no edges to fit: only the part above the limit is there.
+            bool cut = empty.NoiseN < CutNoiseN && loaded > LoadedNoiseN;
+            contacts = FlightDetection.Contacts(
+                raw,
+                recording.RateHz,
+                levels,
+                cut ? null : Math.Max(empty.NoiseN, loaded)
+            );
             JoinTroughs(raw, recording.RateHz, levels.ZeroN, levels.LoadN, contacts);
         }
 

@@ -1,0 +1,70 @@
+using Jumpwright.Trials;
+
+namespace Jumpwright.Tests.Trials;
+
+/// <summary>Edges of the force of every roundness, whose end is known.</summary>
+public class EdgeFitTests
+{
+    private const double LoadN = 700;
+
+    [Theory]
+    [InlineData(0.8)]
+    [InlineData(1.0)]
+    [InlineData(1.3)]
+    [InlineData(1.6)]
+    public void AnEdgeOfAnyPower_EndsWithinThreeOfItsUncertainties_AndThoseAreSmall(double power)
+    {
+        var chance = new Random(7);
+        double sum = 0;
+        int held = 0;
+        const int edges = 60;
+        for (int k = 0; k < edges; k++)
+        {
+            double end = 60 + chance.NextDouble();
+            double overS = 0.03 + (0.05 * chance.NextDouble());
+            double[] force = Edge(end, 1000, overS, power, 1, chance);
+            Instant found = EdgeFit.Of(force, 1000, 63, 1, 0, 1, LoadN)!.Value;
+            double offS = (found.Sample - end) / 1000;
+            sum += offS;
+            held += Math.Abs(offS) <= 2 * found.UncertaintyS ? 1 : 0;
+            Assert.InRange(Math.Abs(offS), 0, (3.5 * found.UncertaintyS) + 0.0001);
+            Assert.InRange(found.UncertaintyS, 0, 0.001);
+        }
+
+        Assert.InRange(Math.Abs(sum / edges), 0, 0.00025);
+        Assert.InRange(held, (int)(0.85 * edges), edges);
+    }
+
+    [Fact]
+    public void ARounderEdge_IsLessSure()
+    {
+        double[] straight = Edge(60.3, 1000, 0.05, 1, 2, new Random(3));
+        double[] round = Edge(60.3, 1000, 0.05, 1.6, 2, new Random(3));
+        Assert.True(
+            EdgeFit.Of(straight, 1000, 63, 1, 0, 2, LoadN)!.Value.UncertaintyS
+                < EdgeFit.Of(round, 1000, 63, 1, 0, 2, LoadN)!.Value.UncertaintyS
+        );
+    }
+
+    [Fact]
+    public void TooFewSamplesForAnEdge_AreNotFitted() => Assert.Null(EdgeFit.Of([700.0, 0, 0], 200, 1, 1, 0, 1, LoadN));
+
+    /// <summary>A force that ends like the time left to a power, with noise; nothing after it.</summary>
+    private static double[] Edge(double end, double rateHz, double overS, double power, double noiseN, Random chance)
+    {
+        var force = new double[120];
+        for (int i = 0; i < force.Length; i++)
+        {
+            double left = (end - i) / rateHz;
+            double part =
+                left <= 0 ? 0
+                : left >= overS ? 1
+                : Math.Pow(Math.Sin(Math.PI / 2 * left / overS), power);
+            double normal =
+                Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());
+            force[i] = (2 * LoadN * part) + (noiseN * normal);
+        }
+
+        return force;
+    }
+}
