@@ -223,11 +223,16 @@ public static class Replanner
             let its = after.GetValueOrDefault(key)?.Sets ?? 0
             where was != its
             orderby key.SessionId, key.AthleteId, key.ExerciseId
-            select new PlanChange(key.SessionId, key.AthleteId, key.ExerciseId, was, its, Why(key, its, request)),
+            select new PlanChange(key.SessionId, key.AthleteId, key.ExerciseId, was, its, Why(key, was, its, request)),
         ];
     }
 
-    private static string Why((string SessionId, string AthleteId, string ExerciseId) key, int now, PlanRequest request)
+    private static string Why(
+        (string SessionId, string AthleteId, string ExerciseId) key,
+        int before,
+        int now,
+        PlanRequest request
+    )
     {
         AthleteRequest? who = request.Athletes.FirstOrDefault(a => a.Athlete.Id == key.AthleteId);
         SessionSlot? slot = request.Slots.FirstOrDefault(s => s.Id == key.SessionId);
@@ -274,6 +279,15 @@ public static class Replanner
         )
         {
             return "Locked by the coach.";
+        }
+
+        if (
+            now < before
+            && who.Caps.FirstOrDefault(c => c.LimitId == "taper-before-fixture" && c.SessionIds.Contains(slot.Id))
+                is { } taper
+        )
+        {
+            return taper.Because;
         }
 
         LoadCap? cap = who.Caps.FirstOrDefault(c =>

@@ -38,6 +38,12 @@ public sealed record Dose
     /// <summary>Why this dose, in sentences with numbers.</summary>
     public required ImmutableArray<string> Because { get; init; }
 
+    /// <summary>
+    /// Of so many sets, how many at the beginning are done submaximally: the first of every jump that is asked for with full
+    /// effort, where there is more than one (common practice). They are among the sets, and their contacts count.
+    /// </summary>
+    public int EasySets(int sets) => Intent == "maximal" && ContactsPerRep > 0 && sets > 1 ? 1 : 0;
+
     /// <summary>sets × reps × contacts per rep × (2 if the reps are per leg).</summary>
     public int Contacts(int sets) => sets * Reps * ContactsPerRep * (Limb == "each" ? 2 : 1);
 }

@@ -32,6 +32,12 @@ public static class Limits
             "house-rule",
             "session"
         ),
+        new LoadCaps(
+            "taper-before-fixture",
+            "Sessions shortly before a fixture hold fewer contacts than others.",
+            "common-practice",
+            "session"
+        ),
         new WeeklyGrowth(),
         new OpensInOrder(),
         new RecoveryHours(),

@@ -97,7 +97,8 @@ internal static class CardWords
             "left" => ", left leg",
             "right" => ", right leg",
             _ => "",
-        };
+        }
+        + (dose.EasySets(sets) > 0 ? ", first set easy" : "");
 
     internal static string? HeightOrLoad(Dose dose, UnitSystem units)
     {

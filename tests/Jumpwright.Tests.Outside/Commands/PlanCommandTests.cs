@@ -78,6 +78,7 @@ public class PlanCommandTests
                 "stop_when",
                 "replaces_if_sore",
                 "stop",
+                "easy_sets",
             ],
             item.Select(p => p.Key)
         );

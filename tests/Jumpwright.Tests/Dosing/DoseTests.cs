@@ -291,6 +291,28 @@ public class DoseTests
         }
     }
 
+    /// <summary>The first set of a jump with full effort is easy, is one of the sets, and its contacts count.</summary>
+    [Fact]
+    public void EasySets_AreTheFirstOfAJumpWithFullEffort_AndOfNothingElse()
+    {
+        int maximal = 0;
+        foreach (Exercise exercise in Standard.Exercises)
+        {
+            if (!Of(exercise.Id, Patient.Well).TryGet(out Dose? dose, out _))
+            {
+                continue;
+            }
+
+            bool jump = exercise.Intent == "maximal" && exercise.ContactsPerRep > 0;
+            Assert.Equal(jump ? 1 : 0, dose.EasySets(3));
+            Assert.Equal(0, dose.EasySets(1));
+            Assert.Equal(3 * dose.Contacts(1), dose.Contacts(3));
+            maximal += jump ? 1 : 0;
+        }
+
+        Assert.True(maximal > 5, $"{maximal} jumps with full effort: the rule was not tested");
+    }
+
     [Fact]
     public void StopRule_Sentence_NamesWhatTheDataSay()
     {

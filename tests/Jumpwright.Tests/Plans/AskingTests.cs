@@ -38,6 +38,28 @@ public class AskingTests
     }
 
     [Fact]
+    public void Caps_TwoDaysBeforeAFixture_HoldSixTenthsOfTheUsualContacts()
+    {
+        var slots = Planning.Gymnasium.Slots(45, 0, 2, 3);
+        PlanRequest request = Planning.Gymnasium.Request(slots, []) with
+        {
+            Fixtures = [new Fixture(slots[2].Date.PlusDays(2), null, "Cup match")],
+        };
+        WeeklyLoads weekly = new(
+            Of(Somebody(TrainingLevel.Intermediate, null)),
+            Club("UTC"),
+            request,
+            LimitBook.Standard,
+            perSession: 100
+        );
+        LoadCap cap = Assert.Single(weekly.Caps(), c => c.LimitId == "taper-before-fixture");
+        Assert.Equal([slots[2].Id], cap.SessionIds);
+        Assert.Null(cap.Tissue);
+        Assert.Equal(60, cap.AtMost);
+        Assert.Contains("Cup match", cap.Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Slots_SessionMoved_IsCalledByItsNewDay_AndMayLeaveTheWeeksOrEnterThem()
     {
         Squad squad = Club(

@@ -81,6 +81,12 @@ internal static class LimitCases
             Planned(a => a with { Caps = [Cap("weekly-load", null, 18)] }, new Line(First, "snap-down", 4, 6)),
             2
         ),
+        new(
+            "taper-before-fixture",
+            Planned(a => a with { Caps = [Cap("taper-before-fixture", null, 20)] }, new Line(First, "snap-down", 4, 6)),
+            Planned(a => a with { Caps = [Cap("taper-before-fixture", null, 19)] }, new Line(First, "snap-down", 4, 6)),
+            1
+        ),
         // A tuck jump asks tier 2 of the knee: 10 contacts are 20.
         new(
             "weekly-growth",

@@ -34,7 +34,8 @@ internal sealed record ItemJson(
     [property: JsonPropertyName("because")] ImmutableArray<string> Because,
     [property: JsonPropertyName("stop_when")] string StopWhen,
     [property: JsonPropertyName("replaces_if_sore")] string? ReplacesIfSore,
-    [property: JsonPropertyName("stop")] StopJson Stop
+    [property: JsonPropertyName("stop")] StopJson Stop,
+    [property: JsonPropertyName("easy_sets")] int EasySets
 )
 {
     public static ItemJson Of(PlannedItem item)
@@ -68,7 +69,8 @@ internal sealed record ItemJson(
             item.Because,
             dose.Stop.Sentence(),
             dose.ReplacesIfSore,
-            StopJson.Of(dose.Stop)
+            StopJson.Of(dose.Stop),
+            dose.EasySets(item.Sets)
         );
     }
 }

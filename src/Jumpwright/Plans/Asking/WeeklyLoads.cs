@@ -4,6 +4,7 @@ using Jumpwright.Dosing;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
+using NodaTime.Text;
 
 namespace Jumpwright.Plans.Asking;
 
@@ -91,8 +92,25 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             );
         }
 
+        caps.AddRange(Tapers());
         return caps.ToImmutable();
     }
+
+    /// <summary>Shortly before a fixture a session is short: less work, as keen as before.</summary>
+    private IEnumerable<LoadCap> Tapers() =>
+        from slot in request.Slots
+        let next = request
+            .Fixtures.Where(f => f.Date >= slot.Date && f.Date <= slot.Date.PlusDays(limits.Whole("taper-days")))
+            .OrderBy(f => f.Date)
+            .FirstOrDefault()
+        where next is not null
+        select new LoadCap(
+            "taper-before-fixture",
+            [slot.Id],
+            null,
+            (int)(perSession * limits["taper-share"]),
+            $"{next.Name} is on {LocalDatePattern.Iso.Format(next.Date)}: {100 * limits["taper-share"]:0} % of the usual {perSession} contacts."
+        );
 
     public IEnumerable<LoadGrowth> Growths()
     {

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Jumpwright.Athletes;
+using Jumpwright.Dosing;
+using Jumpwright.Exercises;
+using Jumpwright.Progression;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
+using Jumpwright.Tests.Prescribing;
+
+namespace Jumpwright.Tests.Dosing;
+
+/// <summary>What a card offers instead, for 500 squads drawn at random: symptoms, restrictions, screens and logs of all kinds.</summary>
+public class InsteadsOfManySquadsTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void Instead_OnFiveHundredSquads_AsksNoTissueForMoreAndTheSoreOneForLess()
+    {
+        Catalogue catalogue = Catalogue.Standard;
+        var known = catalogue.Exercises.Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
+        int offered = 0;
+        int underPain = 0;
+        for (int squad = 0; squad < 500; squad++)
+        {
+            foreach (History history in TestedSquad.Draw(squad).Athletes)
+            {
+                ImmutableArray<Ruling> rulings = SafetyRules.For(history, TestedSquad.Today, known);
+                Profile profile = Profiling.Of(history, TestedSquad.Today);
+                Ladder ladder = Ladders.For(profile, history, catalogue, TestedSquad.Today);
+                var sore = rulings.Select(r => r.Effect).OfType<TierAtMost>().Select(t => t.Tissue).ToHashSet();
+                foreach (Exercise exercise in catalogue.Exercises)
+                {
+                    if (Insteads.For(exercise, ladder, rulings, catalogue) is not { } id)
+                    {
+                        continue;
+                    }
+
+                    Exercise instead = catalogue.Find(id)!;
+                    foreach (Tissue tissue in Enum.GetValues<Tissue>())
+                    {
+                        int before = exercise.Demand.GetValueOrDefault(tissue);
+                        int after = instead.Demand.GetValueOrDefault(tissue);
+                        Assert.True(after <= before, $"squad {squad}: {id} asks {tissue} for more than {exercise.Id}");
+                    }
+
+                    Assert.DoesNotContain(rulings, r => r.Effect.Forbids(instead.FactsAt(instead.DropRangeM?.MinM)));
+                    offered++;
+                    underPain += sore.Count > 0 ? 1 : 0;
+                }
+            }
+        }
+
+        output.WriteLine($"{offered} offered, {underPain} of them to somebody with a sore tissue");
+        Assert.True(underPain > 1000, $"{underPain}: the rule was not tested");
+    }
+}
