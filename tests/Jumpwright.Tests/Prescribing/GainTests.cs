@@ -74,6 +74,13 @@ public class GainTests
             .Require();
         Assert.False(ranking.Settled);
         Assert.Equal("Test ReactiveStrength", ranking.NextTest);
+        Assert.Equal("Would help to settle it: test ReactiveStrength.", ranking.WhatSettles);
+        Assert.Contains(
+            "No test of this athlete",
+            (ranking with { NextTest = null }).WhatSettles,
+            StringComparison.Ordinal
+        );
+        Assert.Null((ranking with { Settled = true }).WhatSettles);
         Assert.Contains("can't be told apart", ranking.Sentence, StringComparison.Ordinal);
     }
 

@@ -22,4 +22,12 @@ public sealed record GainRanking(
     double? ChanceFirst,
     string? NextTest,
     string Sentence
-);
+)
+{
+    /// <summary>Which test would tell more where the ranking isn't settled, or that none would; null where it is settled.</summary>
+    public string? WhatSettles =>
+        Settled ? null
+        : NextTest is { Length: > 0 } test
+            ? $"Would help to settle it: {char.ToLowerInvariant(test[0])}{test[1..].TrimEnd('.')}."
+        : "No test of this athlete settles it: the doubt lies in the published effects.";
+}

@@ -267,7 +267,7 @@ public static class NextTests
             TestGate.ContactsOf(exercise, ask.Trials),
             exercise.IsHighIntensityAt(ask.DropM),
             doubtLeft,
-            $"{exercise.Name}{how}, {ask.Trials} trials: {because}.",
+            $"{exercise.Name}{how}, {ask.Trials} trial{(ask.Trials == 1 ? "" : "s")}: {because}.",
             new TestStop(
                 null,
                 jumps && exercise.Intent == "maximal" ? gate.Limits["stop-height-loss"] : null,

@@ -71,6 +71,7 @@ internal static class AthleteReports
             $"What training typically brings in {ReportWords.Outcome(ranking.Outcome)}",
             [
                 ranking.Sentence,
+                .. ranking.WhatSettles is { } settles ? [settles] : (string[])[],
                 .. ranking.Conditions,
                 .. ranking.Ranked.Select(g => g.Sentence),
                 $"No published effect on it that we know: {string.Join(", ", ranking.Unranked.Select(g => g.Sentence.Split(':')[0].ToLowerInvariant()))}.",
