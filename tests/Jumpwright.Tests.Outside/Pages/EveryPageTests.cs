@@ -46,6 +46,33 @@ public class EveryPageTests(ServedDemo demo)
 
     public static TheoryData<string> Pages() => [.. Paths.Keys];
 
+    /// <summary>That page, opened and ready to be used.</summary>
+    internal static async Task<IPage> Opened(ServedDemo demo, string name, int width)
+    {
+        IPage page = await demo.Open(width);
+        await Go(page, demo, name);
+        return page;
+    }
+
+    private static async Task Go(IPage page, ServedDemo demo, string name)
+    {
+        string path = Paths[name]
+            .Replace("{session}", demo.FirstSession, StringComparison.Ordinal)
+            .Replace("{trial}", demo.SomeTrial, StringComparison.Ordinal);
+        IResponse? answer = await page.GotoAsync(path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
+        Assert.Equal(200, answer!.Status);
+        if (name == "floor")
+        {
+            await page.WaitForSelectorAsync("body[data-ready]");
+            await page.Locator("[data-key^='open ']").First.ClickAsync();
+        }
+
+        if (name == "trial")
+        {
+            await page.WaitForSelectorAsync(".trace[data-from]");
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Pages))]
     public async Task Page_AtEveryWidth_NoErrors_NothingFromElsewhere_NoSidewaysScroll_NothingThatAxeFinds(string name)
@@ -70,22 +97,7 @@ public class EveryPageTests(ServedDemo demo)
         };
         page.RequestFailed += (_, request) => errors.Add("failed: " + request.Url);
 
-        string path = Paths[name]
-            .Replace("{session}", demo.FirstSession, StringComparison.Ordinal)
-            .Replace("{trial}", demo.SomeTrial, StringComparison.Ordinal);
-        IResponse? answer = await page.GotoAsync(path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
-        Assert.Equal(200, answer!.Status);
-        if (name == "floor")
-        {
-            await page.WaitForSelectorAsync("body[data-ready]");
-            await page.Locator("[data-key^='open ']").First.ClickAsync();
-        }
-
-        if (name == "trial")
-        {
-            await page.WaitForSelectorAsync(".trace[data-from]");
-        }
-
+        await Go(page, demo, name);
         foreach (int width in Widths)
         {
             await page.SetViewportSizeAsync(width, 900);
