@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Athletes.Tested;
 using Jumpwright.Exercises;
 using Jumpwright.Prescribing;
 using Jumpwright.Prescribing.Proposals;
@@ -81,6 +82,76 @@ public class ProposedTestTests(ITestOutputHelper output)
             (string[])["drop height", "load of a jump", "maximum of the heavy pull", "run-up speed"],
             question => Assert.InRange(offered.GetValueOrDefault(question), 10, 1900)
         );
+    }
+
+    /// <summary>
+    /// A contact that somebody typed, on the floor or in a log, holds the next height back like one that a plate measured: three
+    /// trials of 600 ms from the highest drop, and nothing higher is offered; three of 180 ms change nothing.
+    /// </summary>
+    [Fact]
+    public void Drops_StoppedByTypedContacts_AreNotOfferedHigher()
+    {
+        int cases = 0;
+        for (int squad = 0; squad < 400 && cases < 10; squad++)
+        {
+            DrawnSquad drawn = TestedSquad.Draw(squad);
+            foreach (History history in drawn.Athletes)
+            {
+                ImmutableArray<Ruling> rulings = SafetyRules.For(history, drawn.Day, Ids);
+                Ladder ladder = Ladders.For(Profiling.Of(history, drawn.Day), history, Standard, drawn.Day);
+                var gate = new TestGate(history, ladder, rulings, Standard, drawn.Squad, drawn.Day);
+                var trials = DropJumps.Of(history, drawn.Day);
+                if (
+                    trials.IsEmpty
+                    || !DropTests.For(history, gate, Standard, drawn.Day).TryGet(out TestProposal? test, out _)
+                    || test.Ask.DropM <= trials.Max(t => t.DropM) + 0.01
+                )
+                {
+                    continue;
+                }
+
+                cases++;
+                double highest = trials.Max(t => t.DropM);
+                History Typed(double contactS) =>
+                    history with
+                    {
+                        Completed =
+                        [
+                            .. history.Completed,
+                            .. Enumerable
+                                .Range(1, 3)
+                                .Select(set => new CompletedItem(
+                                    history.Athlete.Id,
+                                    drawn.Day.PlusDays(-1),
+                                    "",
+                                    test.ExerciseId,
+                                    1,
+                                    1,
+                                    2,
+                                    0,
+                                    0,
+                                    null,
+                                    null,
+                                    highest,
+                                    null
+                                )
+                                {
+                                    Set = set,
+                                    ContactTimeS = contactS,
+                                }),
+                        ],
+                    };
+
+                Outcome<TestProposal> quick = DropTests.For(Typed(0.18), gate, Standard, drawn.Day);
+                Assert.Equal(test.Ask.DropM, quick.Require().Ask.DropM);
+                if (DropTests.For(Typed(0.6), gate, Standard, drawn.Day).TryGet(out TestProposal? slow, out _))
+                {
+                    Assert.True(slow.Ask.DropM <= highest + 0.01, $"squad {squad} {history.Athlete.Id}");
+                }
+            }
+        }
+
+        Assert.InRange(cases, 5, 1000);
     }
 
     /// <summary>

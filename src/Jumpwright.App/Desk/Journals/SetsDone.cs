@@ -74,6 +74,8 @@ internal static class SetsDone
                     null
                 )
                 {
+                    HeightM = Mean(group, s => s.HeightM),
+                    ContactTimeS = Mean(group, s => s.ContactTimeS),
                     SessionMinutes = effort?.Minutes,
                 }
             );
@@ -204,6 +206,13 @@ internal static class SetsDone
             && p.Pain.SiteNew
             && (set.Test is not null || p.Pain.Exercise is null || p.Pain.Exercise == set.Exercise)
         );
+
+    /// <summary>The mean of what was typed at the sets from the highest drop, which the row is named for; null where nothing was.</summary>
+    private static double? Mean(IEnumerable<(JournalEntry Entry, SetEntry Set)> sets, Func<SetEntry, double?> typed)
+    {
+        double? highest = sets.Max(s => s.Set.DropHeightM);
+        return sets.Where(s => s.Set.DropHeightM == highest).Average(s => typed(s.Set));
+    }
 
     private static double? Worst(
         (JournalEntry Entry, PainEntry Pain)[] pains,

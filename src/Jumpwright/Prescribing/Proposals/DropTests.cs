@@ -22,7 +22,7 @@ public static class DropTests
         ArgumentNullException.ThrowIfNull(catalogue);
         ImmutableArray<DropJumpTrial> trials = DropJumps.Of(history, day);
         double? highest = trials.IsEmpty ? null : trials.Max(t => t.DropM);
-        StopVerdict stopped = Stopped(history, gate, catalogue, trials, day);
+        (StopVerdict stopped, double stoppedM) = Stopped(history, gate, catalogue, trials, day);
         Exercise[] kinds =
         [
             .. catalogue.Exercises.Where(e =>
@@ -41,9 +41,9 @@ public static class DropTests
         for (int i = 2; i <= 20; i++)
         {
             double height = Math.Round(0.05 * i, 2);
-            if (stopped.Stops && height > highest + 1e-9)
+            if (stopped.Stops && height > stoppedM + 1e-9)
             {
-                last ??= NoHigher(highest!.Value, stopped);
+                last ??= NoHigher(stoppedM, stopped);
                 break;
             }
 
@@ -98,8 +98,8 @@ public static class DropTests
             Math.Abs(a.Ask.DropM!.Value - wished) < 1e-6
         );
         return chosen.Exercise is null
-            ? stopped.Stops && wished > highest
-                ? NoHigher(highest!.Value, stopped)
+            ? stopped.Stops && wished > stoppedM
+                ? NoHigher(stoppedM, stopped)
                 : new Refusal($"A test from {100 * wished:0} cm would tell most, but it is not open now.")
                 {
                     Brief = "the height that would tell most is not open",
@@ -120,8 +120,11 @@ public static class DropTests
             Brief = $"the last test from {100 * highestM:0} cm was stopped",
         };
 
-    /// <summary>Whether the trials from the highest drop met the stop rule they were under; logged landing faults count.</summary>
-    private static StopVerdict Stopped(
+    /// <summary>
+    /// Whether the trials from the highest drop met the stop rule they were under, and that drop, m. Contact and height typed on the
+    /// floor or in a log count like recorded ones, and logged landing faults count.
+    /// </summary>
+    private static (StopVerdict Verdict, double DropM) Stopped(
         History history,
         TestGate gate,
         Catalogue catalogue,
@@ -129,29 +132,36 @@ public static class DropTests
         LocalDate day
     )
     {
-        if (trials.IsEmpty)
+        CompletedItem[] logged =
+        [
+            .. history
+                .Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-TestWindow.Days))
+                .Where(c => c.DropHeightM is not null && catalogue.Find(c.ExerciseId)?.IsDepthJump == true),
+        ];
+        double[] drops =
+        [
+            .. trials.Select(t => t.DropM),
+            .. logged.Where(c => c.ContactTimeS is not null || c.HeightM is not null).Select(c => c.DropHeightM!.Value),
+        ];
+        if (drops.Length == 0)
         {
-            return StopVerdict.GoesOn;
+            return (StopVerdict.GoesOn, 0);
         }
 
-        double highest = trials.Max(t => t.DropM);
+        double highest = drops.Max();
+        CompletedItem[] there = [.. logged.Where(c => Math.Abs(c.DropHeightM!.Value - highest) < 0.01)];
         int faults =
-            history
-                .Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-TestWindow.Days))
-                .Where(c => c.DropHeightM is { } h && Math.Abs(h - highest) < 0.01)
-                .Where(c => catalogue.Find(c.ExerciseId)?.IsDepthJump == true)
-                .GroupBy(c => c.Date)
-                .OrderByDescending(g => g.Key)
-                .FirstOrDefault()
-                ?.Sum(c => c.LandingFaults ?? 0)
+            there.GroupBy(c => c.Date).OrderByDescending(g => g.Key).FirstOrDefault()?.Sum(c => c.LandingFaults ?? 0)
             ?? 0;
         TrialSeen[] seen =
         [
             .. trials
                 .Where(t => Math.Abs(t.DropM - highest) < 0.01)
-                .Select((t, i) => new TrialSeen(t.Index * t.ContactS, t.ContactS, i == 0 ? faults : 0)),
+                .Select(t => new TrialSeen(t.Index * t.ContactS, t.ContactS, 0)),
+            .. there.Select(c => new TrialSeen(c.HeightM, c.ContactTimeS, 0)),
+            new TrialSeen(null, null, faults),
         ];
-        return StopFor(gate, trials.Where(t => t.DropM < highest - 0.01)).After(seen);
+        return (StopFor(gate, trials.Where(t => t.DropM < highest - 0.01)).After(seen), highest);
     }
 
     /// <summary>The rule of a drop-jump test that follows those trials.</summary>

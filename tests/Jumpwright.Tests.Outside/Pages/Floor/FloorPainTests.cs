@@ -46,7 +46,10 @@ public class FloorPainTests
     public void TrialsOfATest_StandBesideTheSetsOfTheSameExercise()
     {
         JournalEntry[] entries = [Set("pogo-hop"), Trial(1, 0.20), Trial(2, 0.32), Pain(3, "during", "pogo-hop")];
-        Assert.Equal(12, Assert.Single(Read(entries).Completed).Contacts);
+        CompletedItem done = Assert.Single(Read(entries).Completed);
+        Assert.Equal(12, done.Contacts);
+        // What was typed stays with the work done, where the next offer of a test looks for it.
+        Assert.Equal(0.26, done.ContactTimeS!.Value, 1e-9);
         Assert.Single(SetsDone.BySet(entries, "2027-01-04-pm", Day));
         var (question, rule, trials) = Assert.Single(SetsDone.Tests(entries, "2027-01-04-pm", Day));
         Assert.Equal("drop height", question);
