@@ -92,6 +92,9 @@ internal static class AthleteReports
             ];
     }
 
+    private const string PlannedIsNotCounted =
+        "What is planned for that day and its week is not counted here: the floor view counts it, and offers only what fits beside it.";
+
     private static ReportSection Next(Prescription facts)
     {
         TestProposal[] open =
@@ -113,6 +116,7 @@ internal static class AthleteReports
                 .. open.Length > 1
                     ? (string[])["All of these together fit into one day and its contacts; the first matters most."]
                     : [],
+                .. open.Length > 0 ? [PlannedIsNotCounted] : (string[])[],
             ],
             []
         );
