@@ -86,6 +86,7 @@ public class EveryCalculatorTests
                 () => Any(LandingForces.Of(new(70, [new(0.2, 1900), new(0.3, 2300), new(0.4, 2700)], 45))),
                 () => Any(LandingForces.Of(new(70, [new(0.2, 1900), new(0.3, 2300), new(0.4, 27)], 0.45))),
                 () => Any(LandingForces.Of(new(70, [new(0.2, 1900), new(0.3, 2300), new(0.4, 2700)], 0.45, 0.3))),
+                () => Any(LandingForces.Of(new(70, [new(0.2, 1900), new(0.3, 2300), new(0.4, 2700)], 0.45, 99999))),
             ]
         ),
         ["bound"] = (
@@ -114,6 +115,7 @@ public class EveryCalculatorTests
             [
                 () => Any(LoadCurves.Of(new(LoadMeasure.Height, 75, [.. Loads, new(900, 0.1)], 0.2, 0.3))),
                 () => Any(LoadCurves.Of(new(LoadMeasure.Height, 75, [.. Loads], 0.01, 0.02))),
+                () => Any(LoadCurves.Of(new(LoadMeasure.Height, 75, [.. Loads], 0.2, 99999))),
                 () => Any(LoadCurves.Of(new(LoadMeasure.Height, 75, [.. Loads]))),
             ]
         ),

@@ -50,6 +50,11 @@ public static class LoadCurves
             );
         }
 
+        foreach (double end in new[] { input.FromValue, input.ToValue }.OfType<double>())
+        {
+            bad ??= Input.Outside($"{what} that is wished", end, 0.02, most, unit);
+        }
+
         if (input.LimitKg is { } limit)
         {
             bad ??= Input.Outside("The heaviest load allowed", limit, 0, 300, "kg");

@@ -66,7 +66,8 @@ public static class LandingForces
         double weight = input.BodyMassKg * Gravity.MetresPerSecondSquared;
         Refusal? bad = Input.First(
             Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            Input.Outside("The drop", input.DropM, 0.03, 1.2, "m")
+            Input.Outside("The drop", input.DropM, 0.03, 1.2, "m"),
+            input.CapM is { } given ? Input.Outside("The limit", given, 0, 1.2, "m") : null
         );
         foreach (MeasuredLanding landing in landings)
         {
