@@ -138,27 +138,54 @@ public static class DropTests
                 .Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-TestWindow.Days))
                 .Where(c => c.DropHeightM is not null && catalogue.Find(c.ExerciseId)?.IsDepthJump == true),
         ];
-        double[] drops =
+        CompletedItem[] typed = [.. logged.Where(c => c.ContactTimeS is not null || c.HeightM is not null)];
+        // Each by itself: quick contacts that somebody typed never talk a slow measured one away, nor the other way round.
+        (StopVerdict Verdict, double DropM)[] stops =
         [
-            .. trials.Select(t => t.DropM),
-            .. logged.Where(c => c.ContactTimeS is not null || c.HeightM is not null).Select(c => c.DropHeightM!.Value),
+            .. new[]
+            {
+                Judged(
+                    [.. trials.Select(t => (t.DropM, new TrialSeen(t.Index * t.ContactS, t.ContactS)))],
+                    logged,
+                    gate,
+                    trials
+                ),
+                Judged(
+                    [.. typed.Select(c => (c.DropHeightM!.Value, new TrialSeen(c.HeightM, c.ContactTimeS)))],
+                    logged,
+                    gate,
+                    trials
+                ),
+            }.Where(j => j.Verdict.Stops),
         ];
-        if (drops.Length == 0)
+        return stops.Length == 0 ? (StopVerdict.GoesOn, 0) : stops.MinBy(j => j.DropM);
+    }
+
+    /// <summary>Whether those trials met the rule at their highest drop; landing faults logged there on the latest day count.</summary>
+    private static (StopVerdict Verdict, double DropM) Judged(
+        (double DropM, TrialSeen Seen)[] all,
+        CompletedItem[] logged,
+        TestGate gate,
+        ImmutableArray<DropJumpTrial> trials
+    )
+    {
+        if (all.Length == 0)
         {
             return (StopVerdict.GoesOn, 0);
         }
 
-        double highest = drops.Max();
-        CompletedItem[] there = [.. logged.Where(c => Math.Abs(c.DropHeightM!.Value - highest) < 0.01)];
+        double highest = all.Max(t => t.DropM);
         int faults =
-            there.GroupBy(c => c.Date).OrderByDescending(g => g.Key).FirstOrDefault()?.Sum(c => c.LandingFaults ?? 0)
+            logged
+                .Where(c => Math.Abs(c.DropHeightM!.Value - highest) < 0.01)
+                .GroupBy(c => c.Date)
+                .OrderByDescending(g => g.Key)
+                .FirstOrDefault()
+                ?.Sum(c => c.LandingFaults ?? 0)
             ?? 0;
         TrialSeen[] seen =
         [
-            .. trials
-                .Where(t => Math.Abs(t.DropM - highest) < 0.01)
-                .Select(t => new TrialSeen(t.Index * t.ContactS, t.ContactS, 0)),
-            .. there.Select(c => new TrialSeen(c.HeightM, c.ContactTimeS, 0)),
+            .. all.Where(t => Math.Abs(t.DropM - highest) < 0.01).Select(t => t.Seen),
             new TrialSeen(null, null, faults),
         ];
         return (StopFor(gate, trials.Where(t => t.DropM < highest - 0.01)).After(seen), highest);
