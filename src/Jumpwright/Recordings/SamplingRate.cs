@@ -9,6 +9,12 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
     /// <summary>Part of a sample that a time stamp may be off beyond its rounding.</summary>
     private const double TolerancePartOfSample = 0.01;
 
+    /// <summary>A step so far, in samples, from any whole number of samples is uneven, not a gap.</summary>
+    private const double OddPart = 0.1;
+
+    /// <summary>Where a greater part of all steps is uneven, the clock is at fault and no sample need be missing.</summary>
+    private const double MostOdd = 0.02;
+
     private const double LeastHz = 200;
     private const double MostHz = 2000;
 
@@ -155,6 +161,8 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
         }
 
         double usual = Middle(steps);
+        int odd = steps.Count(step => step > 0 && Math.Abs((step / usual) - Math.Round(step / usual)) > OddPart);
+        bool restless = usual > 0 && odd > MostOdd * steps.Length;
         for (int i = 1; i < timesS.Length; i++)
         {
             double dt = timesS[i] - timesS[i - 1];
@@ -168,7 +176,7 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
                 return Refusals.TimeRunsBack(lineOf(i), timesS[i]);
             }
 
-            if (usual > 0 && dt > 1.6 * usual)
+            if (usual > 0 && dt > 1.6 * usual && !restless)
             {
                 return Refusals.Gap(lineOf(i), timesS[i - 1], timesS[i]);
             }

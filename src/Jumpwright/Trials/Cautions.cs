@@ -67,8 +67,8 @@ internal static class Cautions
     public static string WeightDisagrees(double measuredKg, double statedKg) =>
         $"The plate weighs {measuredKg:0.0} kg, but {statedKg:0.0} kg are stated: check the label or the plate; the plate's weight was used.";
 
-    public static string WeightDrifts(double beforeN, double afterN) =>
-        $"The weight before ({beforeN:0} N) and after ({afterN:0} N) the jump differ: the plate drifts or the athlete leaned on something.";
+    public static string WeightFarFromStated(double measuredKg, double statedKg) =>
+        $"The plate weighs {measuredKg:0.0} kg, but {statedKg:0.0} kg are stated: one of them is wrong, so forces and powers are doubtful; check the label, the plate and the unit.";
 
     public static string UnwantedDip(double percent) =>
         $"Before pushing the force dips {percent:0} % below weight: not a clean squat jump; it does not enter a comparison with the countermovement jump.";
@@ -105,6 +105,15 @@ internal static class Cautions
 
     public static string PlateTouched(double newtons) =>
         $"Before the drop the empty plate carries up to {newtons:0} N more or less than in flight: somebody touches or leans on it; keep it free and record again.";
+
+    public static string PlateTouchedInFlight(double newtons) =>
+        $"In flight the empty plate's reading changes by {newtons:0} N: somebody touches or leans on it; keep it free and record again.";
+
+    public static string ZeroTakenOff(double newtons) =>
+        $"The empty plate reads {newtons:0} N; that was taken off: zero the plate before recording.";
+
+    public static string UnitUnsure(double newtons) =>
+        $"The weight on the plate is only {newtons:0} N: if that is no small child, the force is not in newtons; check the unit.";
 
     public static string SetByHand(IEnumerable<string> events) =>
         $"Set by hand: {string.Join(", ", events)}. The measures follow from there.";

@@ -1,4 +1,5 @@
 using Jumpwright.Quantities;
+using Jumpwright.Recordings;
 
 namespace Jumpwright.Trials;
 
@@ -14,6 +15,9 @@ internal static class PlateDefects
     private const double LeastWeightN = 180;
 
     private const double MostWeightN = 4000;
+
+    /// <summary>A rough level so near to the stated mass in pounds, a part of it, is in pounds.</summary>
+    private const double SamePart = 0.07;
 
     public static Refusal? Find(Plate plate)
     {
@@ -44,6 +48,14 @@ internal static class PlateDefects
             return Refusals.SignReversed(levels.LoadN);
         }
 
+        if (
+            plate.Recording.Labels.BodyMassKg is { } kg
+            && Math.Abs((InPounds(kg + (plate.Recording.Labels.ExternalLoadKg ?? 0)) / levels.LoadN) - 1) < SamePart
+        )
+        {
+            return Refusals.PoundsForce(levels.LoadN, kg);
+        }
+
         if (levels.LoadN is < LeastWeightN or > MostWeightN)
         {
             return Refusals.Unit(levels.LoadN);
@@ -55,4 +67,6 @@ internal static class PlateDefects
                 ?? LostSamples.Find(plate)
             : Saturation.Find(plate, plate.Recording.TotalN.Span) ?? LostSamples.Find(plate);
     }
+
+    private static double InPounds(double kg) => kg * Gravity.MetresPerSecondSquared / Column.NewtonsPerPoundForce;
 }

@@ -60,6 +60,8 @@ internal static class PushMeasures
                 MeasureNames.VerticalStiffnessTimeModel
             );
         }
+
+        TouchedInFlight.Check(into, plate, takeOff, touchDown);
         if (height)
         {
             into.Add(

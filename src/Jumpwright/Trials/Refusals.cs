@@ -37,6 +37,11 @@ internal static class Refusals
             $"The weight on the plate would be {newtons:0.##} N: the force does not look like newtons; check the unit and export again."
         );
 
+    public static Refusal PoundsForce(double newtons, double statedKg) =>
+        new(
+            $"The weight on the plate would be {newtons:0} N, but {statedKg:0.0} kg are stated: the force looks like pounds; name the column force_lbf or export newtons."
+        );
+
     public static Refusal Saturated(double atS, double newtons) =>
         new(
             $"At {atS:0.000} s the plate is at its limit ({newtons:0} N), so the true force is unknown: record with a larger range."

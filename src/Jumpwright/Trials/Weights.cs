@@ -6,6 +6,29 @@ namespace Jumpwright.Trials;
 /// <summary>Body and system weight from the fitted motion.</summary>
 internal static class Weights
 {
+    /// <summary>So far from the stated mass, a part of it, the label or the plate's scale is wrong (house rule: no athlete changes so).</summary>
+    private const double FarPart = 0.15;
+
+    /// <summary>Below this weight, N, an unlabelled force may be in another unit: grown people weigh this in pounds (house rule).</summary>
+    private const double LightestGrownN = 245;
+
+    /// <summary>A zero that is worth a word, N (house rule).</summary>
+    private const double SaidZeroN = 60;
+
+    private static readonly string[] MadeOfForce =
+    [
+        MeasureNames.BodyWeight,
+        MeasureNames.SystemWeight,
+        MeasureNames.PeakPropulsivePower,
+        MeasureNames.MeanPropulsivePower,
+        MeasureNames.PeakForce,
+        MeasureNames.PeakLandingForce,
+        MeasureNames.PeakLoadingRate,
+        MeasureNames.LandingNetImpulse,
+        MeasureNames.VerticalStiffness,
+        MeasureNames.VerticalStiffnessTimeModel,
+    ];
+
     public static void Add(MeasureList into, Plate plate, FittedMotion motion, JumpTask? task = null)
     {
         double u = PushMeasures.Quadrature(motion.WeightUncertaintyN, plate.Empty.ZeroUncertaintyN);
@@ -37,9 +60,26 @@ internal static class Weights
         }
 
         double measured = (motion.WeightN - load) / Gravity.MetresPerSecondSquared;
-        if (plate.Recording.Labels.BodyMassKg is { } stated && Math.Abs(measured - stated) > Math.Max(0.03 * stated, 2))
+        if (plate.Recording.Labels.BodyMassKg is { } stated)
         {
-            into.Warn(Cautions.WeightDisagrees(measured, stated));
+            double off = Math.Abs(measured - stated);
+            if (off > FarPart * stated)
+            {
+                into.Doubt(Cautions.WeightFarFromStated(measured, stated), MadeOfForce);
+            }
+            else if (off > Math.Max(0.03 * stated, 2))
+            {
+                into.Warn(Cautions.WeightDisagrees(measured, stated));
+            }
+        }
+        else if (motion.WeightN < LightestGrownN)
+        {
+            into.Doubt(Cautions.UnitUnsure(motion.WeightN), MadeOfForce);
+        }
+
+        if (plate.Empty.Samples > 0 && Math.Abs(plate.Empty.ZeroN) > SaidZeroN)
+        {
+            into.Warn(Cautions.ZeroTakenOff(plate.Empty.ZeroN));
         }
     }
 }

@@ -72,6 +72,15 @@ public class DefectBytesTests
             StringComparison.Ordinal
         );
 
+    /// <summary>A computer's own clock: here and there a step is long enough for a lost sample, but none is lost.</summary>
+    [Fact]
+    public void JitteringClock_IsCalledUneven_NotMissingSamples() =>
+        Assert.Contains(
+            "the samples are not evenly spaced in time",
+            Sentence(Bytes(i => Even(i) + (i % 10 == 5 ? 0.8 / Rate : 0), i => Jump.TotalN[i], Jump.Samples)),
+            StringComparison.Ordinal
+        );
+
     [Fact]
     public void EveryTimeTwice_IsRefused() =>
         Assert.Contains(
