@@ -25,7 +25,7 @@ internal static class Program
                 SpeedBench.Run(asked.Number("--files", 100), asked.Number("--rounds", 15), Console.Out);
                 return 0;
             case "stages":
-                StageBench.Run(asked.Number("--files", 20), asked.Number("--rounds", 15), Console.Out);
+                StageBench.Run(asked.Number("--files", 20), asked.Number("--rounds", 60), Console.Out);
                 return 0;
             case "memory":
                 return MemoryBench.Run(asked.Number("--recordings", 100_000), Console.Out) ? 0 : 1;
