@@ -24,8 +24,8 @@ internal static class Leading
             return;
         }
 
-        int left = FirstOn(plate, plate.Recording.LeftN, touchDown);
-        int right = FirstOn(plate, plate.Recording.RightN, touchDown);
+        int left = FirstOn(plate, plate.Recording.LeftN.Span, plate.LeftEmpty.ZeroN, touchDown);
+        int right = FirstOn(plate, plate.Recording.RightN.Span, plate.RightEmpty.ZeroN, touchDown);
         double apart = Math.Abs(plate.Seconds(left, right));
         if (left >= 0 && right >= 0 && apart >= TogetherS)
         {
@@ -33,10 +33,8 @@ internal static class Leading
         }
     }
 
-    private static int FirstOn(Plate plate, ReadOnlyMemory<double> side, Instant touchDown)
+    private static int FirstOn(Plate plate, ReadOnlySpan<double> raw, double zeroN, Instant touchDown)
     {
-        ReadOnlySpan<double> raw = side.Span;
-        double zeroN = plate.ZeroOf(side);
         double on = Math.Max(Math.Max(OnPart * plate.Levels.LoadN, 8 * plate.Levels.NoiseN), 10);
         int from = Math.Max((int)(touchDown.Sample - (BeforeS * plate.RateHz)), 0);
         int to = Math.Min((int)(touchDown.Sample + (WithinS * plate.RateHz)), raw.Length);

@@ -18,6 +18,9 @@ internal sealed class Plate
 
     private const double LoadedNoiseN = 0.5;
 
+    private EmptyPlate? _leftEmpty;
+    private EmptyPlate? _rightEmpty;
+
     private Plate(
         ForceRecording recording,
         PlateLevels levels,
@@ -117,16 +120,11 @@ internal sealed class Plate
         }
     }
 
-    /// <summary>One plate's samples with its own zero corrected, N.</summary>
-    public double[] OwnZero(ReadOnlyMemory<double> plateN)
-    {
-        var force = new double[plateN.Length];
-        Samples.Less(plateN.Span, ZeroOf(plateN), force);
-        return force;
-    }
+    /// <summary>What the left plate shows while nobody is on it.</summary>
+    public EmptyPlate LeftEmpty => _leftEmpty ??= EmptyOf(Recording.LeftN);
 
-    /// <summary>What one plate shows while nobody is on it, N.</summary>
-    public double ZeroOf(ReadOnlyMemory<double> plateN) => EmptyPlate.Of(plateN.Span, RateHz, Contacts, default).ZeroN;
+    /// <summary>What the right plate shows while nobody is on it.</summary>
+    public EmptyPlate RightEmpty => _rightEmpty ??= EmptyOf(Recording.RightN);
 
     public double TimeS(double sample) => Recording.TimeS(sample);
 
@@ -170,6 +168,8 @@ internal sealed class Plate
             Empty,
             samePosture
         );
+
+    private EmptyPlate EmptyOf(ReadOnlyMemory<double> sideN) => EmptyPlate.Of(sideN.Span, RateHz, Contacts, default);
 
     private List<(int First, int Last)> FindStays()
     {

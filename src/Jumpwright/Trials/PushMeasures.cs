@@ -210,8 +210,8 @@ internal static class PushMeasures
             return;
         }
 
-        (double left, double leftU) = OneSide(plate, plate.Recording.LeftN.Span, from, to);
-        (double right, double rightU) = OneSide(plate, plate.Recording.RightN.Span, from, to);
+        (double left, double leftU) = OneSide(plate, plate.Recording.LeftN.Span, plate.LeftEmpty, from, to);
+        (double right, double rightU) = OneSide(plate, plate.Recording.RightN.Span, plate.RightEmpty, from, to);
         double both = left + right;
         if (both <= 0)
         {
@@ -231,11 +231,11 @@ internal static class PushMeasures
     private static (double Impulse, double Uncertainty) OneSide(
         Plate plate,
         ReadOnlySpan<double> sideN,
+        EmptyPlate own,
         int from,
         int to
     )
     {
-        EmptyPlate own = EmptyPlate.Of(sideN, plate.RateHz, plate.Contacts, default);
         double seconds = (to - from - 1) / plate.RateHz;
         double impulse = Impulse.OfNs(sideN[from..to], plate.RateHz) - (own.ZeroN * seconds);
         double u = Quadrature(own.ZeroUncertaintyN * seconds, plate.Levels.NoiseN * Math.Sqrt(seconds / plate.RateHz));

@@ -11,9 +11,23 @@ internal static class Samples
     {
         ReadOnlySpan<Vector<double>> whole = MemoryMarshal.Cast<double, Vector<double>>(values);
         var least = new Vector<double>(double.PositiveInfinity);
-        foreach (Vector<double> v in whole)
+        Vector<double> second = least;
+        Vector<double> third = least;
+        Vector<double> fourth = least;
+        int at = 0;
+        // Four at a time, none of which waits for another.
+        for (; at + 3 < whole.Length; at += 4)
         {
-            least = Vector.MinNative(least, v);
+            least = Vector.MinNative(least, whole[at]);
+            second = Vector.MinNative(second, whole[at + 1]);
+            third = Vector.MinNative(third, whole[at + 2]);
+            fourth = Vector.MinNative(fourth, whole[at + 3]);
+        }
+
+        least = Vector.MinNative(Vector.MinNative(least, second), Vector.MinNative(third, fourth));
+        for (; at < whole.Length; at++)
+        {
+            least = Vector.MinNative(least, whole[at]);
         }
 
         double result = double.PositiveInfinity;
@@ -35,9 +49,22 @@ internal static class Samples
     {
         ReadOnlySpan<Vector<double>> whole = MemoryMarshal.Cast<double, Vector<double>>(values);
         var greatest = new Vector<double>(double.NegativeInfinity);
-        foreach (Vector<double> v in whole)
+        Vector<double> second = greatest;
+        Vector<double> third = greatest;
+        Vector<double> fourth = greatest;
+        int at = 0;
+        for (; at + 3 < whole.Length; at += 4)
         {
-            greatest = Vector.MaxNative(greatest, v);
+            greatest = Vector.MaxNative(greatest, whole[at]);
+            second = Vector.MaxNative(second, whole[at + 1]);
+            third = Vector.MaxNative(third, whole[at + 2]);
+            fourth = Vector.MaxNative(fourth, whole[at + 3]);
+        }
+
+        greatest = Vector.MaxNative(Vector.MaxNative(greatest, second), Vector.MaxNative(third, fourth));
+        for (; at < whole.Length; at++)
+        {
+            greatest = Vector.MaxNative(greatest, whole[at]);
         }
 
         double result = double.NegativeInfinity;
@@ -148,33 +175,47 @@ internal static class Samples
         return i;
     }
 
-    /// <summary>The least step between neighbours that is more than nothing; infinite where there is none.</summary>
-    public static double LeastStep(ReadOnlySpan<double> values, double nothing)
+    /// <summary>
+    /// How rough samples are, in one look: twice the farthest that one lies off the middle of its neighbours, the steepest fall
+    /// from one to the next, and the least step between neighbours that is more than nothing (infinite where there is none).
+    /// </summary>
+    public static (double Bent, double Fall, double Step) Roughness(ReadOnlySpan<double> values, double nothing)
     {
         int width = Vector<double>.Count;
         var infinite = new Vector<double>(double.PositiveInfinity);
         var none = new Vector<double>(nothing);
+        Vector<double> bent = Vector<double>.Zero;
+        Vector<double> fall = -infinite;
         Vector<double> least = infinite;
         int i = 1;
-        for (; i + width <= values.Length; i += width)
+        for (; i + width < values.Length; i += width)
         {
-            Vector<double> step = Vector.Abs(new Vector<double>(values[i..]) - new Vector<double>(values[(i - 1)..]));
+            var v = new Vector<double>(values[i..]);
+            var before = new Vector<double>(values[(i - 1)..]);
+            bent = Vector.MaxNative(bent, Vector.Abs(before + new Vector<double>(values[(i + 1)..]) - v - v));
+            fall = Vector.MaxNative(fall, before - v);
+            Vector<double> step = Vector.Abs(before - v);
             least = Vector.MinNative(least, Vector.ConditionalSelect(Vector.GreaterThan(step, none), step, infinite));
         }
 
-        double result = double.PositiveInfinity;
+        (double mostBent, double mostFall, double leastStep) = (0, double.NegativeInfinity, double.PositiveInfinity);
         for (int k = 0; k < width; k++)
         {
-            result = Math.Min(result, least[k]);
+            mostBent = Math.Max(mostBent, bent[k]);
+            mostFall = Math.Max(mostFall, fall[k]);
+            leastStep = Math.Min(leastStep, least[k]);
         }
 
         for (; i < values.Length; i++)
         {
-            double step = Math.Abs(values[i] - values[i - 1]);
-            result = step > nothing ? Math.Min(result, step) : result;
+            double down = values[i - 1] - values[i];
+            double up = i + 1 < values.Length ? values[i + 1] - values[i] : -down;
+            mostBent = Math.Max(mostBent, Math.Abs(down + up));
+            mostFall = Math.Max(mostFall, down);
+            leastStep = Math.Abs(down) > nothing ? Math.Min(leastStep, Math.Abs(down)) : leastStep;
         }
 
-        return result;
+        return (mostBent, mostFall, leastStep);
     }
 
     /// <summary>The greatest rise over so many samples that begins between two indices; not below nothing.</summary>
@@ -214,51 +255,51 @@ internal static class Samples
         return last;
     }
 
-    /// <summary>What stands at an index once the values are in order; they are moved about (Hoare 1961).</summary>
+    /// <summary>
+    /// What stands at an index once the values are in order; they are moved about (Hoare 1961). What is less than the pivot is
+    /// brought to the front by an exchange for every value, wanted or not: no branch that a processor could guess wrong.
+    /// </summary>
     public static double Nth(Span<double> values, int index)
     {
-        int low = 0;
-        int high = values.Length - 1;
-        while (low < high)
+        while (true)
         {
-            double pivot = Middle(values[low], values[(low + high) / 2], values[high]);
-            int i = low;
-            int j = high;
-            while (i <= j)
+            double pivot = Middle(values[0], values[values.Length / 2], values[^1]);
+            int less = Front(values, pivot, orEqual: false);
+            if (index < less)
             {
-                while (values[i] < pivot)
-                {
-                    i++;
-                }
-
-                while (values[j] > pivot)
-                {
-                    j--;
-                }
-
-                if (i <= j)
-                {
-                    (values[i], values[j]) = (values[j], values[i]);
-                    i++;
-                    j--;
-                }
+                values = values[..less];
+                continue;
             }
 
-            if (index <= j)
+            values = values[less..];
+            index -= less;
+            int equal = Front(values, pivot, orEqual: true);
+            if (index < equal || less + equal == 0)
             {
-                high = j;
+                // Also where a value is no number: nothing is in order then.
+                return pivot;
             }
-            else if (index >= i)
-            {
-                low = i;
-            }
-            else
-            {
-                break;
-            }
+
+            values = values[equal..];
+            index -= equal;
+        }
+    }
+
+    /// <summary>Brings to the front what is less than a pivot, or not more than it; gives how many those are.</summary>
+    private static int Front(Span<double> values, double pivot, bool orEqual)
+    {
+        int front = 0;
+        // Not more than the pivot is less than the number after it.
+        double limit = orEqual ? Math.BitIncrement(pivot) : pivot;
+        for (int i = 0; i < values.Length; i++)
+        {
+            double v = values[i];
+            values[i] = values[front];
+            values[front] = v;
+            front += v < limit ? 1 : 0;
         }
 
-        return values[index];
+        return front;
     }
 
     private static double Middle(double a, double b, double c) => Math.Max(Math.Min(a, b), Math.Min(Math.Max(a, b), c));

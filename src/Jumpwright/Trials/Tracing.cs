@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 
@@ -75,13 +76,20 @@ public static class Tracing
         return new MotionTrace(
             [.. times],
             [.. plate.ForceN.AsSpan(from, to - from)],
-            two ? [.. plate.OwnZero(recording.LeftN).AsSpan(from, to - from)] : [],
-            two ? [.. plate.OwnZero(recording.RightN).AsSpan(from, to - from)] : [],
+            two ? Zeroed(recording.LeftN.Span[from..to], plate.LeftEmpty.ZeroN) : [],
+            two ? Zeroed(recording.RightN.Span[from..to], plate.RightEmpty.ZeroN) : [],
             [.. velocity],
             [.. displacement],
             weight,
             Phases(e, times)
         );
+    }
+
+    private static ImmutableArray<double> Zeroed(ReadOnlySpan<double> sideN, double zeroN)
+    {
+        var forceN = new double[sideN.Length];
+        Samples.Less(sideN, zeroN, forceN);
+        return ImmutableCollectionsMarshal.AsImmutableArray(forceN);
     }
 
     private static int Index(ForceRecording recording, double timeS) =>
