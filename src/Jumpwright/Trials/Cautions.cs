@@ -70,6 +70,9 @@ internal static class Cautions
     public static string WeightFarFromStated(double measuredKg, double statedKg) =>
         $"The plate weighs {measuredKg:0.0} kg, but {statedKg:0.0} kg are stated: one of them is wrong, so forces and powers are doubtful; check the label, the plate and the unit.";
 
+    public static string WeightsDiffer(double earlierN, double laterN) =>
+        $"One stand weighs {earlierN:0} N and a later one {laterN:0} N: somebody leaned on something, or the plate drifts too fast to be trusted; stand free and record again.";
+
     public static string UnwantedDip(double percent) =>
         $"Before pushing the force dips {percent:0} % below weight: not a clean squat jump; it does not enter a comparison with the countermovement jump.";
 

@@ -40,7 +40,7 @@ internal static class RepeatedHopTrials
                         motion = still.Count > 0 ? plate.FitMotion(first, last, still, samePosture: true) : null;
                     }
 
-                    trials.Add(Measure(plate, motion, from, k, trials.Count + 1));
+                    trials.Add(Measure(plate, motion, still, from, k, trials.Count + 1));
                     from = -1;
                 }
             }
@@ -52,7 +52,14 @@ internal static class RepeatedHopTrials
     }
 
     /// <summary>Measures the hops whose contacts run from one index up to, not including, another: the last landing.</summary>
-    private static Trial Measure(Plate plate, FittedMotion? motion, int from, int to, int number)
+    private static Trial Measure(
+        Plate plate,
+        FittedMotion? motion,
+        List<QuietStanding> still,
+        int from,
+        int to,
+        int number
+    )
     {
         var list = new MeasureList();
         var hops = new List<HopContact>(to - from);
@@ -63,6 +70,7 @@ internal static class RepeatedHopTrials
             Instant down = plate.Contacts[k].TouchDown!.Value;
             Instant up = plate.Contacts[k].TakeOff!.Value;
             Instant next = plate.Contacts[k + 1].TouchDown!.Value;
+            TouchedInFlight.Check(list, plate, up, next);
             hops.Add(Hops.Of(plate.Seconds(down.Sample, up.Sample), plate.Seconds(up.Sample, next.Sample)));
             if (down.Unsettled || up.Unsettled || next.Unsettled)
             {
@@ -87,6 +95,7 @@ internal static class RepeatedHopTrials
         else
         {
             Weights.Add(list, plate, motion);
+            UnlikeStands.Check(list, plate, motion, still);
         }
 
         ImmutableArray<int> counted = HopMeans.Add(list, hops, doubts, "force-threshold", mass);

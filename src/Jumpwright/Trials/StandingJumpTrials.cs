@@ -149,6 +149,7 @@ internal static class StandingJumpTrials
         if (motion is not null)
         {
             Weights.Add(list, plate, motion, task);
+            UnlikeStands.Check(list, plate, motion, still);
             PushMeasures.TakeOff(list, motion, takeOff);
             Push found = Push.Of(plate, motion, contact, still);
             push = found with

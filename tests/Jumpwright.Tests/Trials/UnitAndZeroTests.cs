@@ -114,4 +114,24 @@ public class UnitAndZeroTests
         Assert.Contains(MeasureNames.JumpHeight, trial.Doubtful);
         Assert.Contains(MeasureNames.FlightTime, trial.Doubtful);
     }
+
+    /// <summary>A hand on the rail before the jump, or a helper's foot on the plate after it: the two stands tell.</summary>
+    [Theory]
+    [InlineData(true, -60)]
+    [InlineData(false, 70)]
+    public void SomebodyLeaningInOneStand_LeavesNoWeightAndNoHeightByImpulse(bool before, double newtons)
+    {
+        double end = before ? Heavy.OnsetS - 0.3 : Heavy.TouchDownS + Heavy.LandingS;
+        Trial trial = Read(
+                Heavy,
+                "force_N",
+                1,
+                t => t < end == before ? newtons * (1 + (0.05 * Math.Sin(2 * Math.PI * 0.4 * t))) : 0
+            )
+            .Require()[0];
+        Assert.Contains(trial.Warnings, w => w.Contains("somebody leaned", StringComparison.Ordinal));
+        Assert.Contains(MeasureNames.JumpHeight, trial.Doubtful);
+        Assert.Contains(MeasureNames.BodyWeight, trial.Doubtful);
+        Assert.DoesNotContain(MeasureNames.FlightTime, trial.Doubtful);
+    }
 }

@@ -1,0 +1,60 @@
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Trials;
+
+/// <summary>
+/// The same body weighs the same before and after. Where two stands of one stay differ by more than sway and a plate's drift
+/// explain, somebody or something else carried part of the weight, and nobody can say in which of them.
+/// </summary>
+internal static class UnlikeStands
+{
+    /// <summary>A plate's drift and slow force under load change the reading by no more between two stands, N (house rule).</summary>
+    private const double MostN = 10;
+
+    /// <summary>No usable plate drifts faster, N/s: beyond it the fit has taken something else for drift (house rule).</summary>
+    private const double MostDriftNS = 2.5;
+
+    private const double Uncertainties = 4;
+
+    public static void Check(MeasureList into, Plate plate, FittedMotion motion, List<QuietStanding> still)
+    {
+        QuietStanding? least = null;
+        QuietStanding? most = null;
+        foreach (QuietStanding stand in still)
+        {
+            least = least is { } l && l.MeanN <= stand.MeanN ? least : stand;
+            most = most is { } m && m.MeanN >= stand.MeanN ? most : stand;
+        }
+
+        if (least is not { } light || most is not { } heavy)
+        {
+            return;
+        }
+
+        double u = PushMeasures.Quadrature(MeanUncertaintyN(plate, light), MeanUncertaintyN(plate, heavy));
+        if (heavy.MeanN - light.MeanN > MostN + (Uncertainties * u) || Math.Abs(motion.DriftNS) > MostDriftNS)
+        {
+            bool lightFirst = light.Samples.From < heavy.Samples.From;
+            into.Doubt(
+                Cautions.WeightsDiffer(lightFirst ? light.MeanN : heavy.MeanN, lightFirst ? heavy.MeanN : light.MeanN),
+                MeasureNames.BodyWeight,
+                MeasureNames.SystemWeight,
+                MeasureNames.JumpHeight,
+                MeasureNames.TakeOffVelocity,
+                MeasureNames.ReactiveStrengthIndexModified,
+                MeasureNames.CountermovementDepth,
+                MeasureNames.PeakPropulsivePower,
+                MeasureNames.MeanPropulsivePower,
+                MeasureNames.BrakingDuration,
+                MeasureNames.PropulsionDuration,
+                MeasureNames.LandingNetImpulse,
+                MeasureNames.VerticalStiffness,
+                MeasureNames.VerticalStiffnessTimeModel
+            );
+        }
+    }
+
+    /// <summary>Sway turns about once a second, so that many of its readings are worth one (house estimate).</summary>
+    private static double MeanUncertaintyN(Plate plate, QuietStanding stand) =>
+        stand.SwayN / Math.Sqrt(Math.Max(stand.Samples.Length / plate.RateHz, 1));
+}
