@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Jumpwright.Trials;
 
 /// <summary>
@@ -7,13 +9,16 @@ namespace Jumpwright.Trials;
 /// <param name="Contacts">Spans of contact, in order.</param>
 internal readonly record struct Disturbance((double FromS, double ToS)[] Contacts)
 {
-    /// <summary>Impulse of unit waves, cosine and sine, from the origin to a time, and the double integral to the same.</summary>
-    public (double Cosine, double Sine, double CosineMoved, double SineMoved) Of(double omega, double timeS)
+    /// <summary>Impulse of unit waves of several angular frequencies, cosine and sine, from the origin to a time, and the double integral to the same.</summary>
+    public (Vector<double> Cosine, Vector<double> Sine, Vector<double> CosineMoved, Vector<double> SineMoved) Of(
+        Vector<double> omega,
+        double timeS
+    )
     {
-        double cosine = 0;
-        double sine = 0;
-        double cosineMoved = 0;
-        double sineMoved = 0;
+        Vector<double> cosine = Vector<double>.Zero;
+        Vector<double> sine = Vector<double>.Zero;
+        Vector<double> cosineMoved = Vector<double>.Zero;
+        Vector<double> sineMoved = Vector<double>.Zero;
         double sign = timeS < 0 ? -1 : 1;
         double low = Math.Min(timeS, 0);
         double high = Math.Max(timeS, 0);
@@ -26,12 +31,12 @@ internal readonly record struct Disturbance((double FromS, double ToS)[] Contact
                 continue;
             }
 
-            (double sa, double ca) = Math.SinCos(omega * a);
-            (double sb, double cb) = Math.SinCos(omega * b);
+            (Vector<double> sa, Vector<double> ca) = Vector.SinCos(omega * a);
+            (Vector<double> sb, Vector<double> cb) = Vector.SinCos(omega * b);
             cosine += sign * (sb - sa) / omega;
             sine += sign * (ca - cb) / omega;
             cosineMoved += sign * ((((timeS - b) * sb) - ((timeS - a) * sa) - ((cb - ca) / omega)) / omega);
-            sineMoved += sign * (-(((timeS - b) * cb) - ((timeS - a) * ca) + ((sb - sa) / omega)) / omega);
+            sineMoved -= sign * ((((timeS - b) * cb) - ((timeS - a) * ca) + ((sb - sa) / omega)) / omega);
         }
 
         return (cosine, sine, cosineMoved, sineMoved);

@@ -1,11 +1,18 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Trials;
 
-/// <summary>Velocity and position from force, which is straight between its samples, so that each step is exact.</summary>
+/// <summary>
+/// Velocity and position from force, which is straight between its samples, so that each step is exact. Four steps are taken at
+/// once, their sums added up within a vector, so that only the first of every four waits for what came before.
+/// </summary>
 internal static class Motions
 {
     private const double G = Gravity.MetresPerSecondSquared;
+    private const int Four = 4;
 
     /// <summary>From the first sample, whose velocity and position are given, to the last.</summary>
     public static void Integrate(
@@ -16,35 +23,33 @@ internal static class Motions
         double stepS
     )
     {
+        int count = Count(forceN, velocityMS, positionM);
         double v = velocityMS[0];
         double x = positionM[0];
-        double now = (forceN[0] * perKg) - G;
-        double half = stepS / 2;
-        double sixth = stepS * stepS / 6;
+        Vector256<double> steps = Vector256.Create(1.0, 2, 3, 4) * stepS;
         int i = 1;
-        // Two samples at a time: each waits for the one two before it only.
-        for (; i + 1 < forceN.Length && i + 1 < velocityMS.Length && i + 1 < positionM.Length; i += 2)
+        for (; i + Four <= count; i += Four)
         {
-            double middle = (forceN[i] * perKg) - G;
-            double next = (forceN[i + 1] * perKg) - G;
-            double gained = (now + middle) * half;
-            double moved = ((2 * now) + middle) * sixth;
-            double both = gained + ((middle + next) * half);
-            double movedOn = moved + (gained * stepS) + (((2 * middle) + next) * sixth);
-            velocityMS[i] = v + gained;
-            positionM[i] = x + (v * stepS) + moved;
-            x += (2 * v * stepS) + movedOn;
-            v += both;
-            velocityMS[i + 1] = v;
-            positionM[i + 1] = x;
-            now = next;
+            Vector256<double> before = Acceleration(forceN, i - 1, perKg);
+            Vector256<double> after = Acceleration(forceN, i, perKg);
+            Vector256<double> gained = (before + after) * (stepS / 2);
+            Vector256<double> sum = UpTo(gained);
+            Vector256<double> moved = (before + before + after) * (stepS * stepS / 6);
+            Vector256<double> way = UpTo(((sum - gained) * stepS) + moved);
+            (Vector256.Create(v) + sum).StoreUnsafe(ref MemoryMarshal.GetReference(velocityMS), (nuint)i);
+            (Vector256.Create(x) + (steps * v) + way).StoreUnsafe(ref MemoryMarshal.GetReference(positionM), (nuint)i);
+            x += (Four * stepS * v) + way.GetElement(Four - 1);
+            v += sum.GetElement(Four - 1);
         }
 
-        if (i < forceN.Length)
+        for (; i < count; i++)
         {
-            double next = (forceN[i] * perKg) - G;
-            positionM[i] = x + (v * stepS) + (((2 * now) + next) * sixth);
-            velocityMS[i] = v + ((now + next) * half);
+            double before = (forceN[i - 1] * perKg) - G;
+            double after = (forceN[i] * perKg) - G;
+            x += (v * stepS) + (((2 * before) + after) * (stepS * stepS / 6));
+            v += (before + after) * (stepS / 2);
+            velocityMS[i] = v;
+            positionM[i] = x;
         }
     }
 
@@ -57,17 +62,62 @@ internal static class Motions
         double stepS
     )
     {
-        double v = velocityMS[^1];
-        double x = positionM[^1];
-        double now = (forceN[^1] * perKg) - G;
-        for (int i = forceN.Length - 2; i >= 0; i--)
+        int count = Count(forceN, velocityMS, positionM);
+        double v = velocityMS[count - 1];
+        double x = positionM[count - 1];
+        Vector256<double> steps = Vector256.Create(4.0, 3, 2, 1) * stepS;
+        int i = count - 1 - Four;
+        for (; i >= 0; i -= Four)
         {
+            Vector256<double> before = Acceleration(forceN, i, perKg);
+            Vector256<double> after = Acceleration(forceN, i + 1, perKg);
+            Vector256<double> gained = (before + after) * (stepS / 2);
+            Vector256<double> sum = From(gained);
+            Vector256<double> moved = (after + after + before) * (stepS * stepS / 6);
+            Vector256<double> way = From(((sum - gained) * stepS) + moved);
+            (Vector256.Create(v) - sum).StoreUnsafe(ref MemoryMarshal.GetReference(velocityMS), (nuint)i);
+            (Vector256.Create(x) - (steps * v) + way).StoreUnsafe(ref MemoryMarshal.GetReference(positionM), (nuint)i);
+            x += way.GetElement(0) - (Four * stepS * v);
+            v -= sum.GetElement(0);
+        }
+
+        for (i += Four - 1; i >= 0; i--)
+        {
+            double after = (forceN[i + 1] * perKg) - G;
             double before = (forceN[i] * perKg) - G;
-            x += (((2 * now) + before) * (stepS * stepS / 6)) - (v * stepS);
-            v -= (now + before) * (stepS / 2);
+            x += (((2 * after) + before) * (stepS * stepS / 6)) - (v * stepS);
+            v -= (after + before) * (stepS / 2);
             velocityMS[i] = v;
             positionM[i] = x;
-            now = before;
         }
+    }
+
+    /// <summary>How many samples there are; the vectors are stored unchecked, so that this must hold for all three.</summary>
+    private static int Count(ReadOnlySpan<double> forceN, Span<double> velocityMS, Span<double> positionM)
+    {
+        ArgumentOutOfRangeException.ThrowIfNotEqual(velocityMS.Length, forceN.Length);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(positionM.Length, forceN.Length);
+        return forceN.Length;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Acceleration(ReadOnlySpan<double> forceN, int from, double perKg) =>
+        (Vector256.LoadUnsafe(ref MemoryMarshal.GetReference(forceN), (nuint)from) * perKg) - Vector256.Create(G);
+
+    /// <summary>Each element with all before it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> UpTo(Vector256<double> v)
+    {
+        // What is asked for from outside is nothing.
+        v += Vector256.Shuffle(v, Vector256.Create(-1L, 0, 1, 2));
+        return v + Vector256.Shuffle(v, Vector256.Create(-1L, -1, 0, 1));
+    }
+
+    /// <summary>Each element with all after it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> From(Vector256<double> v)
+    {
+        v += Vector256.Shuffle(v, Vector256.Create(1L, 2, 3, -1));
+        return v + Vector256.Shuffle(v, Vector256.Create(2L, 3, -1, -1));
     }
 }

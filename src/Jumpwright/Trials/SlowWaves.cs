@@ -25,6 +25,12 @@ internal static class SlowWaves
         double constantN
     )
     {
+        if (!amplitudes.ContainsAnyExcept(0))
+        {
+            SubtractLine(forceN, constantN, 0);
+            return;
+        }
+
         int knot = Math.Max((int)(KnotS / stepS), 1);
         Span<double> cos = stackalloc double[N];
         Span<double> sin = stackalloc double[N];
@@ -57,12 +63,7 @@ internal static class SlowWaves
 
             double next = constantN + Vector.Sum(turned);
             double slope = (next - now) / knot;
-            int to = Math.Min(from + knot, forceN.Length);
-            for (int i = from; i < to; i++)
-            {
-                forceN[i] -= now + (slope * (i - from));
-            }
-
+            SubtractLine(forceN[from..Math.Min(from + knot, forceN.Length)], now, slope);
             now = next;
         }
     }

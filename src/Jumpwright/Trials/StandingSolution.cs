@@ -91,6 +91,11 @@ internal sealed class StandingSolution
         for (int w = 0; w < windows; w++)
         {
             int first = StayModel.First(w);
+            if (!row.Slice(first, 2 * N).ContainsAnyExcept(0))
+            {
+                continue;
+            }
+
             double along = SymmetricMatrix.Dot(ByWeight(w), row.Slice(first, N));
             a -= along;
             b -= (Late(w) * along) + SymmetricMatrix.Dot(ByTime(w), row.Slice(first + N, N));
@@ -105,8 +110,12 @@ internal sealed class StandingSolution
             int first = StayModel.First(w);
             Span<double> cosines = x.AsSpan(first, N);
             Span<double> sines = x.AsSpan(first + N, N);
-            SymmetricMatrix.Multiply(Cosines(w), row.Slice(first, N), cosines);
-            SymmetricMatrix.Multiply(Sines(w), row.Slice(first + N, N), sines);
+            if (row.Slice(first, 2 * N).ContainsAnyExcept(0))
+            {
+                SymmetricMatrix.Multiply(Cosines(w), row.Slice(first, N), cosines);
+                SymmetricMatrix.Multiply(Sines(w), row.Slice(first + N, N), sines);
+            }
+
             SymmetricMatrix.AddScaled(cosines, ByWeight(w), -(weight + (Late(w) * drift)));
             SymmetricMatrix.AddScaled(sines, ByTime(w), -drift);
             int posture = StayModel.Posture(w);

@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Trials;
@@ -293,16 +295,19 @@ internal sealed class StayModel
     /// <summary>Takes off what the waves of a still stretch, gone on as a disturbance, made of velocity or position.</summary>
     private void AddDisturbance(Span<double> row, int window, int gap, int anchor, double t, bool moved)
     {
-        Span<double> waves = row.Slice(First(window), 2 * N);
+        Span<Vector<double>> ofCosines = Cosines(row, window);
+        Span<Vector<double>> ofSines = Sines(row, window);
+        ReadOnlySpan<Vector<double>> frequencies = MemoryMarshal.Cast<double, Vector<double>>(Sway.AngularFrequencies);
         double middle = (_middles[window] - anchor) * _dt;
-        for (int j = 0; j < N; j++)
+        double perKg = 1 / MassKg;
+        for (int j = 0; j < frequencies.Length; j++)
         {
-            double omega = Sway.AngularFrequencies[j];
-            (double c, double s, double cm, double sm) = _gaps[gap].Of(omega, t);
-            (double cosine, double sine) = moved ? (cm, sm) : (c, s);
-            (double sin, double cos) = Math.SinCos(omega * middle);
-            waves[j] -= ((cosine * cos) + (sine * sin)) / MassKg;
-            waves[N + j] -= ((sine * cos) - (cosine * sin)) / MassKg;
+            Vector<double> omega = frequencies[j];
+            (Vector<double> c, Vector<double> s, Vector<double> cm, Vector<double> sm) = _gaps[gap].Of(omega, t);
+            (Vector<double> cosine, Vector<double> sine) = moved ? (cm, sm) : (c, s);
+            (Vector<double> sin, Vector<double> cos) = Vector.SinCos(omega * middle);
+            ofCosines[j] -= ((cosine * cos) + (sine * sin)) * perKg;
+            ofSines[j] -= ((sine * cos) - (cosine * sin)) * perKg;
         }
     }
 
@@ -313,15 +318,16 @@ internal sealed class StayModel
             return;
         }
 
-        Span<double> waves = row.Slice(First(window), 2 * N);
+        Span<Vector<double>> ofCosines = Cosines(row, window);
+        Span<Vector<double>> ofSines = Sines(row, window);
+        ReadOnlySpan<Vector<double>> frequencies = MemoryMarshal.Cast<double, Vector<double>>(Sway.AngularFrequencies);
         double t = (sample - _middles[window]) * _dt;
-        ReadOnlySpan<double> frequencies = Sway.AngularFrequencies;
-        for (int j = 0; j < N; j++)
+        for (int j = 0; j < frequencies.Length; j++)
         {
-            (double sin, double cos) = Math.SinCos(frequencies[j] * t);
-            double f = factor / (frequencies[j] * MassKg);
-            waves[j] += f * sin;
-            waves[N + j] -= f * cos;
+            (Vector<double> sin, Vector<double> cos) = Vector.SinCos(frequencies[j] * t);
+            Vector<double> f = new Vector<double>(factor) / (frequencies[j] * MassKg);
+            ofCosines[j] += f * sin;
+            ofSines[j] -= f * cos;
         }
     }
 
@@ -337,15 +343,22 @@ internal sealed class StayModel
             return;
         }
 
-        Span<double> waves = row.Slice(First(window), 2 * N);
+        Span<Vector<double>> ofCosines = Cosines(row, window);
+        Span<Vector<double>> ofSines = Sines(row, window);
+        ReadOnlySpan<Vector<double>> frequencies = MemoryMarshal.Cast<double, Vector<double>>(Sway.AngularFrequencies);
         double t = (sample - _middles[window]) * _dt;
-        ReadOnlySpan<double> frequencies = Sway.AngularFrequencies;
-        for (int j = 0; j < N; j++)
+        for (int j = 0; j < frequencies.Length; j++)
         {
-            (double sin, double cos) = Math.SinCos(frequencies[j] * t);
-            double f = factor / (frequencies[j] * frequencies[j] * MassKg);
-            waves[j] -= f * cos;
-            waves[N + j] -= f * sin;
+            (Vector<double> sin, Vector<double> cos) = Vector.SinCos(frequencies[j] * t);
+            Vector<double> f = new Vector<double>(factor) / (frequencies[j] * frequencies[j] * MassKg);
+            ofCosines[j] -= f * cos;
+            ofSines[j] -= f * sin;
         }
     }
+
+    private static Span<Vector<double>> Cosines(Span<double> row, int window) =>
+        MemoryMarshal.Cast<double, Vector<double>>(row.Slice(First(window), N));
+
+    private static Span<Vector<double>> Sines(Span<double> row, int window) =>
+        MemoryMarshal.Cast<double, Vector<double>>(row.Slice(First(window) + N, N));
 }

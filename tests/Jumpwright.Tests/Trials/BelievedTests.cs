@@ -23,6 +23,28 @@ public class BelievedTests
     }
 
     [Fact]
+    public void WhateverIsBelieved_TwoUncertaintiesHoldExactlyWhatTheyAreToHold()
+    {
+        var chance = new Random(11);
+        for (int draw = 0; draw < 2000; draw++)
+        {
+            int n = 1 + chance.Next(6);
+            double[] part = [.. Enumerable.Range(0, n).Select(_ => chance.NextDouble() + 1e-3)];
+            double sum = part.Sum();
+            double width = Math.Pow(10, (4 * chance.NextDouble()) - 2);
+            var some = new Believed(
+                [.. part.Select(_ => (chance.NextDouble() - 0.5) * width)],
+                [.. part.Select(_ => Math.Pow(10, (3 * chance.NextDouble()) - 2))],
+                [.. part.Select(p => p / sum)]
+            );
+            double besides = chance.Next(2) * 0.01 * chance.NextDouble();
+            double held = some.StandardUncertainty(besides) * 2;
+            Assert.InRange(some.Beyond(held * 1.001, besides), 0, 0.0455);
+            Assert.InRange(some.Beyond(held * 0.999, besides), 0.0455, 1);
+        }
+    }
+
+    [Fact]
     public void PlusMinusTwoUncertainties_HoldTheTruthAsOftenAsTheySay()
     {
         var three = new Believed([-1.7, 0.3, 5.3], [0.6, 1.4, 0.9], [0.3, 0.6, 0.1]);
