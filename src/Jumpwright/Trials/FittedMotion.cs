@@ -113,7 +113,7 @@ internal sealed class FittedMotion : IDisposable
     public double SwayN { get; private set; }
 
     /// <summary>Root mean square of slow force that may be no motion of the body, N, as far as it is believed.</summary>
-    public double DisturbanceN => SwayN * Math.Sqrt(1 - _beliefs.MovesPart);
+    public double DisturbanceN => SwayN * Math.Sqrt(Math.Max(1 - _beliefs.MovesPart, 0));
 
     /// <summary>Drift of the plate's zero that was found and corrected, N/s.</summary>
     public double DriftNS { get; private set; }

@@ -95,8 +95,8 @@ internal static class Motions
     /// <summary>How many samples there are; the vectors are stored unchecked, so that this must hold for all three.</summary>
     private static int Count(ReadOnlySpan<double> forceN, Span<double> velocityMS, Span<double> positionM)
     {
-        ArgumentOutOfRangeException.ThrowIfNotEqual(velocityMS.Length, forceN.Length);
-        ArgumentOutOfRangeException.ThrowIfNotEqual(positionM.Length, forceN.Length);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(velocityMS.Length, forceN.Length, nameof(velocityMS));
+        ArgumentOutOfRangeException.ThrowIfNotEqual(positionM.Length, forceN.Length, nameof(positionM));
         return forceN.Length;
     }
 
