@@ -24,6 +24,22 @@ internal static class KitUse
         }
     }
 
+    /// <summary>Seconds of kit that items take, by limit and session.</summary>
+    public static Dictionary<(string Kit, string Session), long> Of(IEnumerable<Chosen> items)
+    {
+        Dictionary<(string, string), long> used = [];
+        foreach (Chosen item in items)
+        {
+            long seconds = item.Menu.SecondsOf(item.Sets) + item.Who.PairSeconds(item.Menu, item.Sets);
+            foreach ((string key, int count) in Of(item.Exercise, item.Phase))
+            {
+                used[(key, item.Slot.Id)] = used.GetValueOrDefault((key, item.Slot.Id)) + (count * seconds);
+            }
+        }
+
+        return used;
+    }
+
     /// <summary>All limits of a squad's kit.</summary>
     public static IEnumerable<string> Keys(PlanRequest request) =>
         request.Kit.Select(k => k.Id).Distinct(StringComparer.Ordinal).SelectMany(k => new[] { k, k + Fresh });

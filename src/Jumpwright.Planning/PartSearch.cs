@@ -52,7 +52,7 @@ internal static class PartSearch
                 Wishes = [.. request.Wishes.Where(w => anew.Contains(w.AthleteId))],
                 Keeps = [.. request.Keeps.Where(k => anew.Contains(k.AthleteId))],
             },
-            Used(others)
+            KitUse.Of(others)
         );
         using SquadBound bound = new(squad, cancel);
         if (bound.Price(1, null) is not null || new Beginning(squad, cancel).Begin() is not null)
@@ -60,7 +60,6 @@ internal static class PartSearch
             return null;
         }
 
-        bound.Settle();
         Floors floors = new(squad, cancel);
         if (!floors.OpenBeside(standing))
         {
@@ -89,20 +88,5 @@ internal static class PartSearch
                 ],
             }
         );
-    }
-
-    private static Dictionary<(string Kit, string Session), long> Used(ImmutableArray<Chosen> others)
-    {
-        Dictionary<(string, string), long> used = [];
-        foreach (Chosen o in others)
-        {
-            long seconds = o.Menu.SecondsOf(o.Sets) + o.Who.PairSeconds(o.Menu, o.Sets);
-            foreach ((string key, int count) in KitUse.Of(o.Exercise, o.Phase))
-            {
-                used[(key, o.Slot.Id)] = used.GetValueOrDefault((key, o.Slot.Id)) + (count * seconds);
-            }
-        }
-
-        return used;
     }
 }

@@ -11,8 +11,13 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
 
     private const double MovesOnFloors = 1_000_000;
 
-    /// <summary>Units that the models of one athlete take; what is left of the budget, but at least half, goes into moves.</summary>
+    /// <summary>
+    /// Units that the models of one athlete take; what is left of the budget, but at least this share, goes into moves, so that
+    /// this lane takes about as long as the one that proves.
+    /// </summary>
     private const double UnitsForModels = 1.0 / 6;
+
+    private const double ShareForMoves = 0.8;
 
     /// <summary>Deterministic time for one exact week, for each unit that an athlete has; and the most.</summary>
     private const double ExactForEachUnit = 0.09;
@@ -65,7 +70,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     public void OnFloors(double units, long bound, SquadBound known)
     {
         int athletes = squad.Searches.Length;
-        double unitsForMoves = Math.Max(units / 2, units - (UnitsForModels * athletes));
+        double unitsForMoves = Math.Max(ShareForMoves * units, units - (UnitsForModels * athletes));
         int turns = (int)
             Math.Clamp(
                 MovesOnFloors * unitsForMoves / athletes / (MovesForEachSession * squad.Slots.Length),
@@ -75,6 +80,9 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
         int each = Each(MovesOnFloors, unitsForMoves, turns);
         long[] none = new long[squad.Kit.Length];
         bool priced = known.Prices.Any(p => p > 0);
+        (ImmutableArray<Chosen> Plan, bool IsWhole)[] exact = _keeps
+            ? []
+            : ExactWeeks(known, Math.Min(ExactMost, ExactForEachUnit * units / athletes));
         Best best = new(squad);
         for (int turn = 0; turn < turns; turn++)
         {
@@ -90,7 +98,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                 search.Lend(lent, priced && turn % 2 == 0 && turn < turns - 1 ? known.Prices : none);
                 if (turn == 0 && !_keeps)
                 {
-                    FromExact(athlete, lent, known, Math.Min(ExactMost, ExactForEachUnit * units / athletes), each);
+                    Begin(athlete, exact[athlete], each);
                 }
                 else
                 {
@@ -128,11 +136,48 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             long[] lent = [.. squad.Left().Select((l, k) => l + search.KitUsed[k])];
             search.Lend(lent, none);
             search.Anneal(moves, HotWithKept, Cold);
-            FromExact(athlete, lent, known, eachWeek, moves);
+            Begin(athlete, ExactWeeks(athlete, lent, known, eachWeek), moves);
         }
     }
 
-    private void FromExact(int athlete, long[] lent, SquadBound known, double eachWeek, int moves)
+    /// <summary>
+    /// Everybody's exact weeks, in two lanes side by side: each shares half of the kit out among its athletes, one after the
+    /// other. Which lane an athlete is in depends on their place in the squad alone.
+    /// </summary>
+    private (ImmutableArray<Chosen> Plan, bool IsWhole)[] ExactWeeks(SquadBound known, double eachWeek)
+    {
+        long[] left = squad.Left();
+        var plans = new (ImmutableArray<Chosen> Plan, bool IsWhole)[squad.Searches.Length];
+        Parallel.For(
+            0,
+            2,
+            Squad.Two(cancel),
+            lane =>
+            {
+                long[] share = [.. left.Select(l => lane == 0 ? l - (l / 2) : l / 2)];
+                for (int athlete = lane; athlete < plans.Length; athlete += 2)
+                {
+                    cancel.ThrowIfCancellationRequested();
+                    IReadOnlyList<long> own = squad.Searches[athlete].KitUsed;
+                    long[] lent = [.. share.Select((l, k) => l + own[k])];
+                    plans[athlete] = ExactWeeks(athlete, lent, known, eachWeek);
+                    var used = KitUse.Of(plans[athlete].Plan);
+                    for (int k = 0; k < share.Length; k++)
+                    {
+                        share[k] = Math.Max(0, lent[k] - Math.Max(own[k], used.GetValueOrDefault(squad.Kit[k])));
+                    }
+                }
+            }
+        );
+        return plans;
+    }
+
+    private (ImmutableArray<Chosen> Plan, bool IsWhole) ExactWeeks(
+        int athlete,
+        long[] lent,
+        SquadBound known,
+        double eachWeek
+    )
     {
         WeekAfterWeek exact = new(squad, athlete);
         ImmutableArray<Chosen> plan = exact.Plan(
@@ -142,15 +187,18 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             squad.ByKit(known.Prices),
             eachWeek
         );
+        return (plan, exact.IsWhole);
+    }
+
+    private void Begin(int athlete, (ImmutableArray<Chosen> Plan, bool IsWhole) exact, int moves) =>
         squad
             .Searches[athlete]
             .Instead(
-                plan.ToLookup(c => c.Slot.Id, c => (c.Exercise.Id, c.Sets)),
+                exact.Plan.ToLookup(c => c.Slot.Id, c => (c.Exercise.Id, c.Sets)),
                 moves,
                 exact.IsWhole ? HotAfterExact : Hot,
                 Cold
             );
-    }
 
     private int Each(double moves, double units, int turns) =>
         (int)Math.Clamp(moves * units / turns / Math.Max(1, squad.Athletes.Length), 300, 4_000_000);

@@ -21,7 +21,7 @@ internal sealed class SquadBound : IDisposable
     private readonly Squad _squad;
     private readonly CancellationToken _cancel;
     private readonly PricedRelaxation[] _relaxations;
-    private readonly long[] _lines;
+    private long[] _lines;
     private WeekBounds[] _weeks = [];
     private long _bound = long.MaxValue;
 
@@ -69,7 +69,17 @@ internal sealed class SquadBound : IDisposable
         {
             var priced = _squad.ByKit(now);
             var at = new (long? Bound, Dictionary<(string, string), double> Use)[_relaxations.Length];
-            Parallel.For(0, at.Length, Squad.Two(_cancel), i => at[i] = _relaxations[i].At(priced));
+            var weeks = new WeekBounds[at.Length];
+            Parallel.For(
+                0,
+                at.Length,
+                Squad.Two(_cancel),
+                i =>
+                {
+                    at[i] = _relaxations[i].At(priced);
+                    weeks[i] = new(_squad, i, _relaxations[i], priced);
+                }
+            );
             for (int i = 0; i < at.Length; i++)
             {
                 if (at[i].Bound is not null)
@@ -94,6 +104,9 @@ internal sealed class SquadBound : IDisposable
             {
                 _bound = proven;
                 Prices = [.. now];
+                // What the duals say of the weeks is kept at once: solving the best round again would cost as much as the round.
+                _lines = [.. at.Select(a => a.Bound!.Value)];
+                _weeks = weeks;
                 stale = 0;
             }
             else if (++failed >= FailedMost)
@@ -129,25 +142,6 @@ internal sealed class SquadBound : IDisposable
         }
 
         return null;
-    }
-
-    /// <summary>
-    /// Solves every relaxation at the best prices once more: what its duals say of the weeks is kept for proofs and plans.
-    /// </summary>
-    public void Settle()
-    {
-        var priced = _squad.ByKit(Prices);
-        _weeks = new WeekBounds[_relaxations.Length];
-        Parallel.For(
-            0,
-            _relaxations.Length,
-            Squad.Two(_cancel),
-            i =>
-            {
-                _lines[i] = _relaxations[i].At(priced).Bound ?? Unknown;
-                _weeks[i] = new(_squad, i, _relaxations[i], priced);
-            }
-        );
     }
 
     /// <summary>What an athlete's later weeks gain from each literal of earlier ones, at the relaxation's duals.</summary>

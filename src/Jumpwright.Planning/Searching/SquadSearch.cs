@@ -11,8 +11,11 @@ namespace Jumpwright.Planning.Searching;
 /// </summary>
 internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
 {
-    private const double RoundsForEachUnit = 0.2;
+    private const double RoundsForEachUnit = 0.1;
     private const int RoundsMost = 40;
+
+    /// <summary>Rounds that prices from the whole squad's relaxation get at least: they are right, or nearly.</summary>
+    private const int RoundsOfRightPrices = 2;
 
     /// <summary>
     /// Menu entries up to which the whole squad goes into one linear relaxation: its prices of kit are right at once. With few
@@ -29,12 +32,14 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
         Squad squad = new(request);
         double units = request.Budget.DeterministicTime;
         using SquadBound bound = new(squad, cancel);
+        int rounds = 1;
         if (squad.Entries <= EntriesInOneRelaxation)
         {
+            rounds = RoundsOfRightPrices;
             bound.Start(LinearRelaxation.Prices(SquadModel.Of(request, Asked.All(), new Scope())));
         }
 
-        if (bound.Price(Math.Clamp((int)(RoundsForEachUnit * units), 2, RoundsMost), progress) is { } ended)
+        if (bound.Price(Math.Clamp((int)(RoundsForEachUnit * units), rounds, RoundsMost), progress) is { } ended)
         {
             return ended;
         }
@@ -44,7 +49,6 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
             return other with { Bound = other.Objective is null ? null : bound.Points };
         }
 
-        bound.Settle();
         Annealing annealing = new(squad, progress, cancel);
         if (!request.Keeps.IsEmpty)
         {

@@ -145,7 +145,6 @@ public class SquadSearchTests
         AthleteRequest who = squad.Athletes[0];
         using SquadBound bound = new(squad, CancellationToken.None);
         Assert.Null(bound.Price(2, null));
-        bound.Settle();
         WeekAfterWeek weeks = new(squad, 0);
         var plan = weeks.Plan(
             bound.Ahead(0),
