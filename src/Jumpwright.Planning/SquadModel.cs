@@ -73,6 +73,7 @@ internal sealed class SquadModel
         OpeningRows.Add(squad);
         MinuteRows.Add(squad);
         SessionShapeRows.Add(squad);
+        VariantRows.Add(squad);
         PairRows.Add(squad);
         Rows.KitRows.Add(squad);
         LockRows.Add(squad);

@@ -66,6 +66,11 @@ internal sealed partial class AthleteSearch
             rows.Add((n.High[s], each, 0));
         }
 
+        if (Variants.KeyOf(m, request) is { } variant && !Variants.CountsWithPartner(m, Who, request))
+        {
+            rows.Add((n.Variants[(slot.Id, variant)], 0, 1));
+        }
+
         for (int c = 0; c < n.Caps.Length; c++)
         {
             if (Who.Caps[c].SessionIds.Contains(slot.Id))
@@ -150,6 +155,7 @@ internal sealed partial class AthleteSearch
         int[] Week,
         int[] Caps,
         int[] Growths,
+        Dictionary<(string SessionId, (string Family, bool Low)), int> Variants,
         List<LocalDate> Weeks,
         Dictionary<(Quality, LocalDate), int> GoalOf,
         Dictionary<(string Key, string Session), int> KitIndex,

@@ -81,6 +81,11 @@ internal sealed partial class AthleteSearch
         int[] week = [.. weeks.Select(_ => Row(who.ContactsPerWeekAtMost))];
         int[] caps = [.. who.Caps.Select(c => Row(c.AtMost))];
         int[] growths = [.. who.Growths.Select(g => Row(100L * g.Step))];
+        var variants = who
+            .Menu.Where(m => slotIndex.ContainsKey(m.SessionId) && Variants.KeyOf(m, request) is not null)
+            .Select(m => (m.SessionId, Variants.KeyOf(m, request)!.Value))
+            .Distinct()
+            .ToDictionary(v => v, v => Row(Variants.AtMost(who, v.SessionId, v.Value, request)));
         _rowMost = [.. most];
         _rowUse = new long[_rowMost.Length];
         _goalPoints =
@@ -124,7 +129,20 @@ internal sealed partial class AthleteSearch
         ];
         var at = open.Select((m, i) => (Key: (m.SessionId, m.ExerciseId), i)).ToDictionary(a => a.Key, a => a.i);
         var keeps = request.Keeps.Where(k => k.AthleteId == who.Athlete.Id).ToLookup(k => (k.SessionId, k.ExerciseId));
-        Numbers numbers = new(contacts, high, seconds, week, caps, growths, weeks, goalOf, kitIndex, at, keeps);
+        Numbers numbers = new(
+            contacts,
+            high,
+            seconds,
+            week,
+            caps,
+            growths,
+            variants,
+            weeks,
+            goalOf,
+            kitIndex,
+            at,
+            keeps
+        );
         _entries =
         [
             .. open.Select(m => EntryOf(m, request, slots[slotIndex[m.SessionId]], slotIndex[m.SessionId], numbers)),

@@ -23,6 +23,7 @@ public static class CatalogueLint
             .. catalogue.Exercises.SelectMany(e => Values(e)),
             .. catalogue.Exercises.SelectMany(e => Entries(e, catalogue)),
             .. catalogue.Exercises.SelectMany(e => Edges(e, catalogue)),
+            .. Families(catalogue),
             .. Orphans(catalogue),
             .. Cycles(catalogue, "progressions", e => e.Progressions),
             .. Cycles(catalogue, "regressions", e => e.Regressions),
@@ -374,6 +375,36 @@ public static class CatalogueLint
         if (e.PairsWith is { } pair && catalogue.Find(pair) is null)
         {
             yield return $"{e.Id}: it pairs with '{pair}', which is not in the catalogue.";
+        }
+    }
+
+    /// <summary>A family is a name for several variants that train something in common; a single one is a slip of the pen.</summary>
+    private static IEnumerable<string> Families(Catalogue catalogue)
+    {
+        foreach (var family in catalogue.Exercises.Where(e => e.Family is not null).GroupBy(e => e.Family!))
+        {
+            Exercise first = family.First();
+            if (!Kebab.Is(family.Key))
+            {
+                yield return $"{first.Id}: the family '{family.Key}' is not kebab-case.";
+            }
+
+            if (family.Count() < 2)
+            {
+                yield return $"{first.Id}: the family '{family.Key}' has no other variant; name one, or leave it out.";
+            }
+
+            foreach (
+                Exercise e in family.Where(e =>
+                    !family.Any(other => other != e && e.Trains.Intersect(other.Trains).Any())
+                )
+            )
+            {
+                if (family.Count() > 1)
+                {
+                    yield return $"{e.Id}: it trains nothing that another of the family '{family.Key}' trains; it is no variant of them.";
+                }
+            }
         }
     }
 

@@ -11,6 +11,9 @@ public sealed record Exercise
     public required string Name { get; init; }
     public required Stage Stage { get; init; }
 
+    /// <summary>The family of variants it belongs to (one leg or two, single or continuous, another direction, another load); null: none.</summary>
+    public string? Family { get; init; }
+
     /// <summary>both, left, right, each or alternating.</summary>
     public required string Limb { get; init; }
 

@@ -11,6 +11,7 @@ internal sealed record ExerciseFile
     public required string Id { get; init; }
     public required string Name { get; init; }
     public required string Stage { get; init; }
+    public string? Family { get; init; }
     public required string Limb { get; init; }
     public required string Start { get; init; }
     public required string Arms { get; init; }
@@ -105,6 +106,7 @@ internal sealed record ExerciseFile
             Id = Id,
             Name = Name,
             Stage = stage,
+            Family = Family,
             Limb = Limb,
             Start = Start,
             Arms = Arms,

@@ -25,6 +25,9 @@ public sealed record AthleteRequest(
     ImmutableArray<Unmet> Unmet
 )
 {
+    /// <summary>Variants of one exercise in a session, as <see cref="Variants"/> counts them.</summary>
+    public int VariantsPerSessionAtMost { get; init; } = 1;
+
     /// <summary>Fewest exercises of a session that holds any at all.</summary>
     public int ExercisesPerSessionAtLeast { get; init; }
 

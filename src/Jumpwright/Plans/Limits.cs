@@ -47,6 +47,7 @@ public static class Limits
         new SessionMinutes(),
         new ExercisesPerSessionAtMost(),
         new ExercisesPerSessionAtLeast(),
+        new VariantsPerSession(),
         new LowWorkFirst(),
         new OrderInSession(),
         new PairsTogether(),

@@ -42,6 +42,9 @@ public class CatalogueLintTests
             { "depth jump with one contact", "a depth jump has two contacts" },
             { "box without heights", "landing on a box and a range of box heights go together" },
             { "number against its tier", "3.4 body-weights on bone is tier 3, but its file says 1" },
+            { "family of one", "the family 'lonely-jump' has no other variant" },
+            { "family by another name", "the family 'Tuck Jump' is not kebab-case" },
+            { "no variant", "it trains nothing that another of the family 'tuck-jump' trains" },
             { "number in newtons", "is in 'N', not in 'body-weights'" },
         };
 
@@ -57,6 +60,9 @@ public class CatalogueLintTests
             "progression circle" => With("pogo-hop", e => e with { Progressions = ["low-pogo"] }),
             "regression circle" => With("snap-down", e => e with { Regressions = ["jump-and-stick"] }),
             "owned circle" => With("snap-down", e => e with { Entry = [Owned("jump-and-stick")] }),
+            "family of one" => With("snap-down", e => e with { Family = "lonely-jump" }),
+            "family by another name" => With("snap-down", e => e with { Family = "Tuck Jump" }),
+            "no variant" => With("pogo-hop", e => e with { Family = "tuck-jump" }),
             "unknown regression" => With("pogo-hop", e => e with { Regressions = ["no-such-thing"] }),
             "unknown progression" => With("pogo-hop", e => e with { Progressions = ["no-such-thing"] }),
             "unknown owned" => With("pogo-hop", e => e with { Entry = [Owned("no-such-thing")] }),

@@ -154,6 +154,10 @@ internal static class Gymnasium
             Id = id,
             Name = id,
             Stage = stage,
+            Family =
+                id.EndsWith("tuck-jump", StringComparison.Ordinal) ? "tuck-jump"
+                : id is "box-jump" or "seat-jump" ? "box-jump"
+                : null,
             Limb = limb,
             Start = "floor",
             Arms = "free",

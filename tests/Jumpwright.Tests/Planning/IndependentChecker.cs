@@ -303,6 +303,7 @@ internal static class IndependentChecker
                 wrong.Add($"{who.Athlete.Id} {slot.Id}: {count} exercises");
             }
 
+            wrong.AddRange(Families(session.Key, [.. session], who, request));
             bool lowOnMenu = who
                 .Menu.Where(m => m.SessionId == slot.Id)
                 .Any(m => IsLow(ExerciseOf(m.Dose.ExerciseId, request), m.Dose.DropHeightM));
@@ -364,6 +365,43 @@ internal static class IndependentChecker
         }
 
         return wrong;
+    }
+
+    /// <summary>Two variants of one exercise in a session, unless they are a pair, one begins it, or both are locked.</summary>
+    private static IEnumerable<string> Families(
+        string session,
+        List<Done> done,
+        AthleteRequest who,
+        PlanRequest request
+    )
+    {
+        bool Low(string id) =>
+            IsLow(
+                ExerciseOf(id, request),
+                who.Menu.Single(m => m.SessionId == session && m.Dose.ExerciseId == id).Dose.DropHeightM
+            );
+        foreach (string? family in done.Select(d => ExerciseOf(d.Exercise, request).Family).Distinct())
+        {
+            foreach (bool low in new[] { true, false })
+            {
+                string[] its =
+                [
+                    .. done.Select(d => d.Exercise)
+                        .Where(id => ExerciseOf(id, request).Family == family && Low(id) == low),
+                ];
+                int pairs = who.Pairs.Count(p =>
+                    p.SessionId == session && its.Contains(p.HeavyExerciseId) && its.Contains(p.LightExerciseId)
+                );
+                int locked = request
+                    .Locks.Where(l => l.AthleteId == who.Athlete.Id && l.SessionId == session)
+                    .Count(l => its.Contains(l.ExerciseId));
+                int most = Math.Max(who.VariantsPerSessionAtMost, locked);
+                if (family != null && its.Length - pairs > most)
+                {
+                    yield return $"{who.Athlete.Id} {session}: {string.Join(", ", its)} are variants of one exercise";
+                }
+            }
+        }
     }
 
     /// <summary>What is wrong with the sums over weeks, and with steps that are to open.</summary>

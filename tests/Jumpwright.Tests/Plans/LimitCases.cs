@@ -221,6 +221,17 @@ internal static class LimitCases
             1
         ),
         new(
+            "variants-per-session",
+            Planned(
+                a => a with { VariantsPerSessionAtMost = 2 },
+                new(First, "snap-down", 2, 6),
+                new(First, "box-jump", 2, 9),
+                new(First, "seat-jump", 2, 13)
+            ),
+            Planned(null, new(First, "snap-down", 2, 6), new(First, "box-jump", 2, 9), new(First, "seat-jump", 2, 13)),
+            1
+        ),
+        new(
             "exercises-per-session-at-least",
             Planned(
                 a => a with { ExercisesPerSessionAtLeast = 2 },

@@ -70,7 +70,15 @@ internal sealed class AthleteAsking
         int perSession = _ladder.ComingBack is null ? usual : (int)(usual * _limits["contacts-coming-back"]);
         WeeklyLoads weekly = new(_history, _squad, _request, _limits, perSession);
         ImmutableArray<MenuItem> menu = [.. _request.Slots.SelectMany(s => MenuOf(s))];
-        int fewest = menu.GroupBy(m => m.SessionId).Select(g => g.Count()).DefaultIfEmpty(0).Min();
+        int variants = _limits.Whole("variants-per-session-most");
+        // Of a family a session holds so many only, so that a menu of variants is shorter than it looks.
+        int fewest = menu.GroupBy(m => m.SessionId)
+            .Select(g =>
+                g.GroupBy(m => Variants.KeyOf(m, _request))
+                    .Sum(f => f.Key is null ? f.Count() : Math.Min(f.Count(), variants))
+            )
+            .DefaultIfEmpty(0)
+            .Min();
         return new(
             _history.Athlete,
             perSession,
@@ -82,6 +90,7 @@ internal sealed class AthleteAsking
             [.. UnmetOf(menu)]
         )
         {
+            VariantsPerSessionAtMost = variants,
             ExercisesPerSessionAtLeast = Math.Min(_limits.Whole("exercises-per-session-least"), fewest),
             HighIntensityContactsPerSessionAtMost = ContactCaps.HighIntensityPerSession(
                 _history,

@@ -22,7 +22,11 @@ internal static class Shortlist
             .ThenByDescending(m => m.Exercise.Stage)
             .ThenBy(m => m.Menu.ExerciseId, StringComparer.Ordinal)
             .ToList();
-        var low = ranked.Where(m => OrderOfWork.PhaseOf(m.Exercise, m.Menu.Dose.DropHeightM) == 0).Take(LowAtLeast);
+        // Of a family the best one: a session holds one variant, so that three of them fill no day.
+        var low = ranked
+            .Where(m => OrderOfWork.PhaseOf(m.Exercise, m.Menu.Dose.DropHeightM) == 0)
+            .DistinctBy(m => m.Exercise.Family ?? m.Exercise.Id)
+            .Take(LowAtLeast);
         var best = ranked
             .GroupBy(m => m.Exercise.Trains[0])
             .SelectMany(g => g.Take(EachQuality))
