@@ -18,7 +18,7 @@ internal static class StageBench
             new("the plainest parse", files, i => PlainParse.Sum(corpus[i])),
             new("Recording.From", files, i => Recording.From(corpus[i])),
             new("Measuring.Of, all of it", files, i => Measuring.Of(read[i])),
-            new("  Plate.Of", files, i => Plate.Of(read[i])),
+            new("  Plate.Of", files, i => Plate.Of(read[i]).Dispose()),
             new("    PlateLevels.Of", files, i => PlateLevels.Of(read[i].TotalN.Span, read[i].RateHz)),
             new(
                 "    contacts, first look",

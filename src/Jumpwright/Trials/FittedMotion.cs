@@ -55,6 +55,7 @@ internal sealed class FittedMotion : IDisposable
     private readonly double _dt;
     private readonly double _noiseN;
     private readonly EmptyPlate _empty;
+    private readonly Scratch _scratch = new();
     private readonly List<Stretch> _windows;
     private readonly List<Stretch> _swaying;
     private readonly StayModel _model;
@@ -175,6 +176,7 @@ internal sealed class FittedMotion : IDisposable
         ArrayPool<double>.Shared.Return(_force);
         ArrayPool<double>.Shared.Return(_velocity);
         ArrayPool<double>.Shared.Return(_position);
+        _scratch.Dispose();
     }
 
     /// <summary>Velocity at an instant of the recording, m/s, up positive.</summary>
@@ -317,15 +319,15 @@ internal sealed class FittedMotion : IDisposable
         double white = _noiseN * _noiseN / blocks[0].BlockSamples;
         double variance = StillBlocks.Variance(blocks, white);
         SwayN = SwayLevel(blocks, variance);
-        StillEquations[] equations = [.. blocks.Select(b => StillEquations.Of(b, _dt, WeightN))];
+        StillEquations[] equations = [.. blocks.Select(b => StillEquations.Of(b, _dt, WeightN, _scratch))];
         var sizes = new StandingSolution[SwayHypothesis.Scales.Length];
         for (int k = 0; k < sizes.Length; k++)
         {
             double sway = SwayN * SwayHypothesis.Scales[k];
-            sizes[k] = new StandingSolution(_model, equations, variance, _empty, sway, _noiseN);
+            sizes[k] = new StandingSolution(_model, equations, variance, _empty, sway, _noiseN, k, _scratch);
         }
 
-        return MotionBeliefs.Of(sizes);
+        return MotionBeliefs.Of(sizes, _scratch);
     }
 
     /// <summary>Lets in that the motion runs on from one still stretch to the next.</summary>

@@ -119,7 +119,7 @@ internal static class Landing
         int last = before - 1;
         if (width == 0)
         {
-            last = Samples.LastOff(plate.ForceN.AsSpan(from, before - from), weightN, band) + from;
+            last = Samples.LastOff(plate.ForceN.Slice(from, before - from), weightN, band) + from;
         }
 
         while (last > from && Math.Abs(Mean(plate, last, width) - weightN) <= band)
@@ -149,7 +149,7 @@ internal static class Landing
     {
         int from = Math.Max(sample - half, 0);
         int to = Math.Min(sample + half + 1, plate.ForceN.Length);
-        return ForceSums.Total(plate.ForceN.AsSpan(from, to - from)) / (to - from);
+        return ForceSums.Total(plate.ForceN.Slice(from, to - from)) / (to - from);
     }
 
     private static void LoadingRate(MeasureList into, Plate plate, int from, int end)

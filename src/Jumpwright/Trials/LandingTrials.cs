@@ -43,7 +43,7 @@ internal static class LandingTrials
     private static double Peak(Plate plate, Stretch samples)
     {
         double peak = 0;
-        foreach (double f in plate.ForceN.AsSpan(samples.From, samples.Length))
+        foreach (double f in plate.ForceN.Slice(samples.From, samples.Length))
         {
             peak = Math.Max(peak, f);
         }

@@ -55,7 +55,7 @@ public static class Measuring
 
     private static Outcome<ImmutableArray<Trial>> OfForce(ForceRecording force, JumpTask task, MeasuringOptions options)
     {
-        var plate = Plate.Of(force);
+        using var plate = Plate.Of(force);
         if (PlateDefects.Find(plate) is { } refusal)
         {
             return refusal;

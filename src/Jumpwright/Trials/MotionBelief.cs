@@ -6,21 +6,24 @@ namespace Jumpwright.Trials;
 /// </summary>
 internal sealed class MotionBelief
 {
-    private readonly (double[] Shared, double Variance)[] _conditions;
+    private readonly Condition? _last;
+    private readonly Scratch _scratch;
 
     private MotionBelief(
         bool moves,
         StandingSolution standing,
-        double[] unknowns,
-        (double[] Shared, double Variance)[] conditions,
+        ArraySegment<double> unknowns,
+        Condition? last,
         double logEvidence,
-        bool rare
+        bool rare,
+        Scratch scratch
     )
     {
         Moves = moves;
         Standing = standing;
         Unknowns = unknowns;
-        _conditions = conditions;
+        _last = last;
+        _scratch = scratch;
         LogEvidence = logEvidence;
         Rare = rare;
     }
@@ -31,15 +34,15 @@ internal sealed class MotionBelief
     /// <summary>What the still stretches alone say.</summary>
     public StandingSolution Standing { get; }
 
-    public double[] Unknowns { get; }
+    public ArraySegment<double> Unknowns { get; }
 
     public double LogEvidence { get; }
 
     /// <summary>True where a condition was let in by its rare side.</summary>
     public bool Rare { get; }
 
-    public static MotionBelief Of(SwayHypothesis sway, StandingSolution standing) =>
-        new(sway.Moves, standing, standing.Mean, [], standing.LogEvidence + Math.Log(sway.Part), false);
+    public static MotionBelief Of(SwayHypothesis sway, StandingSolution standing, Scratch scratch) =>
+        new(sway.Moves, standing, standing.Mean, null, standing.LogEvidence + Math.Log(sway.Part), false, scratch);
 
     /// <summary>Value of row · unknowns.</summary>
     public double Value(ReadOnlySpan<double> row) => SymmetricMatrix.Dot(row, Unknowns);
@@ -50,10 +53,10 @@ internal sealed class MotionBelief
     public double Variance(ReadOnlySpan<double> row, ReadOnlySpan<double> covariances)
     {
         double variance = SymmetricMatrix.Dot(row, covariances);
-        foreach ((double[] shared, double of) in _conditions)
+        for (Condition? condition = _last; condition is not null; condition = condition.Before)
         {
-            double part = SymmetricMatrix.Dot(row, shared);
-            variance -= part * part / of;
+            double part = SymmetricMatrix.Dot(row, condition.Shared);
+            variance -= part * part / condition.Variance;
         }
 
         return Math.Max(variance, 0);
@@ -62,12 +65,13 @@ internal sealed class MotionBelief
     /// <summary>Covariance of every unknown with row · unknowns, what was let in before taken into account.</summary>
     /// <param name="row">The row.</param>
     /// <param name="covariances">The same by the still stretches alone.</param>
-    public double[] Shared(ReadOnlySpan<double> row, ReadOnlySpan<double> covariances)
+    public ArraySegment<double> Shared(ReadOnlySpan<double> row, ReadOnlySpan<double> covariances)
     {
-        double[] shared = covariances.ToArray();
-        foreach ((double[] before, double of) in _conditions)
+        ArraySegment<double> shared = _scratch.Copy(covariances);
+        for (Condition? condition = _last; condition is not null; condition = condition.Before)
         {
-            SymmetricMatrix.AddScaled(shared, before, -SymmetricMatrix.Dot(row, before) / of);
+            double part = SymmetricMatrix.Dot(row, condition.Shared);
+            SymmetricMatrix.AddScaled(shared, condition.Shared, -part / condition.Variance);
         }
 
         return shared;
@@ -79,10 +83,11 @@ internal sealed class MotionBelief
     /// <param name="variance">Of that difference.</param>
     /// <param name="logEvidence">What then speaks for the belief.</param>
     /// <param name="rare">True where that is worth saying.</param>
-    public MotionBelief Given(double[] shared, double off, double variance, double logEvidence, bool rare)
+    public MotionBelief Given(ArraySegment<double> shared, double off, double variance, double logEvidence, bool rare)
     {
-        double[] unknowns = [.. Unknowns];
+        ArraySegment<double> unknowns = _scratch.Copy(Unknowns);
         SymmetricMatrix.AddScaled(unknowns, shared, off / variance);
-        return new(Moves, Standing, unknowns, [.. _conditions, (shared, variance)], logEvidence, Rare || rare);
+        var condition = new Condition(_last, shared, variance);
+        return new(Moves, Standing, unknowns, condition, logEvidence, Rare || rare, _scratch);
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Jumpwright.Trials;
 
 /// <summary>Beliefs about one stay, weighed by their evidence. What is told of them is the mean over all, with the doubt within and between.</summary>
@@ -8,9 +10,11 @@ internal sealed class MotionBeliefs
 
     private readonly List<MotionBelief> _beliefs;
     private readonly double[] _parts;
+    private readonly Scratch _scratch;
 
-    private MotionBeliefs(List<MotionBelief> beliefs)
+    private MotionBeliefs(List<MotionBelief> beliefs, Scratch scratch)
     {
+        _scratch = scratch;
         double best = double.NegativeInfinity;
         foreach (MotionBelief belief in beliefs)
         {
@@ -36,7 +40,7 @@ internal sealed class MotionBeliefs
     /// <summary>Gives the row of a number, by whether sway is a motion, and its value at zero unknowns.</summary>
     public delegate double RowOf(Span<double> row, bool moves);
 
-    private int Size => _beliefs[0].Unknowns.Length;
+    private int Size => _beliefs[0].Unknowns.Count;
 
     /// <summary>Part of the beliefs in which something rare is so.</summary>
     public double RarePart => Part(static b => b.Rare);
@@ -45,18 +49,18 @@ internal sealed class MotionBeliefs
     public double MovesPart => Part(static b => b.Moves);
 
     /// <summary>Every hypothesis about sway with every size of it.</summary>
-    public static MotionBeliefs Of(ReadOnlySpan<StandingSolution> sizes)
+    public static MotionBeliefs Of(ReadOnlySpan<StandingSolution> sizes, Scratch scratch)
     {
         var beliefs = new List<MotionBelief>(2 * sizes.Length);
         foreach (SwayHypothesis sway in SwayHypothesis.All)
         {
             foreach (StandingSolution standing in sizes)
             {
-                beliefs.Add(MotionBelief.Of(sway, standing));
+                beliefs.Add(MotionBelief.Of(sway, standing, scratch));
             }
         }
 
-        return new MotionBeliefs(beliefs);
+        return new MotionBeliefs(beliefs, scratch);
     }
 
     /// <summary>The beliefs once a condition is let in.</summary>
@@ -68,12 +72,12 @@ internal sealed class MotionBeliefs
         var rows = new Rows(this, number);
         int count = _beliefs.Count * ways.Length;
         Span<(double Off, double Variance, double LogEvidence)> found = stackalloc (double, double, double)[count];
-        double[][] shared = new double[_beliefs.Count][];
+        var shared = new ArraySegment<double>[_beliefs.Count];
         double best = double.NegativeInfinity;
         for (int k = 0; k < shared.Length; k++)
         {
             MotionBelief belief = _beliefs[k];
-            (double[] row, double atZero, double[] covariances) = rows.Of(belief);
+            rows.Of(belief, out ReadOnlySpan<double> row, out double atZero, out ReadOnlySpan<double> covariances);
             shared[k] = belief.Shared(row, covariances);
             double own = Math.Max(SymmetricMatrix.Dot(row, shared[k]), 0);
             double off = value - atZero - belief.Value(row);
@@ -97,7 +101,7 @@ internal sealed class MotionBeliefs
             }
         }
 
-        return new MotionBeliefs(into);
+        return new MotionBeliefs(into, _scratch);
     }
 
     /// <summary>Mean of the unknowns.</summary>
@@ -109,26 +113,29 @@ internal sealed class MotionBeliefs
     /// <summary>Mean of a number, value at zero unknowns left out.</summary>
     public double MeanOf(RowOf number)
     {
+        (int, int) mark = _scratch.Mark();
         var rows = new Rows(this, number);
         double mean = 0;
         for (int k = 0; k < _parts.Length; k++)
         {
-            mean += _parts[k] * _beliefs[k].Value(rows.Of(_beliefs[k], covariances: false).Row);
+            mean += _parts[k] * _beliefs[k].Value(rows.RowOf(_beliefs[k], out _));
         }
 
+        _scratch.Return(mark);
         return mean;
     }
 
     /// <summary>What is believed of a number, round its mean.</summary>
     public Believed Tell(RowOf number)
     {
+        (int, int) mark = _scratch.Mark();
         var rows = new Rows(this, number);
         var off = new double[_parts.Length];
         var deviation = new double[_parts.Length];
         double mean = 0;
         for (int k = 0; k < _parts.Length; k++)
         {
-            (double[] row, _, double[] covariances) = rows.Of(_beliefs[k]);
+            rows.Of(_beliefs[k], out ReadOnlySpan<double> row, out _, out ReadOnlySpan<double> covariances);
             off[k] = _beliefs[k].Value(row);
             deviation[k] = Math.Sqrt(_beliefs[k].Variance(row, covariances));
             mean += _parts[k] * off[k];
@@ -139,6 +146,7 @@ internal sealed class MotionBeliefs
             off[k] -= mean;
         }
 
+        _scratch.Return(mark);
         return new Believed(off, deviation, _parts);
     }
 
@@ -170,53 +178,55 @@ internal sealed class MotionBeliefs
     /// <summary>The rows of one number and their covariances, each made once.</summary>
     private struct Rows(MotionBeliefs of, RowOf number)
     {
-        private double[]? _moving;
-        private double[]? _still;
+        private readonly Scratch _scratch = of._scratch;
+        private readonly int _size = of.Size;
+        private ArraySegment<double> _moving;
+        private ArraySegment<double> _still;
         private double _movingAtZero;
         private double _stillAtZero;
-        private readonly List<(StandingSolution Standing, bool Moves, double[] Covariances)> _covariances = new(4);
+        private BySize _whenMoving;
+        private BySize _whenStill;
 
-        public (double[] Row, double AtZero, double[] Covariances) Of(MotionBelief belief, bool covariances = true)
+        /// <summary>A number's row, and its value at zero unknowns.</summary>
+        public ReadOnlySpan<double> RowOf(MotionBelief belief, out double atZero)
         {
-            double[] row;
-            double atZero;
-            if (belief.Moves)
+            ref ArraySegment<double> row = ref belief.Moves ? ref _moving : ref _still;
+            ref double value = ref belief.Moves ? ref _movingAtZero : ref _stillAtZero;
+            if (row.Array is null)
             {
-                if (_moving is null)
-                {
-                    _moving = new double[of.Size];
-                    _movingAtZero = number(_moving, moves: true);
-                }
-
-                (row, atZero) = (_moving, _movingAtZero);
-            }
-            else
-            {
-                if (_still is null)
-                {
-                    _still = new double[of.Size];
-                    _stillAtZero = number(_still, moves: false);
-                }
-
-                (row, atZero) = (_still, _stillAtZero);
+                row = _scratch.Noughts(_size);
+                value = number(row, belief.Moves);
             }
 
-            if (!covariances)
-            {
-                return (row, atZero, []);
-            }
-
-            foreach ((StandingSolution standing, bool moves, double[] known) in _covariances)
-            {
-                if (standing == belief.Standing && moves == belief.Moves)
-                {
-                    return (row, atZero, known);
-                }
-            }
-
-            double[] made = belief.Standing.Covariances(row);
-            _covariances.Add((belief.Standing, belief.Moves, made));
-            return (row, atZero, made);
+            atZero = value;
+            return row;
         }
+
+        /// <summary>The same with the covariances of all unknowns with it, by the still stretches alone.</summary>
+        public void Of(
+            MotionBelief belief,
+            out ReadOnlySpan<double> row,
+            out double atZero,
+            out ReadOnlySpan<double> covariances
+        )
+        {
+            row = RowOf(belief, out atZero);
+            ref BySize known = ref belief.Moves ? ref _whenMoving : ref _whenStill;
+            ref ArraySegment<double> made = ref known[belief.Standing.Index];
+            if (made.Array is null)
+            {
+                made = _scratch.Noughts(_size);
+                belief.Standing.Covariances(row, made);
+            }
+
+            covariances = made;
+        }
+    }
+
+    /// <summary>One list of numbers for each size of sway.</summary>
+    [InlineArray(SwayHypothesis.Sizes)]
+    private struct BySize
+    {
+        private ArraySegment<double> _first;
     }
 }

@@ -1,9 +1,10 @@
+using System.Buffers;
 using Jumpwright.Recordings;
 
 namespace Jumpwright.Trials;
 
 /// <summary>A force recording prepared for measuring: its zero corrected, its contacts and stays found.</summary>
-internal sealed class Plate
+internal sealed class Plate : IDisposable
 {
     /// <summary>Off the plate for longer is not a flight: a rise of 1.2 m takes this long.</summary>
     public const double LongestFlightS = 0.99;
@@ -18,6 +19,7 @@ internal sealed class Plate
 
     private const double LoadedNoiseN = 0.5;
 
+    private readonly double[] _forceN;
     private EmptyPlate? _leftEmpty;
     private EmptyPlate? _rightEmpty;
 
@@ -32,7 +34,7 @@ internal sealed class Plate
         Recording = recording;
         Levels = levels;
         Empty = empty;
-        ForceN = forceN;
+        _forceN = forceN;
         Contacts = contacts;
         Stays = FindStays();
     }
@@ -46,7 +48,7 @@ internal sealed class Plate
     public EmptyPlate Empty { get; }
 
     /// <summary>Total force with the zero corrected, N.</summary>
-    public double[] ForceN { get; }
+    public ReadOnlySpan<double> ForceN => _forceN.AsSpan(0, Recording.TotalN.Length);
 
     public List<Contact> Contacts { get; }
 
@@ -80,8 +82,8 @@ internal sealed class Plate
             JoinTroughs(raw, recording.RateHz, levels.ZeroN, levels.LoadN, contacts);
         }
 
-        var force = new double[raw.Length];
-        Samples.Less(raw, empty.ZeroN, force);
+        double[] force = ArrayPool<double>.Shared.Rent(raw.Length);
+        Samples.Less(raw, empty.ZeroN, force.AsSpan(0, raw.Length));
         return new Plate(recording, levels, empty, force, contacts);
     }
 
@@ -125,6 +127,9 @@ internal sealed class Plate
 
     /// <summary>What the right plate shows while nobody is on it.</summary>
     public EmptyPlate RightEmpty => _rightEmpty ??= EmptyOf(Recording.RightN);
+
+    /// <summary>The force is the next plate's after this.</summary>
+    public void Dispose() => ArrayPool<double>.Shared.Return(_forceN);
 
     public double TimeS(double sample) => Recording.TimeS(sample);
 

@@ -101,7 +101,7 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
         for (int i = Math.Max(from, 0); i + width <= Math.Min(to + width, plate.ForceN.Length); i += width)
         {
             double sum = 0;
-            foreach (double f in plate.ForceN.AsSpan(i, width))
+            foreach (double f in plate.ForceN.Slice(i, width))
             {
                 sum += f;
             }
@@ -158,30 +158,20 @@ internal sealed record Push(Instant TakeOff, Instant? Onset, Instant? PeakDown, 
             return (quiet.MeanN, quiet.SampleDeviationN);
         }
 
-        ReadOnlySpan<double> still = plate.ForceN.AsSpan(from, to - from);
+        ReadOnlySpan<double> still = plate.ForceN.Slice(from, to - from);
         double mean = ForceSums.Total(still) / still.Length;
         return (mean, Math.Sqrt(ForceSums.Squares(still, mean) / (still.Length - 1)));
     }
 
-    private static int Least(double[] forceN, int from, int to)
+    private static int Least(ReadOnlySpan<double> forceN, int from, int to)
     {
-        int least = from;
-        for (int i = from; i <= to; i++)
-        {
-            least = forceN[i] < forceN[least] ? i : least;
-        }
-
-        return least;
+        ReadOnlySpan<double> some = forceN[from..Math.Max(to + 1, from + 1)];
+        return from + Math.Max(some.IndexOf(Samples.Least(some)), 0);
     }
 
-    private static int Greatest(double[] forceN, int from, int to)
+    private static int Greatest(ReadOnlySpan<double> forceN, int from, int to)
     {
-        int most = from;
-        for (int i = from; i <= to; i++)
-        {
-            most = forceN[i] > forceN[most] ? i : most;
-        }
-
-        return most;
+        ReadOnlySpan<double> some = forceN[from..Math.Max(to + 1, from + 1)];
+        return from + Math.Max(some.IndexOf(Samples.Greatest(some)), 0);
     }
 }

@@ -190,7 +190,7 @@ internal static class PushMeasures
             return;
         }
 
-        double peak = Samples.Greatest(plate.ForceN.AsSpan(from, to - from));
+        double peak = Samples.Greatest(plate.ForceN.Slice(from, to - from));
         double u = Quadrature(1.5 * plate.Levels.NoiseN, plate.Empty.ZeroUncertaintyN, 0.002 * peak);
         into.Add(name, peak, Unit.Newton, u, "largest sample");
     }

@@ -273,8 +273,14 @@ internal static class Samples
 
             values = values[less..];
             index -= less;
+            if (less > 0)
+            {
+                continue;
+            }
+
+            // Nothing is less than the pivot: those that equal it are next in order.
             int equal = Front(values, pivot, orEqual: true);
-            if (index < equal || less + equal == 0)
+            if (index < equal || equal == 0)
             {
                 // Also where a value is no number: nothing is in order then.
                 return pivot;

@@ -126,7 +126,7 @@ internal static class StandingJumpTrials
     private static double PeakBefore(Plate plate, Contact contact)
     {
         int from = Math.Max(contact.Samples.From, contact.Samples.To - (int)(0.6 * plate.RateHz));
-        return Math.Max(Samples.Greatest(plate.ForceN.AsSpan(from, contact.Samples.To - from)), 0);
+        return Math.Max(Samples.Greatest(plate.ForceN.Slice(from, contact.Samples.To - from)), 0);
     }
 
     private static Trial Measure(

@@ -22,8 +22,8 @@ internal sealed class StandingSolution
     private const double LeastDriftNS = 0.02;
 
     private readonly StayModel _model;
-    private readonly double[] _inverses;
-    private readonly double[] _noise;
+    private readonly ArraySegment<double> _inverses;
+    private readonly ArraySegment<double> _noise;
     private readonly double _weightN;
     private readonly double _v00;
     private readonly double _v01;
@@ -35,13 +35,17 @@ internal sealed class StandingSolution
         double blockVariance,
         EmptyPlate empty,
         double swayN,
-        double noiseN
+        double noiseN,
+        int index,
+        Scratch scratch
     )
     {
+        Index = index;
         _model = model;
         _weightN = model.MassKg * Gravity.MetresPerSecondSquared;
-        _inverses = new double[stretches.Length * OfWindow];
-        _noise = model.ConstantVariances(noiseN);
+        _inverses = scratch.Noughts(stretches.Length * OfWindow);
+        _noise = scratch.Noughts(model.Constants);
+        model.ConstantVariances(noiseN, _noise);
         double per = 1 / blockVariance;
         double known = Math.Max(empty.DriftUncertaintyNS, LeastDriftNS);
         double drift = 1 / (known * known);
@@ -71,20 +75,25 @@ internal sealed class StandingSolution
 
         double determinant = (g00 * g11) - (g01 * g01);
         (_v00, _v01, _v11) = (g11 / determinant, -g01 / determinant, g00 / determinant);
-        Mean = Covariances(right);
+        Mean = scratch.Noughts(model.Size);
+        Covariances(right, Mean);
         LogEvidence = (SymmetricMatrix.Dot(Mean, right) + log - Math.Log(determinant)) / 2;
     }
 
+    /// <summary>Which of the sizes of sway it is for.</summary>
+    public int Index { get; }
+
     /// <summary>The unknowns.</summary>
-    public double[] Mean { get; }
+    public ArraySegment<double> Mean { get; }
 
     /// <summary>Logarithm of how well they explain the recording, but for what all sizes share.</summary>
     public double LogEvidence { get; }
 
     /// <summary>Covariance of every unknown with row · unknowns.</summary>
-    public double[] Covariances(ReadOnlySpan<double> row)
+    /// <param name="row">The row.</param>
+    /// <param name="x">Receives them; noughts before.</param>
+    public void Covariances(ReadOnlySpan<double> row, Span<double> x)
     {
-        var x = new double[row.Length];
         double a = row[StayModel.Weight];
         double b = row[StayModel.Drift];
         int windows = _model.Windows.Count;
@@ -108,8 +117,8 @@ internal sealed class StandingSolution
         for (int w = 0; w < windows; w++)
         {
             int first = StayModel.First(w);
-            Span<double> cosines = x.AsSpan(first, N);
-            Span<double> sines = x.AsSpan(first + N, N);
+            Span<double> cosines = x.Slice(first, N);
+            Span<double> sines = x.Slice(first + N, N);
             if (row.Slice(first, 2 * N).ContainsAnyExcept(0))
             {
                 SymmetricMatrix.Multiply(Cosines(w), row.Slice(first, N), cosines);
@@ -122,13 +131,11 @@ internal sealed class StandingSolution
             x[posture] = row[posture] * AnyPostureM * AnyPostureM;
         }
 
-        int constants = x.Length - _noise.Length;
-        for (int k = 0; k < _noise.Length; k++)
+        int constants = x.Length - _noise.Count;
+        for (int k = 0; k < _noise.Count; k++)
         {
             x[constants + k] = row[constants + k] * _noise[k];
         }
-
-        return x;
     }
 
     /// <summary>Inverts what a stretch says of its waves; gives the logarithm of the determinant.</summary>

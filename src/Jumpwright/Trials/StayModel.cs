@@ -82,6 +82,9 @@ internal sealed class StayModel
     /// <summary>Number of unknowns.</summary>
     public int Size { get; }
 
+    /// <summary>Number of contacts between still stretches, whose mean noise is unknown: the last of the unknowns.</summary>
+    public int Constants => Size - First(Windows.Count);
+
     public static int First(int window) => 2 + (window * OfWindow);
 
     /// <summary>Standing height of a still stretch against the first; not used for the first itself.</summary>
@@ -91,9 +94,10 @@ internal sealed class StayModel
     public double MiddleTime(int window) => (_middles[window] - _zeroSample) * _dt;
 
     /// <summary>Variance of the mean noise of each contact between still stretches, N².</summary>
-    public double[] ConstantVariances(double noiseN)
+    /// <param name="noiseN">White noise of a sample, N.</param>
+    /// <param name="variances">Receives them.</param>
+    public void ConstantVariances(double noiseN, Span<double> variances)
     {
-        var variances = new double[Size - First(Windows.Count)];
         int next = 0;
         foreach (Disturbance gap in _gaps)
         {
@@ -102,8 +106,6 @@ internal sealed class StayModel
                 variances[next++] = ((noiseN * noiseN * _dt) + 1e-8) / (toS - fromS);
             }
         }
-
-        return variances;
     }
 
     /// <summary>That the velocity runs on to the next still stretch: derivatives of what is missing, m/s, and its value.</summary>

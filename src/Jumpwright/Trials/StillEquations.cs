@@ -11,7 +11,16 @@ internal sealed class StillEquations
 {
     private const int N = Sway.Waves;
 
-    private StillEquations(double middleSample) => MiddleSample = middleSample;
+    private StillEquations(double middleSample, Scratch scratch)
+    {
+        MiddleSample = middleSample;
+        Cosines = scratch.Noughts(N * N);
+        Sines = scratch.Noughts(N * N);
+        CosineSums = scratch.Noughts(N);
+        SineTimes = scratch.Noughts(N);
+        CosineForce = scratch.Noughts(N);
+        SineForce = scratch.Noughts(N);
+    }
 
     public double MiddleSample { get; }
 
@@ -19,19 +28,19 @@ internal sealed class StillEquations
     public int Count { get; private init; }
 
     /// <summary>Products of cosines with each other, and of sines.</summary>
-    public double[] Cosines { get; } = new double[N * N];
+    public ArraySegment<double> Cosines { get; }
 
-    public double[] Sines { get; } = new double[N * N];
+    public ArraySegment<double> Sines { get; }
 
     /// <summary>Products of the cosines with one, and of the sines with time.</summary>
-    public double[] CosineSums { get; } = new double[N];
+    public ArraySegment<double> CosineSums { get; }
 
-    public double[] SineTimes { get; } = new double[N];
+    public ArraySegment<double> SineTimes { get; }
 
     /// <summary>Products of the means, less a weight, with cosines and sines.</summary>
-    public double[] CosineForce { get; } = new double[N];
+    public ArraySegment<double> CosineForce { get; }
 
-    public double[] SineForce { get; } = new double[N];
+    public ArraySegment<double> SineForce { get; }
 
     /// <summary>Sum of the means less that weight, N, and of that times time.</summary>
     public double ForceSum { get; private set; }
@@ -41,12 +50,12 @@ internal sealed class StillEquations
     /// <summary>Sum of squared times, s².</summary>
     public double TimeSquares { get; private init; }
 
-    public static StillEquations Of(StillBlocks blocks, double dt, double weightN)
+    public static StillEquations Of(StillBlocks blocks, double dt, double weightN, Scratch scratch)
     {
         double[] means = blocks.MeanN;
         int count = means.Length;
         double step = blocks.BlockSamples * dt;
-        var equations = new StillEquations(blocks.MiddleSample)
+        var equations = new StillEquations(blocks.MiddleSample, scratch)
         {
             Count = count,
             TimeSquares = step * step * count * (((double)count * count) - 1) / 12,
@@ -62,15 +71,19 @@ internal sealed class StillEquations
         Span<double> sines = stackalloc double[2 * N];
         Span<double> cosines = stackalloc double[2 * N];
         ReadOnlySpan<double> frequencies = Sway.AngularFrequencies;
+        Span<double> cosineSums = CosineSums;
+        Span<double> sineTimes = SineTimes;
+        Span<double> products = Cosines;
+        Span<double> sineProducts = Sines;
         for (int j = 0; j < N; j++)
         {
             double half = frequencies[j] * step / 2;
             (sines[j], cosines[j]) = Math.SinCos(half);
             (sines[N + j], cosines[N + j]) = Math.SinCos(half * Count);
             double kernel = sines[N + j] / sines[j];
-            CosineSums[j] = kernel;
+            cosineSums[j] = kernel;
             // The kernel's derivative by frequency.
-            SineTimes[j] = step / 2 * ((kernel * cosines[j]) - (Count * cosines[N + j])) / sines[j];
+            sineTimes[j] = step / 2 * ((kernel * cosines[j]) - (Count * cosines[N + j])) / sines[j];
         }
 
         for (int i = 0; i < N; i++)
@@ -83,8 +96,8 @@ internal sealed class StillEquations
                 double few = cosines[N + i] * sines[N + j];
                 double plus = (many + few) / (ss + cs);
                 double minus = i == j ? Count : (many - few) / (ss - cs);
-                Cosines[(i * N) + j] = Cosines[(j * N) + i] = (minus + plus) / 2;
-                Sines[(i * N) + j] = Sines[(j * N) + i] = (minus - plus) / 2;
+                products[(i * N) + j] = products[(j * N) + i] = (minus + plus) / 2;
+                sineProducts[(i * N) + j] = sineProducts[(j * N) + i] = (minus - plus) / 2;
             }
         }
     }

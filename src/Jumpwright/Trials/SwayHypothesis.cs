@@ -9,6 +9,9 @@ namespace Jumpwright.Trials;
 /// <param name="Part">How likely it is beforehand.</param>
 internal readonly record struct SwayHypothesis(bool Moves, double Part)
 {
+    /// <summary>How many sizes of sway are tried.</summary>
+    public const int Sizes = 2;
+
     /// <summary>Sizes of sway against what shows in the still stretches.</summary>
     public static ReadOnlySpan<double> Scales => [0.7, 1.2];
 

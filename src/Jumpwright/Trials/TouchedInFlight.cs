@@ -56,7 +56,7 @@ internal static class TouchedInFlight
         double most = double.NegativeInfinity;
         for (int i = from; i + block <= to; i += block)
         {
-            double mean = ForceSums.Total(plate.ForceN.AsSpan(i, block)) / block;
+            double mean = ForceSums.Total(plate.ForceN.Slice(i, block)) / block;
             least = Math.Min(least, mean);
             most = Math.Max(most, mean);
         }

@@ -28,12 +28,12 @@ internal static class TouchedPlate
             return;
         }
 
-        double flight = Mean(plate.ForceN.AsSpan(from, to - from));
+        double flight = Mean(plate.ForceN.Slice(from, to - from));
         double least = MostN + (6 * plate.Levels.NoiseN / Math.Sqrt(block));
         double most = 0;
         for (int i = end - block; i >= start; i -= block)
         {
-            double off = Mean(plate.ForceN.AsSpan(i, block)) - flight;
+            double off = Mean(plate.ForceN.Slice(i, block)) - flight;
             if (off > 0.15 * plate.Levels.LoadN)
             {
                 // Somebody stood on it before: another effort's.

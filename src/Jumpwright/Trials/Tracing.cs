@@ -35,7 +35,7 @@ public static class Tracing
     {
         ArgumentNullException.ThrowIfNull(recording);
         ArgumentNullException.ThrowIfNull(trial);
-        var plate = Plate.Of(recording);
+        using var plate = Plate.Of(recording);
         TrialEvents e = trial.Events;
         double? firstS = e.OnsetS ?? e.FirstTouchDownS ?? e.BottomS ?? e.TakeOffS ?? e.TouchDownS;
         int at = Index(recording, firstS ?? double.NegativeInfinity);
@@ -75,7 +75,7 @@ public static class Tracing
         bool two = recording.HasTwoPlates;
         return new MotionTrace(
             [.. times],
-            [.. plate.ForceN.AsSpan(from, to - from)],
+            [.. plate.ForceN.Slice(from, to - from)],
             two ? Zeroed(recording.LeftN.Span[from..to], plate.LeftEmpty.ZeroN) : [],
             two ? Zeroed(recording.RightN.Span[from..to], plate.RightEmpty.ZeroN) : [],
             [.. velocity],
