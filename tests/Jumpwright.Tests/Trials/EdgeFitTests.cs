@@ -23,7 +23,7 @@ public class EdgeFitTests
             double end = 60 + chance.NextDouble();
             double overS = 0.03 + (0.05 * chance.NextDouble());
             double[] force = Edge(end, 1000, overS, power, 1, chance);
-            Instant found = EdgeFit.Of(force, 1000, 63, 1, 0, 1, LoadN)!.Value;
+            Instant found = EdgeFit.Of(new EdgeSide(63, 1, 0, 1, LoadN), force, 1000)!.Value;
             double offS = (found.Sample - end) / 1000;
             sum += offS;
             held += Math.Abs(offS) <= 2 * found.UncertaintyS ? 1 : 0;
@@ -41,13 +41,14 @@ public class EdgeFitTests
         double[] straight = Edge(60.3, 1000, 0.05, 1, 2, new Random(3));
         double[] round = Edge(60.3, 1000, 0.05, 1.6, 2, new Random(3));
         Assert.True(
-            EdgeFit.Of(straight, 1000, 63, 1, 0, 2, LoadN)!.Value.UncertaintyS
-                < EdgeFit.Of(round, 1000, 63, 1, 0, 2, LoadN)!.Value.UncertaintyS
+            EdgeFit.Of(new EdgeSide(63, 1, 0, 2, LoadN), straight, 1000)!.Value.UncertaintyS
+                < EdgeFit.Of(new EdgeSide(63, 1, 0, 2, LoadN), round, 1000)!.Value.UncertaintyS
         );
     }
 
     [Fact]
-    public void TooFewSamplesForAnEdge_AreNotFitted() => Assert.Null(EdgeFit.Of([700.0, 0, 0], 200, 1, 1, 0, 1, LoadN));
+    public void TooFewSamplesForAnEdge_AreNotFitted() =>
+        Assert.Null(EdgeFit.Of(new EdgeSide(1, 1, 0, 1, LoadN), [700.0, 0, 0], 200));
 
     /// <summary>A force that ends like the time left to a power, with noise; nothing after it.</summary>
     private static double[] Edge(double end, double rateHz, double overS, double power, double noiseN, Random chance)

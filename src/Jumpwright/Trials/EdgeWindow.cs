@@ -1,0 +1,142 @@
+namespace Jumpwright.Trials;
+
+/// <summary>The samples round one edge of the force, counted inwards from its first sample that is not surely loaded.</summary>
+internal readonly ref struct EdgeWindow
+{
+    /// <summary>Part of the load up to which the edge is looked at, for how long, and over how many samples at least.</summary>
+    private const double TopPart = 0.4;
+
+    private const double SwingingTopPart = 0.4;
+
+    private const double LongestS = 0.02;
+
+    public const int Fewest = 3;
+
+    /// <summary>As many more where the outermost may be the plate's swing.</summary>
+    private const int MoreSwinging = 2;
+
+    /// <summary>No edge ends farther out from its last surely loaded sample than this, s.</summary>
+    private const double FarthestS = 0.009;
+
+    /// <summary>What no curve of an edge explains, part of the force; what no ringing explains of itself (house estimates).</summary>
+    private const double Misfit = 0.01;
+
+    private const double RingingMisfit = 0.03;
+
+    private EdgeWindow(
+        Span<double> forceN,
+        Span<double> weights,
+        int outside,
+        double earliest,
+        double loadN,
+        bool swings
+    )
+    {
+        ForceN = forceN;
+        Weights = weights;
+        Outside = outside;
+        Earliest = earliest;
+        LoadN = loadN;
+        Swings = swings;
+        Top = Math.Max(Samples.Greatest(forceN), 1);
+    }
+
+    /// <summary>Force above zero, N, from the outermost sample inwards.</summary>
+    public ReadOnlySpan<double> ForceN { get; }
+
+    /// <summary>One over each sample's variance, 1/N².</summary>
+    public ReadOnlySpan<double> Weights { get; }
+
+    /// <summary>How many of the samples lie outside the first one.</summary>
+    public int Outside { get; }
+
+    /// <summary>The farthest out that the edge may end, samples inwards of the first one (negative).</summary>
+    public double Earliest { get; }
+
+    public double LoadN { get; }
+
+    /// <summary>True where the plate may swing.</summary>
+    public bool Swings { get; }
+
+    /// <summary>Greatest force of the window, N.</summary>
+    public double Top { get; }
+
+    /// <summary>Samples from the first one to the innermost.</summary>
+    public double Reach => ForceN.Length - 1 - Outside;
+
+    /// <summary>Room that a window needs, samples.</summary>
+    public static int Room(double rateHz, double ringsS) =>
+        Math.Max((int)((FarthestS + ringsS) * rateHz), 2)
+        + Math.Max((int)(LongestS * rateHz), Fewest + MoreSwinging)
+        + 1;
+
+    /// <summary>Takes the samples of an edge.</summary>
+    /// <param name="edge">The edge.</param>
+    /// <param name="forceN">Force, N.</param>
+    /// <param name="rateHz">Sampling rate, Hz.</param>
+    /// <param name="ringsS">How long beyond the edge the plate is looked at, s; 0 for a quiet one.</param>
+    /// <param name="y">Room for the force.</param>
+    /// <param name="weights">Room for the weights.</param>
+    /// <param name="window">The window.</param>
+    /// <returns>False where there are too few samples.</returns>
+    public static bool TryTake(
+        in EdgeSide edge,
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        double ringsS,
+        Span<double> y,
+        Span<double> weights,
+        out EdgeWindow window
+    )
+    {
+        window = default;
+        int outside = Math.Max((int)((FarthestS + ringsS) * rateHz), 2);
+        int fewest = Fewest + (ringsS > 0 ? MoreSwinging : 0);
+        int longest = Math.Max((int)(LongestS * rateHz), fewest);
+        double turns = (4 * edge.NoiseN) + edge.RingingN;
+        int n = 0;
+        for (int k = -outside; k <= longest; k++)
+        {
+            int j = edge.First - (edge.Way * k);
+            if (j < 0 || j >= forceN.Length)
+            {
+                if (k > 0)
+                {
+                    break;
+                }
+
+                outside = -k - 1;
+                n = 0;
+                continue;
+            }
+
+            double f = forceN[j] - edge.ZeroN;
+            // Up to the top, or to where the force turns.
+            if (k > fewest && (f > (ringsS > 0 ? SwingingTopPart : TopPart) * edge.LoadN || f < y[n - 1] - turns))
+            {
+                break;
+            }
+
+            y[n++] = f;
+        }
+
+        if (n - outside <= Fewest)
+        {
+            return false;
+        }
+
+        y = y[..n];
+        weights = weights[..n];
+        double ringing = RingingMisfit * edge.RingingN;
+        double white = (Math.Max(edge.NoiseN, 0.3) * Math.Max(edge.NoiseN, 0.3)) + (ringing * ringing);
+        for (int k = 0; k < n; k++)
+        {
+            double misfit = Misfit * Math.Max(y[k], 0);
+            weights[k] = 1 / (white + (misfit * misfit));
+        }
+
+        double earliest = -Math.Min(outside, Math.Max((int)(FarthestS * rateHz), 2));
+        window = new EdgeWindow(y, weights, outside, earliest, edge.LoadN, ringsS > 0);
+        return true;
+    }
+}

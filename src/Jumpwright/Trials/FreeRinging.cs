@@ -1,0 +1,283 @@
+namespace Jumpwright.Trials;
+
+/// <summary>
+/// What a plate does when nobody is on it any more: where it swings on after take-offs, frequency and damping follow from that
+/// by least squares, over all take-offs together. Samples too few for a swing fold it: then several answers look alike, and all are
+/// told.
+/// </summary>
+internal static class FreeRinging
+{
+    private const double LeastHz = 20;
+    private const double MostHz = 550;
+    private const int Frequencies = 60;
+
+    private const double LeastDamping = 0.015;
+    private const double MostDamping = 0.5;
+    private const int Dampings = 9;
+
+    /// <summary>From so long after a take-off, for so long, and until so long before the next touch-down, s.</summary>
+    private const double FromS = 0.001;
+
+    private const double ForS = 0.06;
+    private const double UntilS = 0.003;
+
+    private const int MostTakeOffs = 6;
+
+    /// <summary>A swing's first size is about this part of the load (house estimate).</summary>
+    private const double UsualPart = 0.04;
+
+    /// <summary>So much likelier (in logarithms) than noise alone, it is a swing; so much less likely than the best, it is not this one.</summary>
+    private const double Shows = 8;
+
+    private const double Negligible = 10;
+    private const int Most = 6;
+
+    private const int FewestSamples = 6;
+    private const double Overdamped = 0.9;
+
+    /// <summary>So long a plate is surely not quiet yet, s.</summary>
+    private const double UnquietS = 0.01;
+
+    private static readonly (double I, double J)[] Steps = [(1, 0), (-1, 0), (0, 1), (0, -1)];
+
+    /// <summary>The swings that explain what is seen, likeliest first; none on a quiet plate.</summary>
+    public static List<(double Hz, double Damping)> Of(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        double noiseN,
+        PlateLevels levels,
+        IReadOnlyList<Contact> contacts
+    )
+    {
+        List<Flight> flights = Flights(forceN, rateHz, noiseN, levels, contacts);
+        double white = Math.Max(noiseN, 0.3) * Math.Max(noiseN, 0.3);
+        if (!Unquiet(forceN, rateHz, white, flights))
+        {
+            return [];
+        }
+
+        double usual = UsualPart * levels.LoadN;
+        List<(double Gain, double I, double J)> found = Peaks(forceN, rateHz, flights, white, usual);
+        for (int k = 0; k < found.Count; k++)
+        {
+            found[k] = Climb(forceN, rateHz, flights, white, usual, found[k]);
+        }
+
+        found.Sort((a, b) => b.Gain.CompareTo(a.Gain));
+        var swings = new List<(double Hz, double Damping)>();
+        foreach ((double gain, double i, double j) in found)
+        {
+            if (gain < Shows || gain < found[0].Gain - Negligible || swings.Count == Most)
+            {
+                break;
+            }
+
+            (double hz, double damping) = (Hz(i), Damping(j));
+            if (!swings.Exists(s => Math.Abs((s.Hz / hz) - 1) < 0.02 && Math.Abs((s.Damping / damping) - 1) < 0.1))
+            {
+                swings.Add((hz, damping));
+            }
+        }
+
+        return swings;
+    }
+
+    private static double Hz(double i) => LeastHz * Math.Pow(MostHz / LeastHz, i / (Frequencies - 1));
+
+    private static double Damping(double j) =>
+        Math.Min(LeastDamping * Math.Pow(MostDamping / LeastDamping, j / (Dampings - 1)), Overdamped);
+
+    /// <summary>Where nobody is on the plate any more, after each of the first take-offs.</summary>
+    private static List<Flight> Flights(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        double noiseN,
+        PlateLevels levels,
+        IReadOnlyList<Contact> contacts
+    )
+    {
+        var flights = new List<Flight>();
+        for (int k = 0; k < contacts.Count && flights.Count < MostTakeOffs; k++)
+        {
+            if (contacts[k].TakeOff is not { } takeOff)
+            {
+                continue;
+            }
+
+            double at = takeOff.Sample;
+            double next = forceN.Length;
+            if (k + 1 < contacts.Count)
+            {
+                next = contacts[k + 1].TouchDown?.Sample ?? contacts[k + 1].Samples.From;
+            }
+
+            int from = (int)Math.Ceiling(at + (FromS * rateHz));
+            int to = (int)Math.Min(at + (ForS * rateHz), Math.Min(next - (UntilS * rateHz), forceN.Length));
+            if (to - from >= FewestSamples)
+            {
+                double zero = EdgeSurroundings.LocalZero(
+                    forceN,
+                    rateHz,
+                    (int)Math.Ceiling(at),
+                    1,
+                    levels.ZeroN,
+                    noiseN
+                );
+                flights.Add(new Flight(from, to, at, zero));
+            }
+        }
+
+        return flights;
+    }
+
+    /// <summary>Whether the plate is less quiet right after take-offs than noise makes it.</summary>
+    private static bool Unquiet(ReadOnlySpan<double> forceN, double rateHz, double white, List<Flight> flights)
+    {
+        double energy = 0;
+        double count = 0;
+        foreach (Flight flight in flights)
+        {
+            int to = Math.Min(flight.From + Math.Max((int)(UnquietS * rateHz), 4), flight.To);
+            for (int i = flight.From; i < to; i++)
+            {
+                energy += (forceN[i] - flight.ZeroN) * (forceN[i] - flight.ZeroN);
+                count++;
+            }
+        }
+
+        // The sum of so many squares of normal noise, and four of its own deviations.
+        return count > 0 && energy / white > count + (4 * Math.Sqrt(2 * count)) + 4;
+    }
+
+    /// <summary>Where on a grid of frequencies and dampings a swing is likeliest among its neighbours.</summary>
+    private static List<(double Gain, double I, double J)> Peaks(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        List<Flight> flights,
+        double white,
+        double usual
+    )
+    {
+        var grid = new double[Frequencies, Dampings];
+        for (int i = 0; i < Frequencies; i++)
+        {
+            for (int j = 0; j < Dampings; j++)
+            {
+                grid[i, j] = Likelihood(forceN, rateHz, flights, white, usual, Hz(i), Damping(j));
+            }
+        }
+
+        var found = new List<(double Gain, double I, double J)>();
+        for (int i = 0; i < Frequencies; i++)
+        {
+            for (int j = 0; j < Dampings; j++)
+            {
+                if (grid[i, j] > Shows / 2 && IsPeak(grid, i, j))
+                {
+                    found.Add((grid[i, j], i, j));
+                }
+            }
+        }
+
+        found.Sort((a, b) => b.Gain.CompareTo(a.Gain));
+        return found.Count > 2 * Most ? found[..(2 * Most)] : found;
+    }
+
+    private static bool IsPeak(double[,] grid, int i, int j)
+    {
+        for (int a = Math.Max(i - 1, 0); a <= Math.Min(i + 1, Frequencies - 1); a++)
+        {
+            for (int b = Math.Max(j - 1, 0); b <= Math.Min(j + 1, Dampings - 1); b++)
+            {
+                if (grid[a, b] > grid[i, j])
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>From a peak of the grid to the top, by ever smaller steps.</summary>
+    private static (double Gain, double I, double J) Climb(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        List<Flight> flights,
+        double white,
+        double usual,
+        (double Gain, double I, double J) from
+    )
+    {
+        for (double step = 0.5; step > 0.004; )
+        {
+            (double Gain, double I, double J) better = from;
+            foreach ((double i, double j) in Steps)
+            {
+                double hz = Hz(from.I + (i * step));
+                double damping = Damping(from.J + (j * step));
+                double gain = Likelihood(forceN, rateHz, flights, white, usual, hz, damping);
+                if (gain > better.Gain)
+                {
+                    better = (gain, from.I + (i * step), from.J + (j * step));
+                }
+            }
+
+            step = better.Gain > from.Gain ? step : step / 2;
+            from = better;
+        }
+
+        return from;
+    }
+
+    /// <summary>Logarithm of how much likelier the flights are with that swing, each of its own size, than with noise alone.</summary>
+    private static double Likelihood(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        List<Flight> flights,
+        double white,
+        double usualN,
+        double hz,
+        double damping
+    )
+    {
+        double decay = 2 * Math.PI * hz * damping / rateHz;
+        double turn = 2 * Math.PI * hz * Math.Sqrt(1 - (damping * damping)) / rateHz;
+        double shrink = Math.Exp(-decay);
+        (double stepSin, double stepCos) = Math.SinCos(turn);
+        (stepSin, stepCos) = (shrink * stepSin, shrink * stepCos);
+        double ridge = white / (usualN * usualN);
+        double gain = 0;
+        foreach ((int from, int to, double at, double zero) in flights)
+        {
+            double since = from - at;
+            double size = Math.Exp(-decay * since);
+            (double s, double c) = Math.SinCos(turn * since);
+            (s, c) = (size * s, size * c);
+            double cc = ridge;
+            double cs = 0;
+            double ss = ridge;
+            double cy = 0;
+            double sy = 0;
+            for (int i = from; i < to; i++)
+            {
+                double y = forceN[i] - zero;
+                cc += c * c;
+                cs += c * s;
+                ss += s * s;
+                cy += c * y;
+                sy += s * y;
+                (c, s) = ((c * stepCos) - (s * stepSin), (c * stepSin) + (s * stepCos));
+            }
+
+            double det = (cc * ss) - (cs * cs);
+            double explained = ((ss * cy * cy) - (2 * cs * cy * sy) + (cc * sy * sy)) / det;
+            gain += ((explained / white) - Math.Log(det / (ridge * ridge))) / 2;
+        }
+
+        return gain;
+    }
+
+    /// <summary>Samples after a take-off, counted from that.</summary>
+    private readonly record struct Flight(int From, int To, double At, double ZeroN);
+}

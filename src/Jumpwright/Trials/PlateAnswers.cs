@@ -1,0 +1,216 @@
+namespace Jumpwright.Trials;
+
+/// <summary>Which answers of a plate explain the edges of its recording, likeliest first (Bayes' rule on a grid, refined where it is sharp).</summary>
+internal static class PlateAnswers
+{
+    /// <summary>A force plate's own frequency under a person, Hz.</summary>
+    private const double LeastHz = 90;
+
+    private const double MostHz = 480;
+    private const int Frequencies = 13;
+    private const int DampingStride = 2;
+
+    /// <summary>How usual each is: a quiet plate, a spring and damper, a swing on top (house estimates).</summary>
+    private const double Quiet = 0.8;
+
+    private const double Resonant = 0.15;
+    private const double OnTop = 0.05;
+
+    /// <summary>An edge that no answer explains counts for no more than this (in logarithms).</summary>
+    private const double MostOfOne = 12;
+
+    /// <summary>No more edges are asked.</summary>
+    private const int MostEdges = 6;
+
+    /// <summary>So much likelier (in logarithms) than a quiet plate one answer of a coarse few must be on so many edges.</summary>
+    private const double LeastGain = -1;
+
+    private const int ProbedEdges = 3;
+
+    private static readonly int[] ProbedDampings = [4, 10];
+
+    private const int Refined = 4;
+
+    /// <summary>So much less likely (in logarithms) than the best, nothing is refined; from this step on in frequency down to that.</summary>
+    private const double WorthRefining = 25;
+
+    private const double FirstStep = 0.07;
+    private const double LastStep = 0.004;
+
+    public static List<(PlateAnswer? Answer, double Log)> Of(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        List<EdgeSide> edges,
+        List<(double Hz, double Damping)> swings
+    )
+    {
+        if (swings.Count == 0 && !Probe(forceN, rateHz, edges))
+        {
+            return [(null, 0)];
+        }
+
+        int asked = Math.Min(edges.Count, MostEdges);
+        var found = new List<(PlateAnswer? Answer, double Prior, double[] Logs)>
+        {
+            (null, Math.Log(Quiet), Ask(forceN, rateHz, edges, asked, null)),
+        };
+        double each = Math.Log(Resonant / (Frequencies * ((SpringAnswer.Dampings + 1) / DampingStride)));
+        for (int i = 0; i < Frequencies; i++)
+        {
+            for (int j = 0; j < SpringAnswer.Dampings; j += DampingStride)
+            {
+                var answer = new PlateAnswer(Frequency(i), SpringAnswer.Damping(j), true);
+                found.Add((answer, each, Ask(forceN, rateHz, edges, asked, answer)));
+            }
+        }
+
+        foreach ((double hz, double damping) in swings)
+        {
+            if (hz is > LeastHz and < MostHz)
+            {
+                var answer = new PlateAnswer(hz, damping, true);
+                found.Add((answer, each, Ask(forceN, rateHz, edges, asked, answer)));
+            }
+
+            var top = new PlateAnswer(hz, damping, false);
+            found.Add((top, Math.Log(OnTop / swings.Count), Ask(forceN, rateHz, edges, asked, top)));
+        }
+
+        double[] best = new double[asked];
+        Array.Fill(best, double.NegativeInfinity);
+        foreach ((_, _, double[] logs) in found)
+        {
+            Best(best, logs);
+        }
+
+        var sorted = found.ConvertAll(f => (f.Answer, f.Prior, Log: f.Prior + Sum(f.Logs, best)));
+        sorted.Sort((a, b) => b.Log.CompareTo(a.Log));
+        int refined = 0;
+        var peaks = new List<(PlateAnswer? Answer, double Prior, double Log)>();
+        foreach ((PlateAnswer? answer, double prior, double log) in sorted)
+        {
+            if (
+                refined == Refined
+                || log < sorted[0].Log - WorthRefining
+                || answer is not { Resonates: true } plate
+                || peaks.Exists(p => Near(p.Answer, plate))
+            )
+            {
+                continue;
+            }
+
+            refined++;
+            peaks.Add(Refine(forceN, rateHz, edges, asked, best, plate, prior, log));
+        }
+
+        sorted.AddRange(peaks.Where(p => !sorted.Exists(s => s.Answer == p.Answer)));
+        sorted.Sort((a, b) => b.Log.CompareTo(a.Log));
+        return sorted.ConvertAll(s => (s.Answer, s.Log));
+    }
+
+    /// <summary>Whether some of the answers speak for a spring on the first edges: most plates are quiet, and then this ends it.</summary>
+    private static bool Probe(ReadOnlySpan<double> forceN, double rateHz, List<EdgeSide> edges)
+    {
+        int asked = Math.Min(edges.Count, ProbedEdges);
+        double quiet = Ask(forceN, rateHz, edges, asked, null).Sum();
+        for (int i = 0; i < Frequencies; i += 2)
+        {
+            foreach (int damping in ProbedDampings)
+            {
+                var answer = new PlateAnswer(Frequency(i), SpringAnswer.Damping(damping), true);
+                if (Ask(forceN, rateHz, edges, asked, answer).Sum() > quiet + LeastGain)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static double Frequency(int index) =>
+        LeastHz * Math.Pow(MostHz / LeastHz, (double)index / (Frequencies - 1));
+
+    private static bool Near(PlateAnswer? a, PlateAnswer b) =>
+        a is { } one && Math.Abs(Math.Log(one.Hz / b.Hz)) < 0.1 && Math.Abs(Math.Log(one.Damping / b.Damping)) < 0.6;
+
+    private static (PlateAnswer? Answer, double Prior, double Log) Refine(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        List<EdgeSide> edges,
+        int asked,
+        double[] best,
+        PlateAnswer plate,
+        double prior,
+        double log
+    )
+    {
+        double step = FirstStep;
+        int damping = SpringAnswer.Nearest(plate.Damping);
+        while (step > LastStep)
+        {
+            (PlateAnswer Answer, double Log) better = (plate, log);
+            foreach ((double df, int dd) in ((double, int)[])[(step, 0), (-step, 0), (0, 1), (0, -1)])
+            {
+                var tried = new PlateAnswer(
+                    Math.Clamp(plate.Hz * Math.Exp(df), LeastHz * 0.9, MostHz),
+                    SpringAnswer.Damping(Math.Clamp(damping + dd, 0, SpringAnswer.Dampings - 1)),
+                    true
+                );
+                double now = prior + Sum(Ask(forceN, rateHz, edges, asked, tried), best);
+                if (now > better.Log)
+                {
+                    better = (tried, now);
+                }
+            }
+
+            if (better.Log > log)
+            {
+                (plate, log) = better;
+                damping = SpringAnswer.Nearest(plate.Damping);
+            }
+            else
+            {
+                step /= 2;
+            }
+        }
+
+        return (plate, prior, log);
+    }
+
+    private static double[] Ask(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        List<EdgeSide> edges,
+        int asked,
+        PlateAnswer? answer
+    )
+    {
+        double[] logs = new double[asked];
+        for (int e = 0; e < asked; e++)
+        {
+            logs[e] = EdgeFit.Evidence(edges[e], forceN, rateHz, answer, RingingEdges.LookedAtS);
+        }
+
+        return logs;
+    }
+
+    private static void Best(double[] best, double[] logs)
+    {
+        for (int e = 0; e < best.Length; e++)
+        {
+            best[e] = Math.Max(best[e], logs[e]);
+        }
+    }
+
+    private static double Sum(double[] logs, double[] best)
+    {
+        double sum = 0;
+        for (int e = 0; e < best.Length; e++)
+        {
+            sum += Math.Max(logs[e] - best[e], -MostOfOne);
+        }
+
+        return sum;
+    }
+}
