@@ -87,6 +87,8 @@ internal static class PageBench
                     i => "/athletes/" + ids[i % ids.Length],
                     i => store.TrialsOf(ids[i % ids.Length]).Length
                 ),
+                new("ladder", i => $"/athletes/{ids[i % ids.Length]}/ladder", null),
+                new("measures", i => $"/athletes/{ids[i % ids.Length]}/measures", null),
                 new(
                     "trial",
                     i => $"/trials/{plates[i % plates.Length].Sha256}/1",
@@ -94,8 +96,11 @@ internal static class PageBench
                 ),
                 new("week", i => "/week", null),
                 new("card", i => $"/cards/{session}/{ids[i % ids.Length]}", null),
+                new("card, PDF", i => $"/cards/{session}/{ids[i % ids.Length]}.pdf", null),
                 new("why", i => $"/cards/{session}/{ids[i % ids.Length]}/why", null),
+                new("roll call", i => $"/week/sessions/{session}", null),
                 new("floor", i => "/floor/", null),
+                new("floor's session", i => $"/floor/sessions/{session}", null),
                 new("done", i => "/done", i => store.Journal().Length),
                 new("import", i => "/import", null),
                 new("refused", i => "/refused", null),
@@ -103,6 +108,8 @@ internal static class PageBench
                 new("kit", i => "/kit", null),
                 new("share", i => "/share", null),
                 new("settings", i => "/settings", null),
+                new("rules", i => "/settings/rules", null),
+                new("set up", i => "/set-up", null),
             ];
             to.WriteLine();
             to.WriteLine(

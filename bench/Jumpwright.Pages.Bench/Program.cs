@@ -9,6 +9,7 @@ internal static class Program
         make FOLDER [--athletes N] [--trials N]                a squad folder with its store: invented names, measured patterns
         run  FOLDER [--requests N] [--at-once N] [--plan yes] [--program PATH]  start the program, ask for every page, print the table
         stages FOLDER [--athletes N]                           processor time of what stands behind a page
+        start FOLDER                                           processor time of each step to the first page
         """;
 
     public static async Task<int> Main(string[] args)
@@ -36,6 +37,9 @@ internal static class Program
                 return 0;
             case ["stages", var folder, ..]:
                 StageBench.Run(folder, asked.Number("--athletes", 40), Console.Out);
+                return 0;
+            case ["start", var folder, ..]:
+                await StartBench.Run(folder, Console.Out);
                 return 0;
             default:
                 Console.Error.WriteLine(Usage);

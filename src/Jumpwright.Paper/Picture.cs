@@ -8,8 +8,9 @@ public sealed class Picture
 
     internal Picture(Func<byte[]> png, Func<string> svg, string caption)
     {
-        _png = new Lazy<byte[]>(png);
-        _svg = new Lazy<string>(svg);
+        // A drawing that failed once is tried again by whoever asks next.
+        _png = new Lazy<byte[]>(png, LazyThreadSafetyMode.PublicationOnly);
+        _svg = new Lazy<string>(svg, LazyThreadSafetyMode.PublicationOnly);
         Caption = caption;
     }
 

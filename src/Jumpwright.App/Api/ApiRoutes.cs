@@ -106,7 +106,7 @@ internal static class ApiRoutes
 
     private static IResult Text(string json) => Results.Text(json, "application/json; charset=utf-8");
 
-    private sealed record AthleteJson(
+    internal sealed record AthleteJson(
         [property: JsonPropertyName("id")] string Id,
         [property: JsonPropertyName("name")] string Name,
         [property: JsonPropertyName("sentence")] string Sentence

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Settings;
 using Jumpwright.Athletes;
@@ -17,6 +18,11 @@ namespace Jumpwright.App.Desk;
 /// </summary>
 public sealed class FrontDesk : IDisposable
 {
+    // Whatever changes makes another state, and with it an empty shelf.
+    private static readonly ConditionalWeakTable<State, PageShelf> Shelves = [];
+
+    private static readonly TimeSpan LongestBeforeAPage = TimeSpan.FromSeconds(3);
+
     private readonly OpenedSquad _opened;
     private readonly SolveBudget? _budget;
     private readonly int _weeks;
@@ -25,6 +31,7 @@ public sealed class FrontDesk : IDisposable
     private readonly CancellationTokenSource _closing = new();
     private Task _reading;
     private readonly TaskCompletionSource _looked = new();
+    private readonly TaskCompletionSource _shown = new();
     private CancellationTokenSource? _search;
     private Task _searching = Task.CompletedTask;
     private volatile State _state;
@@ -63,6 +70,15 @@ public sealed class FrontDesk : IDisposable
 
     /// <summary>Whether the folder's recordings are still being looked through, so that some may be missing.</summary>
     public bool IsLooking => !_looked.Task.IsCompleted && _opened.IsBehind;
+
+    /// <summary>Whether everybody is read and the recordings are looked through, so that pages change only when something is written.</summary>
+    internal bool IsSettled => !IsLooking && Book.Leaves.All(l => l.IsWorkedOut);
+
+    /// <summary>Somebody has a page: what waited for that goes on.</summary>
+    internal void Shown() => _shown.TrySetResult();
+
+    /// <summary>Pages of what the desk holds now.</summary>
+    internal PageShelf Shelf => Shelves.GetValue(_state, _ => new PageShelf());
 
     /// <summary>Why the folder's recordings could not be looked through, or new ones not be taken in; null when nothing is amiss.</summary>
     public string? LookTrouble { get; private set; }
@@ -434,6 +450,8 @@ public sealed class FrontDesk : IDisposable
                 leaf.WorkOut();
             }
 
+            // The first page goes before what nobody waits for yet.
+            _shown.Task.Wait(LongestBeforeAPage, _closing.Token);
             LookThrough();
         }
         finally

@@ -22,21 +22,21 @@ public sealed class PictureBook(
     UnitSystem units = UnitSystem.Metric
 )
 {
-    private readonly ConcurrentDictionary<(Dossier, LocalDate), Lazy<CardPictures>> _drawn = Kept(
+    private readonly ConcurrentDictionary<(Dossier, LocalDate), Once<CardPictures>> _drawn = Kept(
         before?._drawn,
         material.Dossiers
     );
 
     // A trend rests on the whole squad's noise and on what the squad watches, so that reports stay only while neither changed.
-    private readonly ConcurrentDictionary<LocalDate, Lazy<SquadTrends>> _trends =
+    private readonly ConcurrentDictionary<LocalDate, Once<SquadTrends>> _trends =
         before is not null && SameSquad(before.Material, material) ? before._trends : new();
-    private readonly ConcurrentDictionary<(Dossier, LocalDate), Lazy<DrawnReport>> _reports = Kept(
+    private readonly ConcurrentDictionary<(Dossier, LocalDate), Once<DrawnReport>> _reports = Kept(
         before is not null && SameSquad(before.Material, material) ? before._reports : null,
         material.Dossiers
     );
 
     // Only the spread between athletes is taken from these; what limits one of them is read from their own history.
-    private readonly ConcurrentDictionary<LocalDate, Lazy<Dictionary<string, Profile>>> _profiles =
+    private readonly ConcurrentDictionary<LocalDate, Once<Dictionary<string, Profile>>> _profiles =
         before is not null && SameSquad(before.Material, material) ? before._profiles : new();
 
     private ImmutableArray<Dossier> Dossiers => Material.Dossiers;
@@ -48,11 +48,21 @@ public sealed class PictureBook(
         Dossiers.FirstOrDefault(d => d.Athlete.Id == athleteId) is { } dossier
             ? _drawn
                 .GetOrAdd(
-                    (dossier, day),
-                    _ => new(() => new CardPictures(LastJump(dossier.History, day), HeightTrend(dossier.History, day)))
+                    // Days between which nothing was measured have the same pictures.
+                    (dossier, LastMeasured(dossier.History, day)),
+                    last =>
+                        new(() =>
+                            new CardPictures(
+                                LastJump(dossier.History, last.Item2),
+                                HeightTrend(dossier.History, last.Item2)
+                            )
+                        )
                 )
                 .Value
             : CardPictures.None;
+
+    private static LocalDate LastMeasured(History history, LocalDate day) =>
+        history.Trials.Where(t => t.Date <= day).Select(t => t.Date).DefaultIfEmpty(LocalDate.MinIsoValue).Max();
 
     /// <summary>The athlete's report as known on that day, with its pictures.</summary>
     internal DrawnReport ReportOf(Dossier dossier, LocalDate day) =>
@@ -73,6 +83,7 @@ public sealed class PictureBook(
         ReportOf(dossier, day);
         CardPictures pictures = Of(dossier.Athlete.Id, day);
         _ = pictures.LastJump?.Svg;
+        _ = pictures.Trend?.Svg;
     }
 
     private DrawnReport Draw(Dossier dossier, LocalDate day)
@@ -111,10 +122,11 @@ public sealed class PictureBook(
         && a.Dossiers.Length == b.Dossiers.Length
         && a.Dossiers.Zip(b.Dossiers).All(pair => pair.First.HasTrialsOf(pair.Second));
 
-    private static ConcurrentDictionary<(Dossier, LocalDate), Lazy<T>> Kept<T>(
-        ConcurrentDictionary<(Dossier, LocalDate), Lazy<T>>? made,
+    private static ConcurrentDictionary<(Dossier, LocalDate), Once<T>> Kept<T>(
+        ConcurrentDictionary<(Dossier, LocalDate), Once<T>>? made,
         ImmutableArray<Dossier> now
     )
+        where T : class
     {
         HashSet<Dossier> same = [.. now];
         return new(made?.Where(m => same.Contains(m.Key.Item1)) ?? []);

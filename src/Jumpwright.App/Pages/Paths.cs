@@ -5,6 +5,15 @@ internal static class Paths
 {
     public static string Athlete(string id) => "/athletes/" + Uri.EscapeDataString(id);
 
+    /// <summary>Why each step of the ladder stands as it does.</summary>
+    public static string Ladder(string id) => Athlete(id) + "/ladder";
+
+    /// <summary>Every measure in use, and where it comes from.</summary>
+    public static string Measures(string id) => Athlete(id) + "/measures";
+
+    /// <summary>Every trial.</summary>
+    public static string Recordings(string id) => Athlete(id) + "/recordings";
+
     public static string Trial(string sha256, int number) => $"/trials/{sha256}/{number}";
 
     public static string Card(string sessionId, string athleteId) =>

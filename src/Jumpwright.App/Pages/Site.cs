@@ -74,6 +74,11 @@ internal static class Site
                 HouseSettings settings = desk.Settings.Now;
                 string language = settings.Language ?? TextBook.Asked(context.Request.Headers.AcceptLanguage);
                 Speech.Use(new Speech(language, settings.Units));
+                context.Response.OnCompleted(() =>
+                {
+                    desk.Shown();
+                    return Task.CompletedTask;
+                });
                 return locked.Check(context, DeviceOf(context), next);
             }
         );

@@ -13,11 +13,15 @@ internal static class RoomWords
     private const int Hardest = 3;
 
     /// <summary>For example <c>82 contacts; of the hardest (tier 3): Achilles 60, bone 41.</c></summary>
-    public static string Of(Plan plan, string athleteId)
+    public static string Of(Plan plan, string athleteId) => Of(plan.Limits.Where(l => l.AthleteId == athleteId));
+
+    /// <summary>The same of an athlete's own readings.</summary>
+    public static string Of(IEnumerable<LimitReading> readings)
     {
+        LimitReading[] theirs = [.. readings];
         double? Room(Func<LimitReading, bool> which) =>
-            plan
-                .Limits.Where(l => l.AthleteId == athleteId && l.Sense != "at-least" && which(l))
+            theirs
+                .Where(l => l.Sense != "at-least" && which(l))
                 .Select(l => (double?)(l.Limit - (l.Highest ?? 0)))
                 .Min();
 
@@ -44,4 +48,14 @@ internal static class RoomWords
         return $"{Math.Max(0, all.Value):0} contacts left in the week"
             + (tissues.Length == 0 ? "." : $"; of the hardest (tier {Hardest}): {tissues}.");
     }
+
+    /// <summary>How far a limit is used; null where there was nothing to count.</summary>
+    public static double? Reached(LimitReading reading) =>
+        reading.Sense == "at-least" ? reading.Lowest : reading.Highest;
+
+    /// <summary>What is left of a limit, in its own unit; null where there was nothing to count.</summary>
+    public static double? Left(LimitReading reading) =>
+        Reached(reading) is not { } reached ? null
+        : reading.Sense == "at-least" ? reached - reading.Limit
+        : reading.Limit - reached;
 }

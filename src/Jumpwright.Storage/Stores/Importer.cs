@@ -96,7 +96,17 @@ internal sealed class Importer(StoreDatabase database, TimeProvider clock, Measu
         SquadFolderReader.Open(folder).TryGet(out SquadFiles? opened, out _)
         && RecordingFolder.ListSquad(folder).TryGet(out ImmutableArray<ListedRecording> listed, out _)
         && Fingerprint(opened.Bytes, Hash(listed, cancel)) is var fingerprint
-        && database.Read(context => FinishedBatch(context, fingerprint)) is not null;
+        && database.Plain(
+            (plain, _) =>
+                plain.Rows(
+                    """
+                    SELECT fingerprint FROM import_batch WHERE finished AND number = (SELECT MAX(number) FROM import_batch)
+                    """,
+                    r => r.GetString(0)
+                )
+        )
+            is [var last]
+        && last == fingerprint;
 
     private static ImmutableArray<ImportItem> Hash(ImmutableArray<ListedRecording> listed, CancellationToken cancel)
     {

@@ -50,8 +50,7 @@ internal sealed record ExerciseFile
         try
         {
             ExerciseFile file =
-                JsonSerializer.Deserialize<ExerciseFile>(json, Embedded.Json)
-                ?? throw new JsonException("The file says null.");
+                JsonSerializer.Deserialize(json, ExerciseShapes.File) ?? throw new JsonException("The file says null.");
             return file.ToExercise(name);
         }
         catch (JsonException e)
@@ -60,6 +59,9 @@ internal sealed record ExerciseFile
             return new Refusal($"Exercise file {name} is not readable{where}: {e.Message}");
         }
     }
+
+    /// <summary>A list that may be left out, as the files leave it out: with nothing in it.</summary>
+    private static ImmutableArray<T> Given<T>(ImmutableArray<T> list) => list.IsDefault ? [] : list;
 
     private Outcome<Exercise> ToExercise(string name)
     {
@@ -91,7 +93,7 @@ internal sealed record ExerciseFile
         }
 
         ImmutableArray<DemandValue>.Builder values = ImmutableArray.CreateBuilder<DemandValue>();
-        foreach (ValuePart part in Demand.Values)
+        foreach (ValuePart part in Given(Demand.Values))
         {
             if (Parse<Tissue>(part.Tissue) is not { } tissue)
             {
@@ -199,7 +201,7 @@ internal sealed record ExerciseFile
         public required int Patellar { get; init; }
         public required int Hip { get; init; }
         public required int Bone { get; init; }
-        public ImmutableArray<ValuePart> Values { get; init; } = [];
+        public ImmutableArray<ValuePart> Values { get; init; }
         public required string Basis { get; init; }
     }
 
@@ -252,14 +254,17 @@ internal sealed record ExerciseFile
         public required double Value { get; init; }
         public required string Unit { get; init; }
         public bool PerBodyMass { get; init; }
-        public ImmutableArray<OtherPart> Or { get; init; } = [];
+        public ImmutableArray<OtherPart> Or { get; init; }
         public required string Source { get; init; }
 
         internal EntryCriterion ToCriterion(CriterionKind kind) =>
             new(Id, kind, Text, Test, Task, Sense, Value, Unit, Source)
             {
                 PerBodyMass = PerBodyMass,
-                Alternatives = [.. Or.Select(o => new EntryAlternative(o.Test, o.Task, o.Value, o.Unit, o.Source))],
+                Alternatives =
+                [
+                    .. Given(Or).Select(o => new EntryAlternative(o.Test, o.Task, o.Value, o.Unit, o.Source)),
+                ],
             };
     }
 

@@ -21,6 +21,12 @@ public class EveryPageTests(ServedDemo demo)
         ["athlete-operated"] = "/athletes/a10",
         ["athlete-sore"] = "/athletes/a11",
         ["athlete-unknown"] = "/athletes/a13",
+        ["ladder"] = "/athletes/a10/ladder",
+        ["recordings"] = "/athletes/a01/recordings",
+        ["stations"] = "/week/stations",
+        ["left-out"] = "/week/left-out",
+        ["limits"] = "/week/limits",
+        ["measures"] = "/athletes/a01/measures",
         ["why"] = "/cards/{session}/a01/why",
         ["import"] = "/import",
         ["share"] = "/share",
@@ -169,6 +175,7 @@ public class EveryPageTests(ServedDemo demo)
         await origin.Locator("summary").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
         await origin.And(page.Locator("[open]")).WaitForAsync();
+        await origin.Locator("dl").WaitForAsync();
         string says = await origin.InnerTextAsync();
         foreach (
             string part in new[]
@@ -187,6 +194,36 @@ public class EveryPageTests(ServedDemo demo)
 
         await origin.Locator("a").First.ClickAsync();
         await page.WaitForURLAsync("**/trials/**");
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Fold_WithoutScript_HoldsALinkToThePageWithItsContents()
+    {
+        IPage page = await demo.Open(820);
+        IBrowserContext plain = await page.Context.Browser!.NewContextAsync(
+            new BrowserNewContextOptions { JavaScriptEnabled = false, BaseURL = demo.Address }
+        );
+        IPage there = await plain.NewPageAsync();
+        await there.GotoAsync("/athletes/a10");
+        await there.Locator(".ladder summary").First.ClickAsync();
+        await there.Locator(".ladder details[open] a").First.ClickAsync();
+        await there.WaitForURLAsync("**/athletes/a10/ladder#stage-*");
+        string id = new Uri(there.Url).Fragment[1..];
+        Assert.Contains("not met", await there.Locator($"dl#{id}").InnerTextAsync());
+        await plain.CloseAsync();
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Fold_OpenedWithScript_HoldsWhatThePageWithItsContentsSays()
+    {
+        IPage page = await demo.Open(820);
+        await page.GotoAsync("/athletes/a10/ladder");
+        string says = await page.Locator("dl").Last.InnerTextAsync();
+        await page.GotoAsync("/athletes/a10");
+        await page.Locator(".ladder summary").First.ClickAsync();
+        Assert.Equal(says, await page.Locator(".ladder details[open] dl").First.InnerTextAsync());
         await page.CloseAsync();
     }
 

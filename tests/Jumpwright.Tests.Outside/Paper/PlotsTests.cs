@@ -158,4 +158,19 @@ public class PlotsTests
     }
 
     private static string Trend() => Plots.TrendSvg(Values, "Height by impulse, two plates", "cm");
+
+    [Fact]
+    public void Pictures_DrawnByManyAtOnce_AreThoseThatOneDraws()
+    {
+        string alone = Plots.TrendSvg(Values, "Jump height", "cm");
+        string trace = Plots.TraceSvg(Trace(), Title);
+        string[] drawn = new string[400];
+        Parallel.For(
+            0,
+            drawn.Length,
+            new ParallelOptions { MaxDegreeOfParallelism = 16 },
+            i => drawn[i] = i % 4 == 0 ? Plots.TraceSvg(Trace(), Title) : Plots.TrendSvg(Values, "Jump height", "cm")
+        );
+        Assert.All(drawn, (svg, i) => Assert.Equal(i % 4 == 0 ? trace : alone, svg));
+    }
 }

@@ -3,7 +3,6 @@ using Jumpwright.App.Intake;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
-using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -106,7 +105,7 @@ internal static class IntakeRoutes
     }
 
     private static IResult Page(FrontDesk desk, string? done, string? says) =>
-        new RazorComponentResult<ImportPage>(
+        Answers.Page<ImportPage>(
             new
             {
                 desk.Book,

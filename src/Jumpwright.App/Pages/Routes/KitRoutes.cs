@@ -1,6 +1,5 @@
 using Jumpwright.App.Desk;
 using Jumpwright.App.Kit;
-using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -21,7 +20,7 @@ internal static class KitRoutes
                             ? text
                             : ""
                         : null;
-                return new RazorComponentResult<KitPage>(
+                return Answers.Page<KitPage>(
                     new
                     {
                         desk.Book,

@@ -1,5 +1,4 @@
 using Jumpwright.App.Settings;
-using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -29,11 +28,7 @@ internal static class LockRoutes
                 }
 
                 return idle.Open(deviceOf(context), form["word"].ToString()) is { } says
-                    ? (IResult)
-                        new RazorComponentResult<LockPage>(new { Next = next, Says = says })
-                        {
-                            StatusCode = StatusCodes.Status423Locked,
-                        }
+                    ? Answers.Page<LockPage>(new { Next = next, Says = says }, StatusCodes.Status423Locked)
                     : new SeeOther(next);
             }
         );

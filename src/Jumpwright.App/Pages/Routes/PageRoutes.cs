@@ -1,7 +1,7 @@
 using Jumpwright.App.Desk;
 using Jumpwright.Paper;
 using Jumpwright.Sessions;
-using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Components;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -10,10 +10,12 @@ internal static class PageRoutes
 {
     public static void Map(WebApplication app, FrontDesk desk)
     {
-        app.MapGet(
+        // Pages of what the desk holds: the same bytes until it holds something else.
+        RouteGroupBuilder kept = app.MapGroup("").AddEndpointFilter(new ShelfFilter(desk));
+        kept.MapGet(
             "/",
             (string? find, string? first) =>
-                new RazorComponentResult<SquadPage>(
+                Answers.Page<SquadPage>(
                     new
                     {
                         desk.Book,
@@ -24,10 +26,10 @@ internal static class PageRoutes
                     }
                 )
         );
-        app.MapGet(
+        kept.MapGet(
             "/week",
             () =>
-                new RazorComponentResult<WeekPage>(
+                Answers.Page<WeekPage>(
                     new
                     {
                         desk.Book,
@@ -38,19 +40,20 @@ internal static class PageRoutes
                     }
                 )
         );
-        app.MapGet("/refused", () => new RazorComponentResult<RefusedPage>(new { desk.Book }));
-        app.MapGet(
+        kept.MapGet("/week/stations", () => OfThePlan<StationsPage>(desk.Book));
+        kept.MapGet("/week/left-out", () => OfThePlan<LeftOutPage>(desk.Book));
+        kept.MapGet("/week/limits", () => OfThePlan<LimitsPage>(desk.Book));
+        app.MapGet("/refused", () => Answers.Page<RefusedPage>(new { desk.Book }));
+        kept.MapGet(
             "/exercises",
             (double? mass) =>
-                new RazorComponentResult<ExercisesPage>(
-                    new { desk.Book, BodyMassKg = mass is >= 15 and <= 300 ? mass.Value : 70 }
-                )
+                Answers.Page<ExercisesPage>(new { desk.Book, BodyMassKg = mass is >= 15 and <= 300 ? mass.Value : 70 })
         );
-        app.MapGet(
+        kept.MapGet(
             "/athletes/{id}",
             (string id) =>
                 desk.Book.Find(id) is { } leaf
-                    ? new RazorComponentResult<AthletePage>(
+                    ? Answers.Page<AthletePage>(
                         new
                         {
                             desk.Book,
@@ -59,6 +62,27 @@ internal static class PageRoutes
                             Drawn = desk.Pictures.ReportOf(leaf.Dossier, desk.Book.Day),
                         }
                     )
+                    : Answers.NotFound(desk.Book)
+        );
+        kept.MapGet(
+            "/athletes/{id}/ladder",
+            (string id) =>
+                desk.Book.Find(id) is { } leaf
+                    ? Answers.Page<LadderPage>(new { desk.Book, Leaf = leaf })
+                    : Answers.NotFound(desk.Book)
+        );
+        kept.MapGet(
+            "/athletes/{id}/recordings",
+            (string id) =>
+                desk.Book.Find(id) is { } leaf
+                    ? Answers.Page<RecordingsPage>(new { desk.Book, Leaf = leaf })
+                    : Answers.NotFound(desk.Book)
+        );
+        kept.MapGet(
+            "/athletes/{id}/measures",
+            (string id) =>
+                desk.Book.Find(id) is { } leaf
+                    ? Answers.Page<MeasuresPage>(new { desk.Book, Leaf = leaf })
                     : Answers.NotFound(desk.Book)
         );
         app.MapGet(
@@ -77,11 +101,11 @@ internal static class PageRoutes
                     )
                     : Answers.NotFound(desk.Book)
         );
-        app.MapGet(
+        kept.MapGet(
             "/cards/{session}/{athlete}",
             (string session, string athlete) =>
                 Card(desk.Book, session, athlete) is { } card
-                    ? new RazorComponentResult<CardPage>(
+                    ? Answers.Page<CardPage>(
                         new
                         {
                             desk.Book,
@@ -91,11 +115,11 @@ internal static class PageRoutes
                     )
                     : Answers.NotFound(desk.Book)
         );
-        app.MapGet(
+        kept.MapGet(
             "/cards/{session}/{athlete}/why",
             (string session, string athlete, string? not) =>
                 Card(desk.Book, session, athlete) is { } card
-                    ? new RazorComponentResult<WhyPage>(
+                    ? Answers.Page<WhyPage>(
                         new
                         {
                             desk.Book,
@@ -115,6 +139,11 @@ internal static class PageRoutes
         );
         app.MapFallback(() => Answers.NotFound(desk.Book));
     }
+
+    /// <summary>A page of what the plan holds beside its sheet; unknown while there is no plan.</summary>
+    private static IResult OfThePlan<TPage>(Workbook book)
+        where TPage : IComponent =>
+        book.PlanOrNull is { } week ? Answers.Page<TPage>(new { Book = book, Week = week }) : Answers.NotFound(book);
 
     private static SessionCard? Card(Workbook book, string session, string athlete) =>
         book.PlanOrNull?.Cards.FirstOrDefault(c => c.SessionId == session && c.AthleteId == athlete);

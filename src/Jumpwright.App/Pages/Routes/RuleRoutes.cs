@@ -6,7 +6,6 @@ using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Folders.Calendars;
-using Microsoft.AspNetCore.Http.HttpResults;
 using NodaTime;
 using NodaTime.Text;
 
@@ -162,7 +161,7 @@ internal static class RuleRoutes
         LocalDatePattern.Iso.Parse(text) is { Success: true } day ? day.Value : null;
 
     private static IResult Page(FrontDesk desk, string? says) =>
-        new RazorComponentResult<RulesPage>(
+        Answers.Page<RulesPage>(
             new
             {
                 desk.Book,

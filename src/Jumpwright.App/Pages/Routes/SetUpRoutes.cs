@@ -3,7 +3,6 @@ using Jumpwright.App.Desk;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders;
-using Microsoft.AspNetCore.Http.HttpResults;
 using NodaTime;
 using NodaTime.Text;
 
@@ -116,5 +115,5 @@ internal static class SetUpRoutes
         );
 
     private static IResult Page(FrontDesk desk, string? says) =>
-        new RazorComponentResult<SetUpPage>(new { desk.Book, Says = says });
+        Answers.Page<SetUpPage>(new { desk.Book, Says = says });
 }

@@ -6,7 +6,6 @@ using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
-using Microsoft.AspNetCore.Http.HttpResults;
 using NodaTime;
 
 namespace Jumpwright.App.Pages.Routes;
@@ -170,7 +169,7 @@ internal static class SettingRoutes
         });
 
     private static IResult Page(FrontDesk desk, string? says) =>
-        new RazorComponentResult<SettingsPage>(
+        Answers.Page<SettingsPage>(
             new
             {
                 desk.Book,

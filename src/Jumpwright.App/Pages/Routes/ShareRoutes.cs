@@ -8,7 +8,6 @@ using Jumpwright.Plans;
 using Jumpwright.Sessions;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
-using Microsoft.AspNetCore.Http.HttpResults;
 using NodaTime;
 
 namespace Jumpwright.App.Pages.Routes;
@@ -47,7 +46,7 @@ internal static class ShareRoutes
             async (HttpRequest request) =>
                 Links(app, desk, sharing, (await request.ReadFormAsync())["session"].ToString())
         );
-        app.MapGet("/pair", () => new RazorComponentResult<PairPage>());
+        app.MapGet("/pair", () => Answers.Page<PairPage>());
         app.MapGet("/pair/{name}", (HttpContext context, string name) => Drawn(context, name, "/pair"));
         // Two parameters, so that the answer is not thrown away as a plain request delegate's would be.
         app.MapPost("/pair", (HttpContext context, CancellationToken cancel) => Pair(context, door, cancel));
@@ -59,7 +58,7 @@ internal static class ShareRoutes
                     c.SessionId == link.SessionId && c.AthleteId == link.AthleteId
                 )
                     is { } card
-                    ? new RazorComponentResult<SharedCardPage>(new { Card = card, Base = "/c/" + token })
+                    ? Answers.Page<SharedCardPage>(new { Card = card, Base = "/c/" + token })
                     : Results.NotFound()
         );
         app.MapGet(
@@ -77,7 +76,7 @@ internal static class ShareRoutes
         string? refused = null,
         ImmutableArray<(string, string)> made = default
     ) =>
-        new RazorComponentResult<SharePage>(
+        Answers.Page<SharePage>(
             new
             {
                 desk.Book,
@@ -164,10 +163,7 @@ internal static class ShareRoutes
         string? token = name.Length is > 0 and <= 40 ? door.Pair(form["code"].ToString(), name) : null;
         if (token is null)
         {
-            return new RazorComponentResult<PairPage>(new { Wrong = true })
-            {
-                StatusCode = StatusCodes.Status401Unauthorized,
-            };
+            return Answers.Page<PairPage>(new { Wrong = true }, StatusCodes.Status401Unauthorized);
         }
 
         context.Response.Cookies.Append(

@@ -10,7 +10,6 @@ using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Storage.Stores;
 using Jumpwright.Trials;
-using Microsoft.AspNetCore.Http.HttpResults;
 using NodaTime;
 
 namespace Jumpwright.App.Pages.Routes;
@@ -27,7 +26,7 @@ internal static class TrialRoutes
             "/trials/{sha}/{number:int}",
             (string sha, int number) =>
                 Find(desk.Book, sha, number) is { } trial
-                    ? new RazorComponentResult<TrialPage>(new { desk.Book, Shown = trial })
+                    ? Answers.Page<TrialPage>(new { desk.Book, Shown = trial })
                     : Answers.NotFound(desk.Book)
         );
         app.MapGet(

@@ -4,7 +4,6 @@ using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.Planning;
 using Jumpwright.Storage.Stores;
-using Microsoft.AspNetCore.Http.HttpResults;
 using NodaTime;
 
 namespace Jumpwright.App.Pages.Routes;
@@ -17,7 +16,7 @@ internal static class WeekRoutes
         app.MapGet(
             "/done",
             () =>
-                new RazorComponentResult<DonePage>(
+                Answers.Page<DonePage>(
                     new
                     {
                         desk.Book,
@@ -128,7 +127,7 @@ internal static class WeekRoutes
         int? minutes = int.TryParse(asked["minutes"], out int typed)
             ? Math.Clamp(typed, 1, session.Slot.Minutes)
             : null;
-        return new RazorComponentResult<SessionPage>(
+        return Answers.Page<SessionPage>(
             new
             {
                 Book = book,

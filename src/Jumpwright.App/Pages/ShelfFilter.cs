@@ -1,0 +1,77 @@
+using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
+using Microsoft.AspNetCore.Http.Features;
+
+namespace Jumpwright.App.Pages;
+
+/// <summary>
+/// Answers with the page as it was written out before, while the desk holds the same and the same is asked for in the same
+/// language and units. While somebody is still being read, every page is written anew.
+/// </summary>
+internal sealed class ShelfFilter(FrontDesk desk) : IEndpointFilter
+{
+    private const int LongestQuery = 100;
+    private const string Html = "text/html; charset=utf-8";
+
+    public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
+    {
+        HttpRequest request = context.HttpContext.Request;
+        if (!desk.IsSettled || !HttpMethods.IsGet(request.Method) || request.QueryString.Value?.Length > LongestQuery)
+        {
+            return await next(context);
+        }
+
+        // The shelf is taken before the page is: a page can only be newer than its shelf, which nobody asks then.
+        PageShelf shelf = desk.Shelf;
+        Speech speech = Speech.Now;
+        string key = string.Join(
+            '\n',
+            request.Path.Value,
+            request.QueryString.Value,
+            speech.Language,
+            speech.Units,
+            // Changes at midnight.
+            SeenWords.Of(desk.Book)
+        );
+        if (shelf.Find(key) is { } there && await there is { } page)
+        {
+            return Results.Bytes(page, Html);
+        }
+
+        return await next(context) is IResult made
+            ? shelf.Take(key) is { } writing
+                ? new Writing(made, shelf, key, writing)
+                : made
+            : null;
+    }
+
+    private sealed class Writing(IResult made, PageShelf shelf, string key, TaskCompletionSource<byte[]?> writing)
+        : IResult
+    {
+        public async Task ExecuteAsync(HttpContext context)
+        {
+            IHttpResponseBodyFeature wire = context.Features.GetRequiredFeature<IHttpResponseBodyFeature>();
+            byte[]? page = null;
+            using var written = new MemoryStream();
+            var buffer = new StreamResponseBodyFeature(written);
+            try
+            {
+                context.Features.Set<IHttpResponseBodyFeature>(buffer);
+                await made.ExecuteAsync(context);
+                await buffer.CompleteAsync();
+                page = context.Response.StatusCode == StatusCodes.Status200OK ? written.ToArray() : null;
+            }
+            finally
+            {
+                context.Features.Set(wire);
+                shelf.Put(key, writing, page);
+            }
+
+            context.Response.ContentLength = written.Length;
+            await context.Response.Body.WriteAsync(
+                written.GetBuffer().AsMemory(0, (int)written.Length),
+                context.RequestAborted
+            );
+        }
+    }
+}
