@@ -1,7 +1,4 @@
-using System.Buffers;
-using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
-using System.Security.Cryptography;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
@@ -64,74 +61,36 @@ internal static class MeasureFiles
             return Unopened(listed, listed.Fault ?? IntakeRefusals.Unreadable(listed.File));
         }
 
-        byte[]? kept = null;
         try
         {
-            if (!TryRead(listed, ref kept, out ReadOnlyMemory<byte> bytes, out Refusal? refusal))
-            {
-                return Unopened(listed, refusal);
-            }
-
-            string sha256 = Convert.ToHexStringLower(SHA256.HashData(bytes.Span));
-            try
-            {
-                return new MeasuredFile(listed, sha256, MeasuredRecording.ByCore(bytes, listed.Labels));
-            }
-            catch (Exception e) when (e is not OutOfMemoryException)
-            {
-                Refusal fault = IntakeRefusals.OwnFault(listed.File, e.GetType().Name);
-                return new MeasuredFile(listed, sha256, Refused(listed, fault));
-            }
-        }
-        finally
-        {
-            // What was read of it holds no byte of the buffer.
-            if (kept is not null)
-            {
-                ArrayPool<byte>.Shared.Return(kept);
-            }
-        }
-    }
-
-    private static bool TryRead(
-        ListedRecording listed,
-        ref byte[]? buffer,
-        out ReadOnlyMemory<byte> bytes,
-        [NotNullWhen(false)] out Refusal? refusal
-    )
-    {
-        bytes = default;
-        try
-        {
-            using SafeFileHandle handle = File.OpenHandle(listed.FullPath!);
+            using SafeFileHandle handle = File.OpenHandle(listed.FullPath);
             long length = RandomAccess.GetLength(handle);
             if (length > LargestFileBytes)
             {
-                refusal = IntakeRefusals.TooLarge(listed.File);
-                return false;
+                return Unopened(listed, IntakeRefusals.TooLarge(listed.File));
             }
 
-            buffer = ArrayPool<byte>.Shared.Rent((int)length + 1);
-            int read = 0;
-            int more;
-            while ((more = RandomAccess.Read(handle, buffer.AsSpan(read), read)) > 0)
-            {
-                read += more;
-                if (read == buffer.Length)
-                {
-                    refusal = IntakeRefusals.Growing(listed.File);
-                    return false;
-                }
-            }
-
-            bytes = buffer.AsMemory(0, read);
-            refusal = null;
-            return true;
+            using var seen = new HashedFile(handle);
+            MeasuredRecording measured = Measure(listed, seen.Read, length);
+            return seen.TryReadOn(length) is { } sha256
+                ? new MeasuredFile(listed, sha256, measured)
+                : Unopened(listed, IntakeRefusals.Growing(listed.File));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            refusal = IntakeRefusals.Closed(listed.File);
-            return false;
+            return Unopened(listed, IntakeRefusals.Closed(listed.File));
+        }
+    }
+
+    private static MeasuredRecording Measure(ListedRecording listed, ReadAt read, long length)
+    {
+        try
+        {
+            return MeasuredRecording.ByCore(read, length, listed.Labels);
+        }
+        catch (Exception e) when (e is not (OutOfMemoryException or IOException or UnauthorizedAccessException))
+        {
+            return Refused(listed, IntakeRefusals.OwnFault(listed.File, e.GetType().Name));
         }
     }
 

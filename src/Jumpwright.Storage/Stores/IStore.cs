@@ -17,7 +17,7 @@ public interface IStore : IDisposable
     /// completes to exactly the rows of one clean import.
     /// </summary>
     /// <param name="folder">A squad folder.</param>
-    /// <param name="measure">How to measure; null takes the core (<see cref="MeasuredRecording.ByCore"/>).</param>
+    /// <param name="measure">How to measure; null takes the core (<see cref="MeasuredRecording"/>).</param>
     /// <param name="progress">Told after each recording, on the calling thread.</param>
     /// <param name="cancel">Stops between recordings; what is stored stays.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>

@@ -13,12 +13,19 @@ namespace Jumpwright.Storage.Stores;
 public sealed record MeasuredRecording(RecordingLabels Labels, Device? Device, Outcome<ImmutableArray<Trial>> Trials)
 {
     /// <summary>
-    /// Measures with the core: <see cref="Recording.From"/>, then <see cref="Measuring.Of"/>. What reading repaired or ignored
+    /// Measures with the core: <see cref="Recording"/>, then <see cref="Measuring.Of"/>. What reading repaired or ignored
     /// stands with each trial's own warnings.
     /// </summary>
-    public static MeasuredRecording ByCore(ReadOnlyMemory<byte> bytes, RecordingLabels? manifest)
+    public static MeasuredRecording ByCore(ReadOnlyMemory<byte> bytes, RecordingLabels? manifest) =>
+        Of(Recording.From(bytes.Span, manifest), manifest);
+
+    /// <summary>The same of a file that is read piece by piece.</summary>
+    public static MeasuredRecording ByCore(ReadAt read, long length, RecordingLabels? manifest) =>
+        Of(Recording.From(read, length, manifest), manifest);
+
+    private static MeasuredRecording Of(Outcome<Recording> read, RecordingLabels? manifest)
     {
-        if (!Recording.From(bytes.Span, manifest).TryGet(out Recording? recording, out Refusal? refusal))
+        if (!read.TryGet(out Recording? recording, out Refusal? refusal))
         {
             return new MeasuredRecording(manifest ?? RecordingLabels.None, null, refusal);
         }

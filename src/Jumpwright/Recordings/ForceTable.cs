@@ -20,13 +20,29 @@ internal static class ForceTable
         ref TextLines lines,
         Header header,
         RecordingLabels labels,
-        List<string> warnings
-    ) =>
-        !lines.CarriageReturns
-        && PlainForceTable.Knows(header.Columns)
-        && PlainForceTable.TryRead(lines.Rest, header, labels, warnings, out Outcome<Recording> plain)
-            ? plain
-            : ReadAnyForm(ref lines, header, labels, warnings);
+        List<string> warnings,
+        bool mayBePlain,
+        out bool again
+    )
+    {
+        again = false;
+        if (mayBePlain && !lines.CarriageReturns && PlainForceTable.Knows(header.Columns))
+        {
+            TextLines ahead = lines;
+            if (PlainForceTable.TryRead(ref ahead, header, labels, warnings, out Outcome<Recording> plain))
+            {
+                return plain;
+            }
+
+            if (ahead.Moved)
+            {
+                again = true;
+                return default;
+            }
+        }
+
+        return ReadAnyForm(ref lines, header, labels, warnings);
+    }
 
     /// <summary>Reads whatever can be read, repairs, and says what is wrong and where.</summary>
     internal static Outcome<Recording> ReadAnyForm(
@@ -44,7 +60,7 @@ internal static class ForceTable
         int second = header.IndexOf(ColumnRole.RightForce);
         double timeFactor = columns[time].Factor;
 
-        int guess = Math.Min((lines.Rest.Length / (columns.Length * 7)) + 16, MostSamples);
+        int guess = (int)Math.Min((lines.Bytes / (columns.Length * 7)) + 16, MostSamples);
         var times = new SampleBuffer(guess);
         var firsts = new SampleBuffer(guess);
         var seconds = two ? new SampleBuffer(guess) : default;
@@ -63,15 +79,16 @@ internal static class ForceTable
         while (lines.Next())
         {
             ReadOnlySpan<byte> line = lines.Current;
-            if (line.IsEmpty || IsBlank(line) || line[0] == (byte)'#')
+            bool blank = line.IsEmpty || IsBlank(line);
+            if (blank || line[0] == (byte)'#')
             {
-                if (lines.Rest.IsEmpty && (line.IsEmpty || IsBlank(line)))
+                if (blank && lines.AtEnd)
                 {
                     break;
                 }
 
                 (skippedBefore ??= []).Add(times.Count);
-                AddOnce(warnings, line.IsEmpty || IsBlank(line) ? Repairs.BlankLinesSkipped : Repairs.CommentsSkipped);
+                AddOnce(warnings, blank ? Repairs.BlankLinesSkipped : Repairs.CommentsSkipped);
                 continue;
             }
 
@@ -133,6 +150,11 @@ internal static class ForceTable
             {
                 return Refusals.TooManySamples(lines.Number, MostSamples);
             }
+        }
+
+        if (lines.Fault is { } fault)
+        {
+            return fault;
         }
 
         if (times.Count == 0)

@@ -77,6 +77,11 @@ internal static class FrameTable
             }
         }
 
+        if (lines.Fault is { } fault)
+        {
+            return fault;
+        }
+
         if (events.Count == 0)
         {
             return Refusals.NoData(header.Line);

@@ -71,6 +71,11 @@ internal static class IntervalTable
             }
         }
 
+        if (lines.Fault is { } fault)
+        {
+            return fault;
+        }
+
         if (rows.Count == 0)
         {
             return Refusals.NoData(header.Line);

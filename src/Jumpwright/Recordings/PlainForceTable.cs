@@ -25,14 +25,14 @@ internal static class PlainForceTable
         );
 
     /// <summary>Reads the table.</summary>
-    /// <param name="text">All lines after the header.</param>
+    /// <param name="lines">The lines after the header; they are left anywhere.</param>
     /// <param name="header">The header, which <see cref="Knows"/>.</param>
     /// <param name="labels">Labels of the recording.</param>
     /// <param name="warnings">What reading the lines before it repaired.</param>
     /// <param name="outcome">The recording, or a refusal of its time stamps.</param>
     /// <returns>False: not of the plain form; nothing is said then.</returns>
     public static bool TryRead(
-        ReadOnlySpan<byte> text,
+        ref TextLines lines,
         Header header,
         RecordingLabels labels,
         List<string> warnings,
@@ -40,58 +40,120 @@ internal static class PlainForceTable
     )
     {
         outcome = default;
-        if (text.IsEmpty || text[^1] != (byte)'\n')
-        {
-            return false;
-        }
-
-        int rows = text.Count((byte)'\n');
-        if (rows is < ForceTable.FewestSamples or > ForceTable.MostSamples)
+        if (!lines.MayEndWhole)
         {
             return false;
         }
 
         bool two = header.Columns.Length == 3;
-        double[] times = ArrayPool<double>.Shared.Rent(rows);
+        double[] times = [];
+        double[] first = [];
+        double[] second = [];
+        double[] total = [];
+        int count = 0;
+        Span<int> decimals = stackalloc int[SamplingRate.Magnitudes];
+        decimals.Clear();
         try
         {
-            double[] first = GC.AllocateUninitializedArray<double>(rows);
-            double[] second = two ? GC.AllocateUninitializedArray<double>(rows) : [];
-            double[] total = two ? GC.AllocateUninitializedArray<double>(rows) : first;
-            Span<int> decimals = stackalloc int[SamplingRate.Magnitudes];
-            decimals.Clear();
-            if (!Rows(text, times.AsSpan(0, rows), first, second, total, decimals))
+            while (!lines.AtEnd)
+            {
+                ReadOnlySpan<byte> text = lines.Whole;
+                int rows = text.Count((byte)'\n');
+                if (rows == 0 || count + rows > ForceTable.MostSamples)
+                {
+                    return false;
+                }
+
+                if (count + rows > first.Length)
+                {
+                    int room = Room(count + rows, rows * (double)(lines.Bytes - text.Length) / text.Length);
+                    times = Rented(times, count, room);
+                    Grow(ref first, count, room);
+                    Grow(ref second, count, two ? room : 0);
+                    Grow(ref total, count, two ? room : 0);
+                }
+
+                if (
+                    !Rows(
+                        text,
+                        times.AsSpan(count, rows),
+                        first.AsSpan(count),
+                        second.AsSpan(two ? count : 0),
+                        total.AsSpan(two ? count : 0),
+                        decimals
+                    )
+                )
+                {
+                    return false;
+                }
+
+                count += rows;
+                lines.Pass(text.Length);
+            }
+
+            if (count < ForceTable.FewestSamples)
             {
                 return false;
             }
 
             int line = header.Line + 1;
-            Outcome<SamplingRate> fit = SamplingRate.Fit(times.AsSpan(0, rows), decimals, 1, i => line + i);
+            Outcome<SamplingRate> fit = SamplingRate.Fit(times.AsSpan(0, count), decimals, 1, i => line + i);
+            ReadOnlyMemory<double> one = first.AsMemory(0, count);
             outcome = fit.TryGet(out SamplingRate rate, out Refusal? uneven)
                 ? new ForceRecording(
                     labels,
                     [.. warnings],
                     rate.StartS,
                     rate.RateHz,
-                    total,
-                    two ? first : default,
-                    two ? second : default
+                    two ? total.AsMemory(0, count) : one,
+                    two ? one : default,
+                    two ? second.AsMemory(0, count) : default
                 )
                 : uneven;
             return true;
         }
         finally
         {
+            Return(times);
+        }
+    }
+
+    /// <summary>Room for the samples at hand and, a little more than it seems, for those that follow.</summary>
+    private static int Room(int atHand, double following) =>
+        following <= 0 ? atHand : (int)Math.Min((1.02 * following) + atHand + 64, ForceTable.MostSamples);
+
+    private static double[] Rented(double[] before, int count, int room)
+    {
+        double[] times = ArrayPool<double>.Shared.Rent(room);
+        before.AsSpan(0, count).CopyTo(times);
+        Return(before);
+        return times;
+    }
+
+    private static void Return(double[] times)
+    {
+        if (times.Length > 0)
+        {
             ArrayPool<double>.Shared.Return(times);
+        }
+    }
+
+    private static void Grow(ref double[] column, int count, int room)
+    {
+        if (room > 0)
+        {
+            double[] larger = GC.AllocateUninitializedArray<double>(room);
+            column.AsSpan(0, count).CopyTo(larger);
+            column = larger;
         }
     }
 
     private static bool Rows(
         ReadOnlySpan<byte> text,
         Span<double> times,
-        double[] first,
-        double[] second,
-        double[] total,
+        Span<double> first,
+        Span<double> second,
+        Span<double> total,
         Span<int> decimals
     )
     {

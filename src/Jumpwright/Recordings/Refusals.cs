@@ -12,6 +12,11 @@ internal static class Refusals
             $"Line {line}: the file is not text (it holds a zero or other control byte) and not C3D: export the recording as CSV in UTF-8, or as C3D."
         );
 
+    public static Refusal LineTooLong(int line, int mostKiB) =>
+        new(
+            $"Line {line} is longer than {mostKiB} KiB, no line of a recording is: export the recording as CSV, one sample a line."
+        );
+
     public static Refusal Utf16() => new("The file is UTF-16 text: save it as CSV in UTF-8.");
 
     public static Refusal NoHeader() =>

@@ -86,7 +86,7 @@ public class PlainForceTableTests
         bool taken =
             !again.CarriageReturns
             && PlainForceTable.Knows(header.Columns)
-            && PlainForceTable.TryRead(again.Rest, header, RecordingLabels.None, said, out Outcome<Recording> fast)
+            && PlainForceTable.TryRead(ref again, header, RecordingLabels.None, said, out Outcome<Recording> fast)
             && Same(any, fast);
         Assert.True(Same(any, Recording.From(text)));
         return taken;
