@@ -60,6 +60,8 @@ internal static class PartSearch
             return null;
         }
 
+        // The few stand beside all others: what is open there already costs them nothing more.
+        squad.Share(others, request);
         Floors floors = new(squad, cancel);
         if (!floors.OpenBeside(standing))
         {
@@ -71,10 +73,14 @@ internal static class PartSearch
         Found found = floors.Found(bound.Points);
         ImmutableArray<Chosen> chosen = [.. others, .. found.Chosen];
         long points = PlanPoints.Of(chosen.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets)), request);
-        long most = points - found.Objective!.Value + bound.Points;
+        long most =
+            PlanPoints.Gains(others.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets)), request)
+            + bound.Points
+            - (GroupsOf(others) * Evenness.EachGroup(request) / Scope.PointScale);
         return Planner.IfKept(
             found with
             {
+                Status = points >= most ? PlanStatus.Optimal : PlanStatus.Feasible,
                 Objective = points,
                 Bound = Math.Max(points, most),
                 Chosen = chosen,
@@ -89,4 +95,8 @@ internal static class PartSearch
             }
         );
     }
+
+    /// <summary>The groups that the others form, whatever the few do.</summary>
+    private static int GroupsOf(ImmutableArray<Chosen> others) =>
+        others.Select(o => (o.Slot.Id, o.Exercise.Id)).Distinct().Count();
 }

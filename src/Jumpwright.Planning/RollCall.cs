@@ -189,7 +189,7 @@ public static class RollCall
                     ]
                 )),
         ];
-        return new(slot, athletes, Stations.Of(timeline, gym));
+        return new(slot, athletes, Stations.Of(timeline, gym, athletes));
     }
 
     /// <summary>Several cuts of one item as one.</summary>

@@ -33,6 +33,13 @@ internal sealed record Scope
     public ImmutableDictionary<(string Session, string Exercise, int Literal), long> Extra { get; init; } =
         ImmutableDictionary<(string, string, int), long>.Empty;
 
+    /// <summary>
+    /// What an entry costs as its athlete's share of a group, in thousandths of a point, by session and exercise: for models of one athlete,
+    /// that can't know who else does it. The shares of all who may do it add up to no more than the group costs.
+    /// </summary>
+    public ImmutableDictionary<(string Session, string Exercise), long> GroupShares { get; init; } =
+        ImmutableDictionary<(string, string), long>.Empty;
+
     /// <summary>Sets of items that are proven not to fit on one time line together.</summary>
     public ImmutableArray<ImmutableArray<Chosen>> Cuts { get; init; } = [];
 }

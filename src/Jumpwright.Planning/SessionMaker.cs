@@ -30,7 +30,7 @@ internal static class SessionMaker
                     ]
                 )),
         ];
-        return new(slot, athletes, Stations.Of(timeline, Gym.Of(request, slot)));
+        return new(slot, athletes, Stations.Of(timeline, Gym.Of(request, slot), athletes));
     }
 
     /// <summary>The same sessions with only what is locked in them.</summary>

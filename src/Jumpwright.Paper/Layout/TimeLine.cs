@@ -102,7 +102,10 @@ internal sealed class TimeLine(CoachSheet sheet, double width, TextStyle body, T
             .. Rows.Text(
                 textLeft,
                 textWidth,
-                new Run($"{ClockAt(entry.StartMin)} to {ClockAt(entry.EndMin)}", body),
+                new Run(
+                    $"{ClockAt(entry.StartMin)} to {ClockAt(entry.EndMin)}{(entry.EasyUntilMin is { } easy ? $", easy until {ClockAt(easy)}" : "")}",
+                    body
+                ),
                 new Run(entry.Exercise, strong)
             ),
             .. Rows.Text(textLeft, textWidth, new Run(string.Join(", ", entry.AthleteNames), body)),

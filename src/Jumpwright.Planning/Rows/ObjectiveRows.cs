@@ -20,7 +20,12 @@ internal static class ObjectiveRows
             int least = choice.Menu.Dose.SetsMin;
             sum.AddTerm(
                 choice.Done,
-                (Points(squad) * choice.Menu.PointsOf(least)) - (squad.Scope.Fine * price * least)
+                (Points(squad) * choice.Menu.PointsOf(least))
+                    - (squad.Scope.Fine * price * least)
+                    - (
+                        squad.Scope.Fine
+                        * squad.Scope.GroupShares.GetValueOrDefault((choice.Slot.Id, choice.Exercise.Id))
+                    )
             );
             for (int i = 0; i < choice.More.Length; i++)
             {
@@ -77,6 +82,11 @@ internal static class ObjectiveRows
             {
                 AddGoal(squad, who, goal, sum);
             }
+        }
+
+        if (squad.Scope.Only is null)
+        {
+            EvennessRows.Add(squad, sum);
         }
 
         squad.Model.Maximize(sum);

@@ -17,7 +17,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     /// </summary>
     private const double UnitsForModels = 1.0 / 6;
 
-    private const double ShareForMoves = 0.8;
+    private const double ShareForMoves = 0.6;
 
     /// <summary>Deterministic time for one exact week, for each unit that an athlete has; and the most.</summary>
     private const double ExactForEachUnit = 0.09;

@@ -28,6 +28,34 @@ internal sealed partial class AthleteSearch
         _log.RemoveRange(mark, _log.Count - mark);
     }
 
+    /// <summary>From now on what is done side by side with others is counted, and what it costs; null: no longer.</summary>
+    public void Share(Sharing? sharing)
+    {
+        _sharing = sharing;
+        for (int i = 0; sharing is not null && i < _entries.Length; i++)
+        {
+            _group[i] = sharing.GroupOf(_entries[i].SlotIndex, _entries[i].Exercise.Id);
+            if (_sets[i] > 0)
+            {
+                Share(sharing, i, _sets[i], 1);
+            }
+        }
+    }
+
+    private void Share(Sharing sharing, int i, int sets, int once)
+    {
+        Entry entry = _entries[i];
+        if (once != 0)
+        {
+            sharing.Do(entry.SlotIndex, _group[i], once);
+        }
+
+        foreach ((int kit, int each) in entry.Kit)
+        {
+            sharing.Use(kit, (long)each * sets);
+        }
+    }
+
     private void Move(int i, int before, int after)
     {
         Entry entry = _entries[i];
@@ -55,6 +83,13 @@ internal sealed partial class AthleteSearch
         points += once * entry.PairPoints;
         Points += points;
         _value += points - (_price[i] * sets);
+        if (_sharing is { } sharing)
+        {
+            long cost = sharing.Cost;
+            Share(sharing, i, sets, once);
+            _value -= sharing.Cost - cost;
+        }
+
         if (once != 0)
         {
             _count[entry.SlotIndex] += once;

@@ -43,6 +43,8 @@ internal sealed partial class AthleteSearch
     private readonly Random _random;
     private readonly List<(int Entry, int Before)> _log = [];
     private long _value;
+    private Sharing? _sharing;
+    private readonly int[] _group;
     private SessionFloor[]? _floors;
     private int _place;
     private FloorBlock[][] _alone = [];
@@ -164,6 +166,7 @@ internal sealed partial class AthleteSearch
                 ),
         ];
         _sets = new int[_entries.Length];
+        _group = new int[_entries.Length];
         _frozen = new bool[_entries.Length];
         _moved = new bool[_slots];
         _stood = new Stand[_slots];

@@ -6,6 +6,8 @@ namespace Jumpwright.Planning.Searching;
 /// <summary>What the parts of a search share: athletes, sessions and kit in a fixed order, and each athlete's plan so far.</summary>
 internal sealed class Squad
 {
+    private Sharing? _sharing;
+
     /// <summary>The squad of a request.</summary>
     /// <param name="request">The request.</param>
     /// <param name="used">Seconds of kit that are taken already, by kit and session.</param>
@@ -26,6 +28,15 @@ internal sealed class Squad
             ),
         ];
         KitSeconds = Enumerable.Range(0, Kit.Length).ToImmutableDictionary(k => Kit[k], k => Most[k]);
+        // Beside others who hold kit and form groups already, a group may cost the few nothing: then they pay no share of it.
+        long group = Evenness.EachGroup(request);
+        GroupShares =
+            group == 0 || used is not null
+                ? ImmutableDictionary<(string, string), long>.Empty
+                : Athletes
+                    .SelectMany(a => a.Menu)
+                    .GroupBy(m => (m.SessionId, m.ExerciseId))
+                    .ToImmutableDictionary(g => g.Key, g => group / g.Count());
         Searches = [.. Athletes.Select((who, i) => new AthleteSearch(request, who, Slots, Kit, seed: 1000 + i))];
     }
 
@@ -46,7 +57,31 @@ internal sealed class Squad
     public int Entries => Athletes.Sum(a => a.Menu.Length);
 
     /// <summary>Points of the plan so far.</summary>
-    public long Points => Searches.Sum(s => s.Points) / Scope.PointScale;
+    public long Points =>
+        (long)Math.Floor((decimal)(Searches.Sum(s => s.Points) - (_sharing?.Cost ?? Together())) / Scope.PointScale);
+
+    /// <summary>What an entry costs as its athlete's share of a group, in thousandths of a point: see <see cref="Scope.GroupShares"/>.</summary>
+    public ImmutableDictionary<(string Session, string Exercise), long> GroupShares { get; }
+
+    /// <summary>From now on searches count what is done side by side, and what it costs. Not for lanes that run at once.</summary>
+    /// <param name="others">What others do who are not planned here.</param>
+    /// <param name="request">The request of all of them.</param>
+    public void Share(IEnumerable<Chosen> others, PlanRequest request)
+    {
+        Sharing sharing = new(request, Slots, Kit);
+        if (sharing.Matters)
+        {
+            _sharing = sharing;
+            sharing.Count(others, Slots);
+            foreach (AthleteSearch search in Searches)
+            {
+                search.Share(sharing);
+            }
+        }
+    }
+
+    private long Together() =>
+        Evenness.Of([.. Chosen.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets))], Request);
 
     public ImmutableArray<Chosen> Chosen => [.. Searches.SelectMany(s => s.Chosen)];
 

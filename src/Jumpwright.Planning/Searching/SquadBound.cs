@@ -197,7 +197,12 @@ internal sealed class SquadBound : IDisposable
         SquadModel.Of(
             _squad.Request,
             Asked.All(),
-            new Scope { Only = [_squad.Athletes[athlete]], KitSeconds = _squad.KitSeconds }
+            new Scope
+            {
+                Only = [_squad.Athletes[athlete]],
+                KitSeconds = _squad.KitSeconds,
+                GroupShares = _squad.GroupShares,
+            }
         );
 
     private long WorthOfKit(long[] prices) => prices.Select((p, k) => p * _squad.Most[k]).Sum();

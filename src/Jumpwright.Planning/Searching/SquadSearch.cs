@@ -24,7 +24,7 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
     private const int EntriesInOneRelaxation = 4000;
 
     /// <summary>Deterministic time for the bound in whole numbers, for each unit of the budget.</summary>
-    private const double ProvingForEachUnit = 0.25;
+    private const double ProvingForEachUnit = 0.22;
 
     /// <summary>The best plan the budget allows.</summary>
     public Found Best()
@@ -56,6 +56,7 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
             annealing.WithoutFloors(bound.Prices, units);
         }
 
+        squad.Share([], request);
         Floors floors = new(squad, cancel);
         if (!floors.Open())
         {

@@ -60,6 +60,7 @@ internal sealed class WeekAfterWeek(Squad squad, int athlete)
                     {
                         Only = [own],
                         KitSeconds = kit,
+                        GroupShares = squad.GroupShares,
                         Prices = prices.Where(p => ids.Contains(p.Key.Session)).ToImmutableDictionary(),
                         Fine = fine,
                         Extra = ahead.Where(e => ids.Contains(e.Key.Session)).ToImmutableDictionary(),

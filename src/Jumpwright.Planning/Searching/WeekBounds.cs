@@ -19,6 +19,7 @@ internal sealed class WeekBounds
     private readonly AthleteRequest _who;
     private readonly ImmutableDictionary<(string Kit, string Session), long> _prices;
     private readonly ImmutableDictionary<(string Kit, string Session), long> _kit;
+    private readonly ImmutableDictionary<(string Session, string Exercise), long> _shares;
     private readonly ImmutableDictionary<(string Session, string Exercise, int Literal), long> _extra = [];
     private readonly ImmutableArray<IGrouping<NodaTime.LocalDate, SessionSlot>> _weeks = [];
     private readonly long _constant;
@@ -38,6 +39,7 @@ internal sealed class WeekBounds
         _who = squad.Athletes[athlete];
         _prices = prices;
         _kit = squad.KitSeconds;
+        _shares = squad.GroupShares;
         if (relaxation.IsSolved)
         {
             (_extra, _constant) = relaxation.Untied(Fine);
@@ -82,6 +84,7 @@ internal sealed class WeekBounds
         {
             Only = [own],
             KitSeconds = _kit,
+            GroupShares = _shares,
             Prices = _prices.Where(p => ids.Contains(p.Key.Session)).ToImmutableDictionary(),
             Fine = Fine,
             Extra = _extra.Where(e => ids.Contains(e.Key.Session)).ToImmutableDictionary(),

@@ -4,7 +4,8 @@ namespace Jumpwright.Plans;
 
 /// <summary>
 /// The objective, as the plan's reader can add it up: points of the sets of every item, of every contrast pair, and of
-/// the sets of each week that train each quality; and, when a plan is made anew, of what stays as it was. Only what a plan can change is in it.
+/// the sets of each week that train each quality; and, when a plan is made anew, of what stays as it was; less what many groups and
+/// uneven use of staff and kit cost (<see cref="Evenness"/>), the sum rounded down. Only what a plan can change is in it.
 /// </summary>
 public static class PlanPoints
 {
@@ -19,6 +20,16 @@ public static class PlanPoints
 
     /// <summary>Points of items given by athlete, session, exercise and sets.</summary>
     public static long Of(
+        IEnumerable<(string AthleteId, string SessionId, string ExerciseId, int Sets)> items,
+        PlanRequest request
+    )
+    {
+        var all = items.ToList();
+        return (long)Math.Floor(((1000m * Gains(all, request)) - Evenness.Of(all, request)) / 1000m);
+    }
+
+    /// <summary>The same without what groups and unevenness cost.</summary>
+    public static long Gains(
         IEnumerable<(string AthleteId, string SessionId, string ExerciseId, int Sets)> items,
         PlanRequest request
     )

@@ -9,4 +9,8 @@ public sealed record RotationEntry(
     double StartMin,
     double EndMin,
     ImmutableArray<string> AthleteIds
-);
+)
+{
+    /// <summary>Until this minute the first set is an easy one (<see cref="Dosing.Dose.EasySets"/>); null where none is.</summary>
+    public double? EasyUntilMin { get; init; }
+}

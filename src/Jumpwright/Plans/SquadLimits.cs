@@ -24,6 +24,9 @@ public sealed record SquadLimits
         TopTierHoursRoundFixture = limits.Whole("top-tier-hours-round-fixture");
         PairRestAtLeastS = limits.Whole("pair-rest-least");
         PairRestAtMostS = limits.Whole("pair-rest-most");
+        PointsEachGroup = limits["points-each-group"];
+        PointsUnevenStaff = limits["points-uneven-staff"];
+        PointsUnevenKit = limits["points-uneven-kit"];
     }
 
     /// <summary>Minutes at the start of every session for roll call and general warm-up; no station runs then.</summary>
@@ -55,6 +58,15 @@ public sealed record SquadLimits
 
     /// <summary>Most rest between heavy and light of a contrast pair, s.</summary>
     public int PairRestAtMostS { get; init; }
+
+    /// <summary>Points off for every different exercise of a session.</summary>
+    public double PointsEachGroup { get; init; }
+
+    /// <summary>Points off for every exercise that a week's fullest session has more than its emptiest.</summary>
+    public double PointsUnevenStaff { get; init; }
+
+    /// <summary>Points off for every minute by which a kit is used more in one session of a week than in another.</summary>
+    public double PointsUnevenKit { get; init; }
 
     /// <summary>From a book of limits in which some are set otherwise for the squad.</summary>
     public static SquadLimits From(LimitBook limits)

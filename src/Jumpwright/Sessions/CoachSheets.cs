@@ -42,7 +42,10 @@ internal static class CoachSheets
                         r.StartMin,
                         r.EndMin,
                         [.. r.AthleteIds.Select(id => names.GetValueOrDefault(id, id))]
-                    )),
+                    )
+                    {
+                        EasyUntilMin = r.EasyUntilMin,
+                    }),
             ],
             [.. Notes(plan, request)],
             Cards.MadeBy(request, "coach", session.Slot.Id)

@@ -9,4 +9,8 @@ public sealed record CoachStation(
     double StartMin,
     double EndMin,
     ImmutableArray<string> AthleteNames
-);
+)
+{
+    /// <summary>Until this minute the first set is an easy one; null where none is.</summary>
+    public double? EasyUntilMin { get; init; }
+}

@@ -24,7 +24,7 @@ internal static class BruteForce
                     .All(l => done.Contains(new(l.AthleteId, l.SessionId, l.ExerciseId, l.Sets)));
                 if (locked && OfAthlete(done, who, request).Count == 0)
                 {
-                    own.Add((done, Value(done, request)));
+                    own.Add((done, Gains(done, request)));
                 }
             }
 
@@ -44,15 +44,27 @@ internal static class BruteForce
                     .OrderByDescending(p => p.a.Value + p.b.Value)
                     .Select(p => ((List<Done>)[.. p.a.Done, .. p.b.Done], p.a.Value + p.b.Value));
         Dictionary<string, bool> known = [];
-        foreach ((List<Done> done, double value) in whole)
+        double? best = null;
+        foreach ((List<Done> done, double gains) in whole)
         {
-            if (Kit(done, request).Count == 0 && request.Slots.All(s => FitsOnTheFloor(s, done, request, known)))
+            // Groups and unevenness only cost: from here on nothing can be better.
+            if (best >= gains)
             {
-                return value;
+                break;
+            }
+
+            double value = Value(done, request);
+            if (
+                !(best >= value)
+                && Kit(done, request).Count == 0
+                && request.Slots.All(s => FitsOnTheFloor(s, done, request, known))
+            )
+            {
+                best = value;
             }
         }
 
-        return null;
+        return best;
     }
 
     private static IEnumerable<List<Done>> Choices(AthleteRequest who, PlanRequest request)

@@ -90,8 +90,52 @@ internal static class IndependentChecker
         return wrong;
     }
 
-    /// <summary>Points of items, added up here.</summary>
-    public static double Value(IReadOnlyCollection<Done> done, PlanRequest request)
+    /// <summary>Points of items, added up here, less what groups and unevenness cost.</summary>
+    public static double Value(IReadOnlyCollection<Done> done, PlanRequest request) =>
+        Math.Floor(Gains(done, request) - Together(done, request) + 1e-9);
+
+    /// <summary>Points off for every exercise of a session, and for uneven weeks; one athlete alone has no groups.</summary>
+    public static double Together(IReadOnlyCollection<Done> done, PlanRequest request)
+    {
+        if (request.Athletes.Length < 2)
+        {
+            return 0;
+        }
+
+        double off = 0;
+        foreach (var week in request.Slots.GroupBy(s => s.Date.PlusDays(-(((int)s.Date.DayOfWeek + 6) % 7))))
+        {
+            List<int> groups = [];
+            foreach (SessionSlot slot in week)
+            {
+                groups.Add(done.Where(d => d.Session == slot.Id).Select(d => d.Exercise).Distinct().Count());
+            }
+
+            off += groups.Sum() * request.Limits.PointsEachGroup;
+            off += (groups.Max() - groups.Min()) * request.Limits.PointsUnevenStaff;
+            foreach (string kit in request.Kit.Select(k => k.Id).Distinct())
+            {
+                List<int> seconds = [];
+                foreach (SessionSlot slot in week)
+                {
+                    seconds.Add(
+                        done.Where(d => d.Session == slot.Id)
+                            .Sum(d =>
+                                ExerciseOf(d.Exercise, request).Kit.Where(k => k.Id == kit).Sum(k => k.Count)
+                                * SecondsOf(d, request.Athletes.Single(a => a.Athlete.Id == d.Athlete), slot)
+                            )
+                    );
+                }
+
+                off += Math.Ceiling((seconds.Max() - seconds.Min()) / 60.0) * request.Limits.PointsUnevenKit;
+            }
+        }
+
+        return off;
+    }
+
+    /// <summary>Points of items without what they cost side by side.</summary>
+    public static double Gains(IReadOnlyCollection<Done> done, PlanRequest request)
     {
         double sum = 0;
         foreach (AthleteRequest who in request.Athletes)
@@ -540,6 +584,9 @@ internal static class IndependentChecker
     private static Exercise ExerciseOf(string id, PlanRequest request) =>
         request.Catalogue.Exercises.Single(e => e.Id == id);
 
+    private static bool Near(double? one, double? other) =>
+        one is null || other is null ? one == other : Math.Abs(one.Value - other.Value) < 1 / 30.0;
+
     /// <summary>What is wrong with a session's time line, minute by tenth of a minute.</summary>
     private static List<string> Floor(PlannedSession session, PlanRequest request)
     {
@@ -601,6 +648,17 @@ internal static class IndependentChecker
                 }
 
                 double starts = own.Min(r => r.StartMin);
+                // The first of several sets with full effort is an easy one, and the time line says until when.
+                bool easy = item.Dose.Intent == "maximal" && item.Dose.ContactsPerRep > 0 && item.Sets > 1;
+                double? until = easy ? starts + item.Dose.MinutesPerSet : null;
+                if (
+                    own.Count(r => r.EasyUntilMin != null) != (easy ? 1 : 0)
+                    || !Near(own.MinBy(r => r.StartMin)!.EasyUntilMin, until)
+                )
+                {
+                    wrong.Add($"{session.Slot.Id} {one.AthleteId} {exercise.Id}: easy until {own[0].EasyUntilMin}");
+                }
+
                 if (starts < last)
                 {
                     wrong.Add($"{session.Slot.Id} {one.AthleteId} {exercise.Id}: out of order");

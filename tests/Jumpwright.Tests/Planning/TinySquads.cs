@@ -61,6 +61,9 @@ internal static class TinySquads
             Kit = [.. Kit.Select(k => k with { Count = random.Next(5) == 0 ? 0 : 1 })],
             Limits = request.Limits with
             {
+                PointsEachGroup = new[] { 0, 0.2, 4 }[seed % 3],
+                PointsUnevenStaff = new[] { 0.1, 0, 3 }[seed % 3],
+                PointsUnevenKit = new[] { 0.01, 0.5, 0 }[seed % 3],
                 KitShareAtMost = new[] { 1, 0.7, 0.4 }[random.Next(3)],
                 WaitingMinutes = random.Next(0, 4),
             },

@@ -10,9 +10,10 @@ internal sealed record RotationJson(
     [property: JsonPropertyName("exercise")] string Exercise,
     [property: JsonPropertyName("start_min")] double StartMin,
     [property: JsonPropertyName("end_min")] double EndMin,
-    [property: JsonPropertyName("athletes")] ImmutableArray<string> Athletes
+    [property: JsonPropertyName("athletes")] ImmutableArray<string> Athletes,
+    [property: JsonPropertyName("easy_until_min")] double? EasyUntilMin
 )
 {
     public static RotationJson Of(RotationEntry entry) =>
-        new(entry.Station, entry.ExerciseId, entry.StartMin, entry.EndMin, entry.AthleteIds);
+        new(entry.Station, entry.ExerciseId, entry.StartMin, entry.EndMin, entry.AthleteIds, entry.EasyUntilMin);
 }
