@@ -24,9 +24,9 @@ internal static class EdgeFit
     private const int StepsToOne = 5;
 
     /// <summary>The usual power and its spread (house estimate: straight to a little round).</summary>
-    private const double UsualPower = 1.1;
+    private const double UsualPower = 1.2;
 
-    private const double PowerSpread = 0.3;
+    private const double PowerSpread = 0.35;
 
     /// <summary>How far the force bends away from its power within the part looked at, part of its top (house estimate).</summary>
     private const double Bend = 0.2;

@@ -76,7 +76,8 @@ public class UnsureEdgeTests
             }
         }
 
-        Assert.InRange(doubted, 1, count / 8);
+        // The swing is read through (decision 39): few or none need be doubted.
+        Assert.InRange(doubted, 0, count / 8);
     }
 
     [Theory]
