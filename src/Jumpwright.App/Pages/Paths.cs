@@ -11,6 +11,9 @@ internal static class Paths
     /// <summary>Every measure in use, and where it comes from.</summary>
     public static string Measures(string id) => Athlete(id) + "/measures";
 
+    /// <summary>What the sentence of the squad's roll rests on.</summary>
+    public static string Said(string id) => Athlete(id) + "/said";
+
     /// <summary>Every trial.</summary>
     public static string Recordings(string id) => Athlete(id) + "/recordings";
 

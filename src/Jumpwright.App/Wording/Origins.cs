@@ -3,9 +3,11 @@ using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
 using Jumpwright.Athletes;
 using Jumpwright.Calculators;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Safety;
+using Jumpwright.Trials;
 
 namespace Jumpwright.App.Wording;
 
@@ -90,6 +92,46 @@ internal static class Origins
             ],
             [.. pooled.Select(Trace)]
         );
+    }
+
+    /// <summary>The number that a step of the ladder rests on: none where its sentence says none.</summary>
+    public static ImmutableArray<Origin> Of(RungReason reason, AthleteLeaf leaf)
+    {
+        if (reason is not { Test: { } test, Date: { } date })
+        {
+            return [];
+        }
+
+        ImmutableArray<Origin> measured =
+        [
+            .. leaf
+                .Profile.Current.Where(e =>
+                    e.Measure.Name == test && e.Task == reason.Task && e.Date == date && e.Limb is null or Limb.Both
+                )
+                .Select(e => Of(e, leaf.History)),
+        ];
+        return measured.Length > 0
+            ? measured
+            : [.. leaf.History.Screens.Where(s => s.Test == test && s.Date == date).Select(Of)];
+    }
+
+    /// <summary>The height that an athlete's sentence begins with; none where it says none.</summary>
+    public static ImmutableArray<Origin> OfHeight(AthleteLeaf leaf)
+    {
+        Evidence? Found(string name) =>
+            leaf.Profile.Current.FirstOrDefault(e =>
+                e.Measure.Name == name && e.Task is JumpTask.CountermovementJump && e.Limb is null or Limb.Both
+            );
+
+        return (Found(MeasureNames.JumpHeight) ?? Found(MeasureNames.JumpHeightFlightTime)) is { } height
+            ? [Of(height, leaf.History)]
+            :
+            [
+                .. leaf
+                    .History.Screens.Where(s => s.Test is "best-touch" or "standing-reach")
+                    .GroupBy(s => s.Test, StringComparer.Ordinal)
+                    .Select(g => Of(g.MaxBy(s => s.Date)!)),
+            ];
     }
 
     /// <summary>A result typed by hand.</summary>

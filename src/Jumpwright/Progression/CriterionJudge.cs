@@ -68,7 +68,11 @@ internal sealed class CriterionJudge(
             best.Probability,
             best.Date,
             settle
-        );
+        )
+        {
+            Test = best.Test,
+            Task = best.Task,
+        };
     }
 
     private static string? AnyOf(IEnumerable<TestReading> readings)
@@ -137,7 +141,11 @@ internal sealed class CriterionJudge(
                         $"Not tested{(where.Length > 0 ? ", " + where.Trim() : "")}{OtherUnit(known)}.",
                         How(known, task)
                     )
-                    : Judge(criterion.Sense, known, task, threshold, unit, needed, scale, result, where)
+                    : Judge(criterion.Sense, known, task, threshold, unit, needed, scale, result, where) with
+                    {
+                        Test = known.Id,
+                        Task = JumpTasks.Parse(task),
+                    }
             );
         }
 

@@ -96,7 +96,10 @@ internal static class Holds
                 p,
                 last.Key,
                 screen.HowToDoIt + ", after landing practice"
-            );
+            )
+            {
+                Test = screen.Id,
+            };
     }
 
     /// <summary>The last day that says anything of landings decides; a day on which all went wrong otherwise says nothing.</summary>

@@ -1,3 +1,4 @@
+using Jumpwright.Recordings;
 using NodaTime;
 
 namespace Jumpwright.Progression;
@@ -16,4 +17,11 @@ public sealed record RungReason(
     double? Probability,
     LocalDate? Date,
     string? CheapestTest
-);
+)
+{
+    /// <summary>The measure or the test by hand whose number of that day the sentence says; null when it says none.</summary>
+    public string? Test { get; init; }
+
+    /// <summary>In which task it was measured; null for a test by hand.</summary>
+    public JumpTask? Task { get; init; }
+}

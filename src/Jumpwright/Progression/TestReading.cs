@@ -1,3 +1,4 @@
+using Jumpwright.Recordings;
 using NodaTime;
 
 namespace Jumpwright.Progression;
@@ -14,4 +15,11 @@ internal sealed record TestReading(
     double? Probability,
     LocalDate? Date,
     string? Settle
-);
+)
+{
+    /// <summary>The test whose number it says; null when there is none.</summary>
+    public string? Test { get; init; }
+
+    /// <summary>In which task; null for a test by hand.</summary>
+    public JumpTask? Task { get; init; }
+}

@@ -72,6 +72,13 @@ internal static class PageRoutes
                     : Answers.NotFound(desk.Book)
         );
         kept.MapGet(
+            "/athletes/{id}/said",
+            (string id) =>
+                desk.Book.Find(id) is { } leaf
+                    ? Answers.Page<SaidPage>(new { desk.Book, Leaf = leaf })
+                    : Answers.NotFound(desk.Book)
+        );
+        kept.MapGet(
             "/athletes/{id}/recordings",
             (string id) =>
                 desk.Book.Find(id) is { } leaf

@@ -1,0 +1,71 @@
+using System.Net;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
+using Jumpwright.Athletes;
+using Jumpwright.Progression;
+using Jumpwright.Safety;
+
+namespace Jumpwright.Tests.Outside.Pages;
+
+/// <summary>Numbers inside sentences lead to the recording or the typed result they come from, for everybody of the demo squad.</summary>
+[Collection("pages")]
+public class OriginTests(ServedDemo demo)
+{
+    [Fact]
+    public void Ladder_EveryNumberWithItsDoubt_HasItsOrigin()
+    {
+        int numbers = 0;
+        foreach (AthleteLeaf leaf in demo.Desk.Book.Leaves)
+        {
+            foreach (RungReason reason in leaf.Ladder.Rungs.SelectMany(r => r.Reasons))
+            {
+                if (!reason.Sentence.Contains('±', StringComparison.Ordinal))
+                {
+                    continue;
+                }
+
+                numbers++;
+                Assert.True(
+                    !Origins.Of(reason, leaf).IsEmpty,
+                    $"{leaf.Athlete.Id}, {reason.CriterionId}: {reason.Sentence}"
+                );
+            }
+        }
+
+        Assert.True(numbers > 100, $"{numbers} numbers");
+    }
+
+    [Fact]
+    public async Task Roll_EverySentenceWithANumber_RestsOnSomethingThatCanBeOpened()
+    {
+        using var client = new HttpClient();
+        int opened = 0;
+        foreach (AthleteLeaf leaf in demo.Desk.Book.Leaves)
+        {
+            string sentence = Sentences.Of(leaf);
+            string page = WebUtility.HtmlDecode(
+                await client.GetStringAsync(
+                    new Uri($"{demo.Address}/athletes/{leaf.Athlete.Id}/said"),
+                    TestContext.Current.CancellationToken
+                )
+            );
+            Assert.Contains(sentence, page, StringComparison.Ordinal);
+            Ruling? closed = leaf.Rulings.FirstOrDefault(r => r.Effect is NothingPlanned);
+            if (closed is not null)
+            {
+                Assert.Contains($"{closed.Because} <span class=\"note\">", page, StringComparison.Ordinal);
+            }
+            else if (
+                sentence.Contains('±', StringComparison.Ordinal)
+                || leaf.Profile.Findings.Any(f => f.Verdict is FindingVerdict.Limits)
+            )
+            {
+                opened++;
+                Assert.Contains("class=\"origin\"", page, StringComparison.Ordinal);
+                Assert.Contains("<dt>Doubt</dt>", page, StringComparison.Ordinal);
+            }
+        }
+
+        Assert.True(opened > 5, $"{opened} sentences with numbers");
+    }
+}
