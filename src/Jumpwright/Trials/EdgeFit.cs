@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace Jumpwright.Trials;
 
@@ -22,6 +23,12 @@ internal static class EdgeFit
 
     /// <summary>So many steps of powers make one: a power and the bend beside it.</summary>
     private const int StepsToOne = 5;
+
+    /// <summary>So much less likely (in logarithms) than another, something adds nothing to it.</summary>
+    private const double Lost = 45;
+
+    /// <summary>The root of a smaller part of an edge vanishes with all its powers.</summary>
+    private const double LeastPart = 1e-300;
 
     /// <summary>The usual power and its spread (house estimate: straight to a little round).</summary>
     private const double UsualPower = 1.2;
@@ -56,6 +63,11 @@ internal static class EdgeFit
 
     /// <summary>So much less likely (in logarithms), an instant is left out.</summary>
     private const double Negligible = 8;
+
+    private static readonly double[] AllPowers =
+    [
+        .. Enumerable.Range(0, Powers).Select(p => LeastPower + (p * PowerStep)),
+    ];
 
     private static readonly double[] PowerLogs =
     [
@@ -190,7 +202,8 @@ internal static class EdgeFit
         double sum = 0;
         foreach (double log in logs)
         {
-            sum += Math.Exp(log - best);
+            // Less is lost in rounding, and dear to reckon.
+            sum += log > best - Lost ? Math.Exp(log - best) : 0;
         }
 
         return best + Math.Log(sum);
@@ -239,21 +252,139 @@ internal static class EdgeFit
         /// <summary>Logarithm of how likely each instant is, over all powers; instants evenly from one end to the other.</summary>
         public void Of(in EdgeWindow window, double from, double to, Span<double> logs)
         {
-            if (answer is { Resonates: true } plate)
+            switch (answer)
             {
-                Resonating(window, plate, from, to, logs);
-                return;
+                case null:
+                    Plain(window, from, to, logs);
+                    break;
+                case { Resonates: true } plate:
+                    Resonating(window, plate, from, to, logs);
+                    break;
+                case { } swing:
+                    Topped(window, swing, from, to, logs);
+                    break;
             }
-
-            Plain(window, from, to, logs);
         }
 
         private void Plain(in EdgeWindow window, double from, double to, Span<double> logs)
         {
+            int width = Vector512<double>.Count;
+            Span<double> some = stackalloc double[width];
+            for (int g = 0; g < logs.Length; g += width)
+            {
+                int count = Math.Min(width, logs.Length - g);
+                some.Fill(to);
+                for (int k = 0; k < count; k++)
+                {
+                    some[k] = from + ((to - from) * (g + k) / (logs.Length - 1));
+                }
+
+                Plain(window, Vector512.Create<double>(some)).CopyTo(some);
+                some[..count].CopyTo(logs[g..]);
+            }
+        }
+
+        /// <summary>The same of eight instants side by side.</summary>
+        private Vector512<double> Plain(in EdgeWindow window, Vector512<double> start)
+        {
+            // Every power tried, its square and those one higher are whole powers of one root, each one product after the last.
+            Span<Vector512<double>> even = stackalloc Vector512<double>[Powers + StepsToOne];
+            Span<Vector512<double>> odd = stackalloc Vector512<double>[Powers];
+            Span<Vector512<double>> forces = stackalloc Vector512<double>[Powers + StepsToOne];
+            even.Clear();
+            odd.Clear();
+            forces.Clear();
+            Vector512<double> nothing = Vector512<double>.Zero;
+            Vector512<double> squares = nothing;
+            Vector512<double> silent = nothing;
+            Vector512<double> ringing = nothing;
+            Vector512<double> border = start + Vector512.Create((double)window.Outside);
+            Vector512<double> full = Vector512.Create(window.Reach) - start;
+            double rings = RingsPart * window.LoadN * RingsPart * window.LoadN;
+            for (int k = 0; k < window.ForceN.Length; k++)
+            {
+                double y = window.ForceN[k];
+                Vector512<double> w = Vector512.Create(window.Weights[k]);
+                Vector512<double> square = w * (y * y);
+                Vector512<double> inside = Vector512.Create((double)k) - border;
+                Vector512<double> isInside = Vector512.GreaterThan(inside, nothing);
+                if (!Vector512.GreaterThanAll(inside, nothing))
+                {
+                    Vector512<double> beyond = Vector512.AndNot(square, isInside);
+                    Vector512<double> wider =
+                        Vector512<double>.One
+                        + (
+                            Vector512.AndNot(w, isInside)
+                            * rings
+                            * Vector512.Exp(Vector512.Min(inside, nothing) * _decay)
+                        );
+                    silent += beyond;
+                    ringing += (beyond / wider) + Vector512.Log(wider);
+                    if (!Vector512.GreaterThanAny(inside, nothing))
+                    {
+                        continue;
+                    }
+                }
+
+                w &= isInside;
+                squares += square & isInside;
+                Vector512<double> part = Vector512.Max(inside / full, Vector512.Create(LeastPart));
+                Vector512<double> root = Vector512.Exp(Vector512.Log(part) * PowerStep);
+                Vector512<double> two = root * root;
+                Vector512<double> three = two * root;
+                Vector512<double> force = w * y * three;
+                Vector512<double> weighted = w * three * three;
+                Vector512<double> between = weighted * two * three;
+                for (int m = 0; m < odd.Length; m++)
+                {
+                    odd[m] += between;
+                    between *= two;
+                }
+
+                for (int m = 0; m < even.Length && m < forces.Length; m++)
+                {
+                    even[m] += weighted;
+                    weighted *= two;
+                    forces[m] += force;
+                    force *= root;
+                }
+            }
+
+            double bend = 1 / (Bend * Bend * window.Top * window.Top);
+            Span<Vector512<double>> turn = stackalloc Vector512<double>[Powers];
+            Vector512<double> best = Vector512.Create(double.NegativeInfinity);
+            for (int p = 0; p < Powers; p++)
+            {
+                turn[p] =
+                    Vector512.Create(PowerLogs[p])
+                    + Explained(even[p], odd[p], even[p + StepsToOne], forces[p], forces[p + StepsToOne], bend)
+                    - (squares / 2);
+                best = Vector512.Max(best, turn[p]);
+            }
+
+            Vector512<double> total = nothing;
+            for (int p = 0; p < Powers; p++)
+            {
+                total += Vector512.Exp(turn[p] - best);
+            }
+
+            // Beyond the edge there is nothing, or the plate alone.
+            Vector512<double> apart = (silent - ringing) / 2;
+            Vector512<double> less = Vector512.Exp(-Vector512.Abs(apart));
+            Vector512<double> mixed = Vector512.ConditionalSelect(
+                Vector512.GreaterThan(apart, nothing),
+                Vector512.Create(Rings) + ((1 - Rings) * less),
+                Vector512.Create(1 - Rings) + (Rings * less)
+            );
+            return best + Vector512.Log(total) + Vector512.Log(mixed) - (Vector512.Min(silent, ringing) / 2);
+        }
+
+        /// <summary>The same where a swing comes on top of a force that is read right.</summary>
+        private void Topped(in EdgeWindow window, PlateAnswer swinging, double from, double to, Span<double> logs)
+        {
             ReadOnlySpan<double> y = window.ForceN;
             Span<double> power = stackalloc double[Powers];
             Span<double> sums = stackalloc double[5 * Powers];
-            double rings = RingsPart * window.LoadN * RingsPart * window.LoadN;
             for (int g = 0; g < logs.Length; g++)
             {
                 double start = from + ((to - from) * g / (logs.Length - 1));
@@ -261,8 +392,7 @@ internal static class EdgeFit
                 sums.Clear();
                 double squares = 0;
                 double silent = 0;
-                double ringing = 0;
-                var swing = new SwingSums(answer, rateHz, window.LoadN);
+                var swing = new SwingSums(swinging, rateHz, window.LoadN);
                 for (int k = 0; k < y.Length; k++)
                 {
                     double beyond = start + window.Outside - k;
@@ -271,10 +401,8 @@ internal static class EdgeFit
                     double square = w * y[k] * y[k];
                     if (u <= 0)
                     {
-                        double wider = 1 + (w * rings * Math.Exp(-beyond * _decay));
                         silent -= square / 2;
-                        ringing -= ((square / wider) + Math.Log(wider)) / 2;
-                        if (answer is not null && way > 0)
+                        if (way > 0)
                         {
                             swing.Add(beyond, y[k], w);
                         }
@@ -287,67 +415,86 @@ internal static class EdgeFit
                     Add(sums, power, u, w, y[k]);
                 }
 
-                // Beyond the edge there is nothing, or the plate alone.
-                double apart = ringing - silent;
-                double empty =
-                    answer is not null ? silent + swing.Explained()
-                    : apart > 0 ? ringing + Math.Log(Rings + ((1 - Rings) * Math.Exp(-apart)))
-                    : silent + Math.Log(1 - Rings + (Rings * Math.Exp(apart)));
-                logs[g] = OverPowers(sums, squares, window.Top) + empty;
+                logs[g] =
+                    OverPowers(
+                        Vector512.Create<double>(sums),
+                        Vector512.Create<double>(sums[Powers..]),
+                        Vector512.Create<double>(sums[(2 * Powers)..]),
+                        Vector512.Create<double>(sums[(3 * Powers)..]),
+                        Vector512.Create<double>(sums[(4 * Powers)..]),
+                        squares,
+                        window.Top
+                    )
+                    + silent
+                    + swing.Explained();
             }
         }
 
         private void Resonating(in EdgeWindow window, PlateAnswer plate, double from, double to, Span<double> logs)
         {
             ReadOnlySpan<double> y = window.ForceN;
-            ReadOnlySpan<double> table = SpringAnswer.Table(SpringAnswer.Nearest(plate.Damping), way);
+            ReadOnlySpan<double> weights = window.Weights[..y.Length];
+            ref readonly double table = ref SpringAnswer.Table(SpringAnswer.Nearest(plate.Damping), way)[0];
             double radians = 2 * Math.PI * plate.Hz / rateHz;
-            int width = Powers / Vector<double>.Count;
-            Span<double> sums = stackalloc double[5 * Powers];
-            Span<Vector<double>> s = MemoryMarshal.Cast<double, Vector<double>>(sums);
-            Span<double> scales = stackalloc double[SpringAnswer.Columns];
+            double squares = 0;
+            for (int k = 0; k < y.Length; k++)
+            {
+                squares += weights[k] * y[k] * y[k];
+            }
+
             for (int g = 0; g < logs.Length; g++)
             {
                 double start = from + ((to - from) * g / (logs.Length - 1));
-                PowersOf(1 / ((window.Reach - start) * radians), scales);
-                sums.Clear();
-                double squares = 0;
-                for (int k = 0; k < y.Length; k++)
+                Vector512<double> a = Vector512<double>.Zero;
+                Vector512<double> b = Vector512<double>.Zero;
+                Vector512<double> c = Vector512<double>.Zero;
+                Vector512<double> d = Vector512<double>.Zero;
+                Vector512<double> e = Vector512<double>.Zero;
+                // Before a touch-down there is nothing.
+                int first = way < 0 ? Math.Max((int)Math.Floor(start + window.Outside) + 1, 0) : 0;
+                for (int k = first; k < y.Length; k++)
                 {
-                    double w = window.Weights[k];
-                    squares += w * y[k] * y[k];
                     double at = (k - window.Outside - start) * radians;
-                    if (way < 0 && at <= 0)
-                    {
-                        continue;
-                    }
-
                     double row = Math.Clamp(SpringAnswer.EdgeRow + (at * SpringAnswer.Rows), 0, SpringAnswer.LastRow);
                     int r = (int)row;
-                    double part = row - r;
-                    ReadOnlySpan<double> low = table.Slice(r * SpringAnswer.Columns, 2 * SpringAnswer.Columns);
-                    for (int v = 0; v < width; v++)
-                    {
-                        int c = v * Vector<double>.Count;
-                        var a = new Vector<double>(low[c..]);
-                        var b = new Vector<double>(low[(c + StepsToOne)..]);
-                        Vector<double> one =
-                            (a + ((new Vector<double>(low[(c + SpringAnswer.Columns)..]) - a) * part))
-                            * new Vector<double>(scales[c..]);
-                        Vector<double> two =
-                            (b + ((new Vector<double>(low[(c + StepsToOne + SpringAnswer.Columns)..]) - b) * part))
-                            * new Vector<double>(scales[(c + StepsToOne)..]);
-                        Vector<double> weighted = one * w;
-                        s[v] += weighted * one;
-                        s[width + v] += weighted * two;
-                        s[(2 * width) + v] += two * two * w;
-                        s[(3 * width) + v] += weighted * y[k];
-                        s[(4 * width) + v] += two * (w * y[k]);
-                    }
+                    // The last row that is asked for has one more behind it.
+                    var column = (nuint)(r * SpringAnswer.Columns);
+                    Vector512<double> part = Vector512.Create(row - r);
+                    Vector512<double> one = Between(in table, column, part);
+                    Vector512<double> two = Between(in table, column + StepsToOne, part);
+                    Vector512<double> w = Vector512.Create(weights[k]);
+                    Vector512<double> force = Vector512.Create(y[k]);
+                    Vector512<double> weighted = one * w;
+                    Vector512<double> higher = two * w;
+                    a = Vector512.MultiplyAddEstimate(weighted, one, a);
+                    b = Vector512.MultiplyAddEstimate(weighted, two, b);
+                    c = Vector512.MultiplyAddEstimate(higher, two, c);
+                    d = Vector512.MultiplyAddEstimate(weighted, force, d);
+                    e = Vector512.MultiplyAddEstimate(higher, force, e);
                 }
 
-                logs[g] = OverPowers(sums, squares, window.Top);
+                // What all samples of an instant share, radians to each power, is let in once.
+                double scale = 1 / ((window.Reach - start) * radians);
+                Vector512<double> ones = Vector512.Exp(Vector512.Create<double>(AllPowers) * Math.Log(scale));
+                Vector512<double> twos = ones * scale;
+                logs[g] = OverPowers(
+                    a * ones * ones,
+                    b * ones * twos,
+                    c * twos * twos,
+                    d * ones,
+                    e * twos,
+                    squares,
+                    window.Top
+                );
             }
+        }
+
+        /// <summary>Eight columns of a table from one on, between a row and the next.</summary>
+        private static Vector512<double> Between(ref readonly double table, nuint from, Vector512<double> part)
+        {
+            Vector512<double> low = Vector512.LoadUnsafe(in table, from);
+            Vector512<double> high = Vector512.LoadUnsafe(in table, from + SpringAnswer.Columns);
+            return Vector512.MultiplyAddEstimate(high - low, part, low);
         }
 
         /// <summary>Adds a sample to the normal equations of every power: the power itself and, times u, its bend.</summary>
@@ -369,31 +516,42 @@ internal static class EdgeFit
             }
         }
 
-        private static double OverPowers(ReadOnlySpan<double> sums, double squares, double top)
+        /// <summary>Half of what the normal equations of a power explain, less the logarithm of their determinant.</summary>
+        private static Vector512<double> Explained(
+            Vector512<double> a,
+            Vector512<double> b,
+            Vector512<double> c,
+            Vector512<double> d,
+            Vector512<double> e,
+            double bend
+        )
         {
-            Span<double> turn = stackalloc double[Powers];
+            a += Vector512.Create(1e-4 * bend);
+            c += Vector512.Create(bend);
+            Vector512<double> det = (a * c) - (b * b);
+            return ((((c * d * d) - (2 * b * d * e) + (a * e * e)) / det) - Vector512.Log(det)) / 2;
+        }
+
+        private static double OverPowers(
+            Vector512<double> a,
+            Vector512<double> b,
+            Vector512<double> c,
+            Vector512<double> d,
+            Vector512<double> e,
+            double squares,
+            double top
+        )
+        {
             double bend = 1 / (Bend * Bend * top * top);
+            Vector512<double> turn =
+                Vector512.Create<double>(PowerLogs) + Explained(a, b, c, d, e, bend) - Vector512.Create(squares / 2);
             double best = double.NegativeInfinity;
             for (int p = 0; p < Powers; p++)
             {
-                double a = sums[p] + (1e-4 * bend);
-                double b = sums[Powers + p];
-                double c = sums[(2 * Powers) + p] + bend;
-                double d = sums[(3 * Powers) + p];
-                double e = sums[(4 * Powers) + p];
-                double det = (a * c) - (b * b);
-                double explained = ((c * d * d) - (2 * b * d * e) + (a * e * e)) / det;
-                turn[p] = PowerLogs[p] + ((explained - squares - Math.Log(det)) / 2);
                 best = Math.Max(best, turn[p]);
             }
 
-            double total = 0;
-            for (int p = 0; p < Powers; p++)
-            {
-                total += Math.Exp(turn[p] - best);
-            }
-
-            return best + Math.Log(total);
+            return best + Math.Log(Vector512.Sum(Vector512.Exp(turn - Vector512.Create(best))));
         }
     }
 
