@@ -14,6 +14,9 @@ internal static class LostSamples
     private const double ImpactSpikePart = 0.8;
     private const double ImpactRateHz = 800;
     private const double GapS = 0.05;
+
+    /// <summary>Toward its end a push falls no more than so many times faster from one sample to the next (house rule).</summary>
+    private const double Steepening = 2;
     private const double FrozenS = 0.025;
 
     /// <summary>Where samples were lost the force leaps when it goes on, N and steps of the file; a level part goes on by one step.</summary>
@@ -80,7 +83,7 @@ internal static class LostSamples
         return false;
     }
 
-    /// <summary>The force falls from a good load to nothing within one sample: no take-off is that fast.</summary>
+    /// <summary>The force falls from a good load to nothing within one sample, without notice: no take-off is that fast.</summary>
     private static Refusal? Gap(Plate plate, ReadOnlySpan<double> force, double mostFall)
     {
         double load = plate.Levels.LoadN;
@@ -89,7 +92,7 @@ internal static class LostSamples
         int first = mostFall > step ? Samples.NextFall(force, 1, step) : force.Length;
         for (int i = first; i < force.Length; i = Samples.NextFall(force, i + 1, step))
         {
-            if (force[i] < nothing)
+            if (force[i] < nothing && !FellBefore(force, i))
             {
                 return Refusals.Dropout(plate.TimeS(i));
             }
@@ -125,6 +128,21 @@ internal static class LostSamples
         }
 
         return null;
+    }
+
+    /// <summary>
+    /// Whether a fall only goes on as the two before it: a hard, short contact ends so at a low rate. Samples are lost without notice.
+    /// </summary>
+    private static bool FellBefore(ReadOnlySpan<double> force, int i)
+    {
+        if (i < 3)
+        {
+            return false;
+        }
+
+        double fall = force[i - 1] - force[i];
+        return fall < Steepening * (force[i - 2] - force[i - 1])
+            && fall < 2 * Steepening * (force[i - 3] - force[i - 2]);
     }
 
     private static Refusal? Frozen(Plate plate, ReadOnlySpan<double> force, double quantum)

@@ -104,6 +104,43 @@ public class DefectTests
         Assert.Contains("samples were lost", refusal.Sentence, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// A hard rebound at 500 Hz: 0.14 s from touch-down to take-off, its force going with the power 0.8 of the time that is left, falls
+    /// through its last half body weight within one sample.
+    /// </summary>
+    [Fact]
+    public void HardShortContact_AtALowRate_IsNoDropout()
+    {
+        const double rate = 500;
+        const double weight = 60 * Gravity.MetresPerSecondSquared;
+        const double contactS = 0.14;
+        const double fallMS = -3.0;
+        const double leaveMS = 2.8;
+        static double Shape(double s) => Math.Pow(s, 1.2) * Math.Pow(1 - s, 0.8);
+        double area = Enumerable.Range(0, 20_000).Sum(k => Shape((k + 0.5) / 20_000)) / 20_000;
+        double peak = ((60 * (leaveMS - fallMS)) + (weight * contactS)) / (area * contactS);
+        const double down = 1.5019;
+        const double up = down + contactS;
+        const double landed = up + (2 * leaveMS / Gravity.MetresPerSecondSquared);
+        double stop = ((60 * leaveMS) + (weight * 0.2)) * Math.PI / (2 * 0.4);
+        double ForceN(double t)
+        {
+            double since = t - landed;
+            double along = Math.PI * since / 0.4;
+            return t < down || (t > up && since < 0) ? 0
+                : t <= up ? peak * Shape((t - down) / contactS)
+                : since < 0.4 ? (weight * (1 - Math.Cos(along)) / 2) + (stop * Math.Sin(along))
+                : weight;
+        }
+
+        var random = SeededRandom.For(20261130, 1);
+        double[] force = [.. Enumerable.Range(0, 2300).Select(i => ForceN(i / rate) + (3 * random.Normal()))];
+        Trial trial = Measuring
+            .Of(new ForceRecording(new RecordingLabels(Task: JumpTask.DropJump), [], 0, rate, force, default, default))
+            .Require()[0];
+        Assert.Equal(contactS, trial.Value(MeasureNames.ContactTime), 0.002);
+    }
+
     [Fact]
     public void Recording_ThatEndsBeforeTheLanding_GivesHeightByImpulseAndNoFlightTime()
     {
