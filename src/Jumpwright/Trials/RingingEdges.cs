@@ -27,6 +27,11 @@ internal static class RingingEdges
         List<Contact> contacts
     )
     {
+        if (contacts.Count == 0)
+        {
+            return false;
+        }
+
         List<(double Hz, double Damping)> swings = FreeRinging.Of(forceN, rateHz, noiseN, levels, contacts);
         double[] swing = new double[contacts.Count];
         for (int k = 0; k < swing.Length; k++)
