@@ -1,3 +1,4 @@
+using System.Net.Mime;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -7,6 +8,7 @@ using Jumpwright.App.Pages.Routes;
 using Jumpwright.App.Wording;
 using Jumpwright.Prescribing.Reports;
 using Jumpwright.Quantities;
+using Microsoft.AspNetCore.OpenApi;
 
 namespace Jumpwright.App.Api;
 
@@ -17,6 +19,24 @@ internal static class ApiRoutes
     {
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     };
+
+    private const string ParquetType = "application/vnd.apache.parquet";
+
+    /// <summary>The document describes what lies under /api, not the pages, and says whose it is.</summary>
+    public static void Describe(OpenApiOptions options)
+    {
+        options.ShouldInclude = route => route.RelativePath?.StartsWith("api/", StringComparison.Ordinal) == true;
+        options.AddDocumentTransformer(
+            (document, _, _) =>
+            {
+                document.Info.Title = "Jumpwright";
+                document.Info.Version = ProductVersion.Current;
+                document.Info.Description =
+                    "What the commands print, over HTTP and on this machine only, and exports. Read only. Advice for training, not medical advice.";
+                return Task.CompletedTask;
+            }
+        );
+    }
 
     public static void Map(WebApplication app, FrontDesk desk)
     {
@@ -37,6 +57,8 @@ internal static class ApiRoutes
                         ? Text(ContractJson.Line(leaf.History.Trials.Select(TrialJson.Of)))
                         : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
             )
+            .Produces<TrialJson[]>()
+            .Produces(StatusCodes.Status404NotFound)
             .WithSummary("An athlete's trials, as 'measure --json' prints them.");
         api.MapGet(
                 "/athletes/{id}/fhir",
@@ -45,6 +67,8 @@ internal static class ApiRoutes
                         ? Results.Json(FhirObservations.Bundle(leaf), Sparse, "application/fhir+json")
                         : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
             )
+            .Produces<object>(StatusCodes.Status200OK, "application/fhir+json")
+            .Produces(StatusCodes.Status404NotFound)
             .WithSummary("An athlete's measures as FHIR R4 Observations with units of UCUM.");
         api.MapGet(
                 "/athletes/{id}/report",
@@ -67,8 +91,11 @@ internal static class ApiRoutes
                         )
                         : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
             )
+            .Produces<PrescriptionJson>()
+            .Produces(StatusCodes.Status404NotFound)
             .WithSummary("What limits, what changed, the curves and the next tests, as 'report --json' prints them.");
         api.MapGet("/catalogue", () => Text(CatalogueJson.Write(desk.Book.Catalogue)))
+            .Produces<object>()
             .WithSummary("The exercises, as 'catalogue --json' prints them.");
         api.MapGet(
                 "/plan",
@@ -77,6 +104,7 @@ internal static class ApiRoutes
                         ? Text(PlanJson.Write(week.Plan))
                         : Answers.Refused(refusal.Sentence)
             )
+            .Produces<object>()
             .WithSummary("The plan, as 'plan --json' prints it.");
         api.MapGet(
                 "/export/measures.csv",
@@ -91,16 +119,14 @@ internal static class ApiRoutes
                     );
                 }
             )
+            .Produces<string>(StatusCodes.Status200OK, MediaTypeNames.Text.Csv)
             .WithSummary("Every measure of every trial, SI units, as CSV.");
         api.MapGet(
                 "/export/measures.parquet",
                 async (CancellationToken cancel) =>
-                    Results.File(
-                        await MeasureParquet.Of(desk.Book, cancel),
-                        "application/vnd.apache.parquet",
-                        "measures.parquet"
-                    )
+                    Results.File(await MeasureParquet.Of(desk.Book, cancel), ParquetType, "measures.parquet")
             )
+            .Produces<Stream>(StatusCodes.Status200OK, ParquetType)
             .WithSummary("The same rows as Parquet.");
     }
 

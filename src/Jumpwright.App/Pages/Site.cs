@@ -57,7 +57,7 @@ internal static class Site
         });
         builder.Logging.ClearProviders();
         builder.Services.AddRazorComponents();
-        builder.Services.AddOpenApi();
+        builder.Services.AddOpenApi(ApiRoutes.Describe);
         WebApplication app = builder.Build();
         ShareGuard? outside = sharing is null ? null : new ShareGuard(sharing.Door);
         app.Use(

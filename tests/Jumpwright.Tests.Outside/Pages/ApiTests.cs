@@ -38,7 +38,22 @@ public class ApiTests(ServedDemo demo)
         )
         {
             Assert.Contains(path, paths);
+            JsonObject answer = api["paths"]![path]!["get"]!["responses"]!["200"]!["content"]!.AsObject();
+            Assert.NotEmpty(answer);
         }
+
+        Assert.All(paths, path => Assert.StartsWith("/api/", path, StringComparison.Ordinal));
+        Assert.Equal("Jumpwright", (string)api["info"]!["title"]!);
+        Assert.Equal(ProductVersion.Current, (string)api["info"]!["version"]!);
+    }
+
+    [Fact]
+    public async Task OpenApi_NamesTheFieldsOfATrial()
+    {
+        JsonNode api = JsonNode.Parse(await Text("/api/openapi/v1.json"))!;
+        JsonObject fields = api["components"]!["schemas"]!["TrialJson"]!["properties"]!.AsObject();
+        JsonObject trial = JsonNode.Parse(await Text("/api/athletes/a01/trials"))!.AsArray()[0]!.AsObject();
+        Assert.All(trial, field => Assert.True(fields.ContainsKey(field.Key), field.Key));
     }
 
     [Fact]
