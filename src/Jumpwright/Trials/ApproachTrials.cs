@@ -100,6 +100,12 @@ internal static class ApproachTrials
         double contactS = plate.Seconds(touchDown.Sample, takeOff.Sample);
         double contactU = PushMeasures.Quadrature(touchDown.UncertaintyS, takeOff.UncertaintyS);
         list.Add(MeasureNames.ContactTime, contactS, Unit.Second, contactU, "force-threshold");
+        Sureness.OfContact(list);
+        if (touchDown.Unsettled || takeOff.Unsettled)
+        {
+            list.Doubt(Cautions.Ringing, MeasureNames.ContactTime, MeasureNames.ReactiveStrengthIndex);
+        }
+
         var events = new TrialEvents(
             FirstTouchDownS: plate.TimeS(touchDown.Sample),
             TakeOffS: plate.TimeS(takeOff.Sample)

@@ -13,6 +13,12 @@ internal static class RingingEdges
     /// <summary>Beyond this nothing that rests on an edge may be decided from (two of them move a height by a centimetre), s.</summary>
     private const double MostUnsureS = 0.0024;
 
+    /// <summary>
+    /// No plate follows later than this: a spring of 90 Hz, damped by half of what lets it swing, lags by 2 · 0.5 / (2π · 90) = 1.8 ms.
+    /// An edge that the answers move farther is one that they tell otherwise than the force alone, and nobody knows which is right, s.
+    /// </summary>
+    private const double MostMovedS = 0.004;
+
     /// <summary>So much less likely (in logarithms), an answer is dropped; no more of them are kept.</summary>
     private const double Negligible = 6;
 
@@ -126,8 +132,10 @@ internal static class RingingEdges
             }
 
             Instant instant = EdgePosterior.Tell(edges[e], rateHz, at, parts, grid);
-            instant = instant with { Unsettled = instant.UncertaintyS > MostUnsureS };
             (int contact, bool takeOff) = which[e];
+            Instant seen = (takeOff ? contacts[contact].TakeOff : contacts[contact].TouchDown)!.Value;
+            double moved = Math.Abs(instant.Sample - seen.Sample) / rateHz;
+            instant = instant with { Unsettled = instant.UncertaintyS > MostUnsureS || moved > MostMovedS };
             contacts[contact] = takeOff
                 ? contacts[contact] with
                 {
