@@ -8,7 +8,7 @@ namespace Jumpwright.Dosing;
 
 /// <summary>
 /// What to do instead when it is sore: an exercise open to the athlete today that asks less of the sore tissue (or of the one that
-/// is asked most) and no more of any other. An easier step of the same exercise first, then one that trains the same.
+/// is asked most) and no more of any other, by tier and by load (contacts × tier of the same sets and reps). An easier step of the same exercise first, then one that trains the same.
 /// </summary>
 internal static class Insteads
 {
@@ -28,7 +28,10 @@ internal static class Insteads
                 && ladder.Find(e.Id) is { State: not RungState.Closed }
                 && e.Demand.GetValueOrDefault(sore) < asked
                 && Enum.GetValues<Tissue>()
-                    .All(t => e.Demand.GetValueOrDefault(t) <= exercise.Demand.GetValueOrDefault(t))
+                    .All(t =>
+                        e.Demand.GetValueOrDefault(t) <= exercise.Demand.GetValueOrDefault(t)
+                        && LoadOfOneRep(e, t) <= LoadOfOneRep(exercise, t)
+                    )
                 && (e.ExternalLoad is null || exercise.ExternalLoad is not null)
                 && (!e.SingleLegLanding || exercise.SingleLegLanding)
                 && (e.DropRangeM is null || exercise.DropRangeM is { } d && e.DropRangeM.Value.MinM <= d.MinM)
@@ -42,6 +45,10 @@ internal static class Insteads
             .FirstOrDefault()
             ?.Id;
     }
+
+    /// <summary>Contacts × tier of one rep: a lower tier with twice the contacts, or on each leg in turn, would ask for more.</summary>
+    private static int LoadOfOneRep(Exercise exercise, Tissue tissue) =>
+        exercise.ContactsPerRep * (exercise.Limb == "each" ? 2 : 1) * exercise.Demand.GetValueOrDefault(tissue);
 
     /// <summary>The tissue that a ruling guards most closely, among those the exercise asks anything of; else the one asked most.</summary>
     private static Tissue Sore(Exercise exercise, ImmutableArray<Ruling> rulings)

@@ -40,6 +40,10 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
                         int before = exercise.Demand.GetValueOrDefault(tissue);
                         int after = instead.Demand.GetValueOrDefault(tissue);
                         Assert.True(after <= before, $"squad {squad}: {id} asks {tissue} for more than {exercise.Id}");
+                        Assert.True(
+                            Load(instead, after) <= Load(exercise, before),
+                            $"squad {squad}: {id} loads {tissue} more than {exercise.Id}, rep for rep"
+                        );
                     }
 
                     Assert.DoesNotContain(rulings, r => r.Effect.Forbids(instead.FactsAt(instead.DropRangeM?.MinM)));
@@ -49,6 +53,9 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
             }
         }
 
+        // The card offers half of the sets with the same reps, so rep for rep is the hardest reading.
+        static int Load(Exercise exercise, int tier) =>
+            tier * (exercise.Limb == "each" ? 2 * exercise.ContactsPerRep : exercise.ContactsPerRep);
         output.WriteLine($"{offered} offered, {underPain} of them to somebody with a sore tissue");
         Assert.True(underPain > 1000, $"{underPain}: the rule was not tested");
     }
