@@ -41,6 +41,19 @@ public class SoreAchillesWishesTests
         Assert.True(Worth("box-jump-no-dip") > Worth("pogo-hop") + 5);
     }
 
+    /// <summary>A second and a third landing exercise would be worth a bonus each for being another one.</summary>
+    [Fact]
+    public void Wishes_SoreAchilles_GiveNothingForVarietyInLandingAndHops()
+    {
+        foreach (string id in (string[])["jump-and-stick", "pogo-hop", "snap-down"])
+        {
+            Exercise exercise = Catalogue.Standard.Find(id)!;
+            Assert.All(Of(true).ItemPoints(exercise, 3), points => Assert.Equal(0, points));
+            Assert.True(Of(false).ItemPoints(exercise, 3)[0] > 0);
+            Assert.True(Of(true).GoalPoints(exercise.Trains[0])[0] > 0);
+        }
+    }
+
     [Fact]
     public void Wishes_SoreAchilles_SayWhy() =>
         Assert.Contains(

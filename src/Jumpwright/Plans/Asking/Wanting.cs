@@ -36,9 +36,13 @@ internal sealed class Wanting(
         Finding? finding = FindingOf(quality);
         double weight = finding is null ? Untested : Math.Clamp(finding.Probability ?? Untested, 0, 1);
         return soreAchilles && quality == Quality.Push ? Math.Max(weight, SorePush)
-            : soreAchilles && quality is (Quality.Landing or Quality.AnkleStiffness) ? Math.Min(weight, SoreLanding)
+            : LeastWhileSore(quality) ? Math.Min(weight, SoreLanding)
             : weight;
     }
+
+    /// <summary>Landing and hops with a sore Achilles tendon: left over for what pushing to a box does not fill, and no variety in it.</summary>
+    private bool LeastWhileSore(Quality quality) =>
+        soreAchilles && quality is (Quality.Landing or Quality.AnkleStiffness);
 
     /// <summary>The finding about a quality, or null.</summary>
     public Finding? FindingOf(Quality quality) => profile.Findings.FirstOrDefault(f => f.Quality == quality);
@@ -55,6 +59,11 @@ internal sealed class Wanting(
     /// <summary>Points of the first, second, … set of an exercise in a session, beyond its goal.</summary>
     public ImmutableArray<int> ItemPoints(Exercise exercise, int sets)
     {
+        if (LeastWhileSore(exercise.Trains[0]))
+        {
+            return [.. Enumerable.Repeat(0, sets)];
+        }
+
         double second = exercise.Trains.Skip(1).Select(q => 2 * WeightOf(q)).DefaultIfEmpty(0).Max();
         bool isNew = ladder.Find(exercise.Id) is { State: RungState.Open };
         bool fresh = !history.Completed.Any(c =>
