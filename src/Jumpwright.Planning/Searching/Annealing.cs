@@ -142,20 +142,22 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
 
     /// <summary>
     /// Everybody's exact weeks, in two lanes side by side: each shares half of the kit out among its athletes, one after the
-    /// other. Which lane an athlete is in depends on their place in the squad alone.
+    /// other. Which lane an athlete is in depends on their place in the squad alone. With few sessions kit is short, and then one
+    /// lane shares it all: halves leave some of it lying.
     /// </summary>
     private (ImmutableArray<Chosen> Plan, bool IsWhole)[] ExactWeeks(SquadBound known, double eachWeek)
     {
         long[] left = squad.Left();
         var plans = new (ImmutableArray<Chosen> Plan, bool IsWhole)[squad.Searches.Length];
+        int lanes = squad.Entries <= SquadSearch.EntriesInOneRelaxation ? 1 : 2;
         Parallel.For(
             0,
-            2,
+            lanes,
             Squad.Two(cancel),
             lane =>
             {
-                long[] share = [.. left.Select(l => lane == 0 ? l - (l / 2) : l / 2)];
-                for (int athlete = lane; athlete < plans.Length; athlete += 2)
+                long[] share = [.. left.Select(l => (l / lanes) + (lane == 0 ? l % lanes : 0))];
+                for (int athlete = lane; athlete < plans.Length; athlete += lanes)
                 {
                     cancel.ThrowIfCancellationRequested();
                     IReadOnlyList<long> own = squad.Searches[athlete].KitUsed;
@@ -208,13 +210,14 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     {
         ImmutableArray<AthleteSearch> searches = squad.Searches;
         long[] left = squad.Left();
+        int lanes = squad.Entries <= SquadSearch.EntriesInOneRelaxation ? 1 : 2;
         Parallel.For(
             0,
-            2,
+            lanes,
             Squad.Two(cancel),
             lane =>
             {
-                long[] share = [.. left.Select(l => lane == 0 ? l - (l / 2) : l / 2)];
+                long[] share = [.. left.Select(l => (l / lanes) + (lane == 0 ? l % lanes : 0))];
                 long[] lent = new long[share.Length];
                 for (int n = lane; n < searches.Length; n += 2)
                 {

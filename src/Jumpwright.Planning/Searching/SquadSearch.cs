@@ -21,7 +21,7 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
     /// Menu entries up to which the whole squad goes into one linear relaxation: its prices of kit are right at once. With few
     /// sessions kit is short and prices matter; with many they hardly do, and rounds find them.
     /// </summary>
-    private const int EntriesInOneRelaxation = 4000;
+    public const int EntriesInOneRelaxation = 4000;
 
     /// <summary>Deterministic time for the bound in whole numbers, for each unit of the budget.</summary>
     private const double ProvingForEachUnit = 0.22;
