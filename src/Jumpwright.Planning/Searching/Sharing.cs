@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Planning.Searching;
@@ -74,9 +75,9 @@ internal sealed class Sharing
             return;
         }
 
-        Cost += (opened * _group) - (_staff * Spread(_week[slot]));
+        Cost += (opened * _group) - (_staff * Spread(_week[slot], _open));
         _open[slot] += opened;
-        Cost += _staff * Spread(_week[slot]);
+        Cost += _staff * Spread(_week[slot], _open);
     }
 
     /// <summary>So many seconds more, or less, of a kit in a session, by the squad's kit index.</summary>
@@ -85,9 +86,9 @@ internal sealed class Sharing
         int[] week = _weekOfKit[kit];
         if (week.Length > 1)
         {
-            Cost -= _kit * Evenness.Minutes(KitSpread(week));
+            Cost -= _kit * Evenness.Minutes(Spread(week, _seconds));
             _seconds[kit] += seconds;
-            Cost += _kit * Evenness.Minutes(KitSpread(week));
+            Cost += _kit * Evenness.Minutes(Spread(week, _seconds));
         }
     }
 
@@ -111,29 +112,18 @@ internal sealed class Sharing
         }
     }
 
-    private long Spread(int[] week)
+    /// <summary>Greatest less least of some of the values.</summary>
+    private static long Spread<T>(int[] some, T[] values)
+        where T : struct, IComparable<T>, INumberBase<T>
     {
-        int high = 0,
-            low = int.MaxValue;
-        foreach (int slot in week)
+        T high = values[some[0]];
+        T low = high;
+        foreach (int k in some)
         {
-            high = Math.Max(high, _open[slot]);
-            low = Math.Min(low, _open[slot]);
+            high = values[k].CompareTo(high) > 0 ? values[k] : high;
+            low = values[k].CompareTo(low) < 0 ? values[k] : low;
         }
 
-        return high - low;
-    }
-
-    private long KitSpread(int[] week)
-    {
-        long high = 0,
-            low = long.MaxValue;
-        foreach (int kit in week)
-        {
-            high = Math.Max(high, _seconds[kit]);
-            low = Math.Min(low, _seconds[kit]);
-        }
-
-        return high - low;
+        return long.CreateChecked(high - low);
     }
 }

@@ -48,7 +48,7 @@ internal static class Insteads
 
     /// <summary>Contacts × tier of one rep: a lower tier with twice the contacts, or on each leg in turn, would ask for more.</summary>
     private static int LoadOfOneRep(Exercise exercise, Tissue tissue) =>
-        exercise.ContactsPerRep * (exercise.Limb == "each" ? 2 : 1) * exercise.Demand.GetValueOrDefault(tissue);
+        exercise.ContactsOfOneRep * exercise.Demand.GetValueOrDefault(tissue);
 
     /// <summary>The tissue that a ruling guards most closely, among those the exercise asks anything of; else the one asked most.</summary>
     private static Tissue Sore(Exercise exercise, ImmutableArray<Ruling> rulings)

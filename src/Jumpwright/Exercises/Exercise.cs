@@ -32,6 +32,9 @@ public sealed record Exercise
     /// <summary>Ground contacts a rep that take an impact or a rebound.</summary>
     public required int ContactsPerRep { get; init; }
 
+    /// <summary>The same with both legs' where each works in turn.</summary>
+    public int ContactsOfOneRep => ContactsPerRep * (Limb == "each" ? 2 : 1);
+
     public required ImmutableArray<KitNeed> Kit { get; init; }
 
     /// <summary>Minutes from the start of a set to the start of the next, rest included.</summary>

@@ -97,15 +97,7 @@ internal static class ApproachTrials
         var list = new MeasureList();
         Instant touchDown = plant.TouchDown!.Value;
         Instant takeOff = plant.TakeOff!.Value;
-        double contactS = plate.Seconds(touchDown.Sample, takeOff.Sample);
-        double contactU = PushMeasures.Quadrature(touchDown.UncertaintyS, takeOff.UncertaintyS);
-        list.Add(MeasureNames.ContactTime, contactS, Unit.Second, contactU, "force-threshold");
-        Sureness.OfContact(list);
-        if (touchDown.Unsettled || takeOff.Unsettled)
-        {
-            list.Doubt(Cautions.Ringing, MeasureNames.ContactTime, MeasureNames.ReactiveStrengthIndex);
-        }
-
+        (double contactS, double contactU) = PushMeasures.ContactTime(list, plate, touchDown, takeOff);
         var events = new TrialEvents(
             FirstTouchDownS: plate.TimeS(touchDown.Sample),
             TakeOffS: plate.TimeS(takeOff.Sample)

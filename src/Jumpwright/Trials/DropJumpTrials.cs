@@ -73,8 +73,6 @@ internal static class DropJumpTrials
         Instant touchDown = contact.TouchDown!.Value;
         Instant takeOff = contact.TakeOff!.Value;
         Instant landed = landing.TouchDown ?? new Instant(landing.Samples.From, 0.002);
-        double contactS = plate.Seconds(touchDown.Sample, takeOff.Sample);
-        double contactU = PushMeasures.Quadrature(touchDown.UncertaintyS, takeOff.UncertaintyS);
         double flightS = plate.Seconds(takeOff.Sample, landed.Sample);
         double flightU = PushMeasures.Quadrature(landed.UncertaintyS, takeOff.UncertaintyS);
         var events = new TrialEvents(
@@ -83,14 +81,8 @@ internal static class DropJumpTrials
             FirstTouchDownS: plate.TimeS(touchDown.Sample)
         );
 
-        list.Add(MeasureNames.ContactTime, contactS, Unit.Second, contactU, "force-threshold");
-        Sureness.OfContact(list);
+        (double contactS, double contactU) = PushMeasures.ContactTime(list, plate, touchDown, takeOff);
         PushMeasures.FlightTime(list, plate, takeOff, landed);
-        if (touchDown.Unsettled || takeOff.Unsettled)
-        {
-            list.Doubt(Cautions.Ringing, MeasureNames.ContactTime, MeasureNames.ReactiveStrengthIndex);
-        }
-
         if (motion is not null)
         {
             Weights.Add(list, plate, motion);
@@ -159,7 +151,7 @@ internal static class DropJumpTrials
             MeasureNames.AsymmetryBrakingImpulse,
             MeasureNames.AsymmetryPropulsiveImpulse
         );
-        TouchedPlate.Check(list, plate, touchDown, takeOff, landed);
+        TouchedPlate.BeforeDrop(list, plate, touchDown, takeOff, landed);
         PushMeasures.PeakForce(list, plate, MeasureNames.PeakForce, (int)touchDown.Sample, (int)takeOff.Sample + 1);
         double? stable = Landing.Measure(list, plate, landed, landing.Samples.To, motion);
         events = events with { StableS = stable is { } s ? plate.TimeS(s) : null };

@@ -6,8 +6,6 @@ internal readonly ref struct EdgeWindow
     /// <summary>Part of the load up to which the edge is looked at, for how long, and over how many samples at least.</summary>
     private const double TopPart = 0.4;
 
-    private const double SwingingTopPart = 0.4;
-
     private const double LongestS = 0.02;
 
     public const int Fewest = 3;
@@ -112,7 +110,7 @@ internal readonly ref struct EdgeWindow
 
             double f = forceN[j] - edge.ZeroN;
             // Up to the top, or to where the force turns.
-            if (k > fewest && (f > (ringsS > 0 ? SwingingTopPart : TopPart) * edge.LoadN || f < y[n - 1] - turns))
+            if (k > fewest && (f > TopPart * edge.LoadN || f < y[n - 1] - turns))
             {
                 break;
             }

@@ -36,6 +36,26 @@ internal static class PushMeasures
     public static double TakeOffVelocityUncertainty(FittedMotion motion, Instant takeOff) =>
         motion.VelocityBelievedAt(takeOff.Sample).StandardUncertainty(BesidesMS(motion, takeOff));
 
+    /// <summary>Time on the plate from one touch-down to the take-off after it, s, with its doubt.</summary>
+    public static (double Seconds, double UncertaintyS) ContactTime(
+        MeasureList into,
+        Plate plate,
+        Instant touchDown,
+        Instant takeOff
+    )
+    {
+        double seconds = plate.Seconds(touchDown.Sample, takeOff.Sample);
+        double u = Quadrature(touchDown.UncertaintyS, takeOff.UncertaintyS);
+        into.Add(MeasureNames.ContactTime, seconds, Unit.Second, u, "force-threshold");
+        Sureness.OfContact(into);
+        if (touchDown.Unsettled || takeOff.Unsettled)
+        {
+            into.Doubt(Cautions.Ringing, MeasureNames.ContactTime, MeasureNames.ReactiveStrengthIndex);
+        }
+
+        return (seconds, u);
+    }
+
     /// <summary>How likely a velocity at an instant is off by more than so much, m/s.</summary>
     public static double VelocityBeyond(FittedMotion motion, Instant instant, double offMS) =>
         motion.VelocityBelievedAt(instant.Sample).Beyond(offMS, BesidesMS(motion, instant));
@@ -61,7 +81,7 @@ internal static class PushMeasures
             );
         }
 
-        TouchedInFlight.Check(into, plate, takeOff, touchDown);
+        TouchedPlate.InFlight(into, plate, takeOff, touchDown);
         if (height)
         {
             into.Add(

@@ -70,7 +70,7 @@ internal static class RepeatedHopTrials
             Instant down = plate.Contacts[k].TouchDown!.Value;
             Instant up = plate.Contacts[k].TakeOff!.Value;
             Instant next = plate.Contacts[k + 1].TouchDown!.Value;
-            TouchedInFlight.Check(list, plate, up, next);
+            TouchedPlate.InFlight(list, plate, up, next);
             hops.Add(Hops.Of(plate.Seconds(down.Sample, up.Sample), plate.Seconds(up.Sample, next.Sample)));
             if (down.Unsettled || up.Unsettled || next.Unsettled)
             {

@@ -1,14 +1,16 @@
 namespace Jumpwright.Trials;
 
 /// <summary>
-/// Somebody touching or leaning on the plate before a drop: what it then carries is not its zero. The flight after the contact
-/// shows the plate surely empty, so the two must agree.
+/// Somebody touching or leaning on a plate that nobody stands on: what it then carries is no zero, and every weight and instant
+/// counted from it is off. The flight shows the plate surely empty, so its reading must not change there, and before a drop it
+/// must be the same.
 /// </summary>
 internal static class TouchedPlate
 {
-    /// <summary>The empty plate before the drop and in flight differ by no more, N (house rule: drift and ringing stay below).</summary>
+    /// <summary>An empty plate's reading changes by no more, N (house rule: drift, hum and ringing stay below).</summary>
     private const double MostN = 8;
 
+    /// <summary>Means over so long, s: whole swings of the mains at 50 and 60 Hz nearly cancel.</summary>
     private const double BlockS = 0.05;
     private const double BeforeS = 2;
     private const double EdgeS = 0.02;
@@ -16,24 +18,50 @@ internal static class TouchedPlate
     /// <summary>A plate rings after take-off.</summary>
     private const double RingingS = 0.08;
 
-    public static void Check(MeasureList into, Plate plate, Instant touchDown, Instant takeOff, Instant landed)
+    private static readonly string[] MadeOfImpulse =
+    [
+        MeasureNames.BodyWeight,
+        MeasureNames.SystemWeight,
+        MeasureNames.JumpHeight,
+        MeasureNames.TakeOffVelocity,
+        MeasureNames.DropHeight,
+        MeasureNames.ReactiveStrengthIndex,
+        MeasureNames.PeakPropulsivePower,
+        MeasureNames.MeanPropulsivePower,
+        MeasureNames.BrakingDuration,
+        MeasureNames.PropulsionDuration,
+        MeasureNames.VerticalStiffness,
+    ];
+
+    /// <summary>What a zero that changes in flight spoils as well: instants, and all that is counted from them.</summary>
+    private static readonly string[] MadeOfInstantsToo =
+    [
+        .. MadeOfImpulse,
+        MeasureNames.JumpHeightFlightTime,
+        MeasureNames.FlightTime,
+        MeasureNames.ContactTime,
+        MeasureNames.ReactiveStrengthIndexModified,
+        MeasureNames.CountermovementDepth,
+        MeasureNames.VerticalStiffnessTimeModel,
+    ];
+
+    /// <summary>Before a drop: the plate must read what it reads in the flight after the contact.</summary>
+    public static void BeforeDrop(MeasureList into, Plate plate, Instant touchDown, Instant takeOff, Instant landed)
     {
-        int block = (int)(BlockS * plate.RateHz);
+        int block = Block(plate);
         int end = (int)(touchDown.Sample - (EdgeS * plate.RateHz));
         int start = Math.Max(end - (int)(BeforeS * plate.RateHz), 0);
-        int from = (int)(takeOff.Sample + (RingingS * plate.RateHz));
-        int to = (int)(landed.Sample - (EdgeS * plate.RateHz));
+        (int from, int to) = Flown(plate, takeOff, landed);
         if (to - from < block)
         {
             return;
         }
 
-        double flight = Mean(plate.ForceN.Slice(from, to - from));
-        double least = MostN + (6 * plate.Levels.NoiseN / Math.Sqrt(block));
+        double flight = Mean(plate, from, to - from);
         double most = 0;
         for (int i = end - block; i >= start; i -= block)
         {
-            double off = Mean(plate.ForceN.Slice(i, block)) - flight;
+            double off = Mean(plate, i, block) - flight;
             if (off > 0.15 * plate.Levels.LoadN)
             {
                 // Somebody stood on it before: another effort's.
@@ -43,33 +71,41 @@ internal static class TouchedPlate
             most = Math.Max(most, Math.Abs(off));
         }
 
-        if (most > least)
+        if (most > LeastN(plate, block))
         {
-            into.Doubt(
-                Cautions.PlateTouched(most),
-                MeasureNames.BodyWeight,
-                MeasureNames.SystemWeight,
-                MeasureNames.JumpHeight,
-                MeasureNames.TakeOffVelocity,
-                MeasureNames.DropHeight,
-                MeasureNames.ReactiveStrengthIndex,
-                MeasureNames.PeakPropulsivePower,
-                MeasureNames.MeanPropulsivePower,
-                MeasureNames.BrakingDuration,
-                MeasureNames.PropulsionDuration,
-                MeasureNames.VerticalStiffness
-            );
+            into.Doubt(Cautions.PlateTouched(most), MadeOfImpulse);
         }
     }
 
-    private static double Mean(ReadOnlySpan<double> values)
+    /// <summary>In a flight: the plate's reading must not change.</summary>
+    public static void InFlight(MeasureList into, Plate plate, Instant takeOff, Instant touchDown)
     {
-        double sum = 0;
-        foreach (double v in values)
+        int block = Block(plate);
+        (int from, int to) = Flown(plate, takeOff, touchDown);
+        double least = double.PositiveInfinity;
+        double most = double.NegativeInfinity;
+        for (int i = from; i + block <= to; i += block)
         {
-            sum += v;
+            double mean = Mean(plate, i, block);
+            least = Math.Min(least, mean);
+            most = Math.Max(most, mean);
         }
 
-        return sum / values.Length;
+        if (most - least > LeastN(plate, block))
+        {
+            into.Doubt(Cautions.PlateTouchedInFlight(most - least), MadeOfInstantsToo);
+        }
     }
+
+    private static int Block(Plate plate) => (int)(BlockS * plate.RateHz);
+
+    /// <summary>The flight without the plate's ringing and the edge of the landing.</summary>
+    private static (int From, int To) Flown(Plate plate, Instant takeOff, Instant touchDown) =>
+        ((int)(takeOff.Sample + (RingingS * plate.RateHz)), (int)(touchDown.Sample - (EdgeS * plate.RateHz)));
+
+    /// <summary>A change that no noise explains, N.</summary>
+    private static double LeastN(Plate plate, int block) => MostN + (6 * plate.Levels.NoiseN / Math.Sqrt(block));
+
+    private static double Mean(Plate plate, int from, int samples) =>
+        ForceSums.Total(plate.ForceN.Slice(from, samples)) / samples;
 }

@@ -64,34 +64,10 @@ internal static class PageRoutes
                     )
                     : Answers.NotFound(desk.Book)
         );
-        kept.MapGet(
-            "/athletes/{id}/ladder",
-            (string id) =>
-                desk.Book.Find(id) is { } leaf
-                    ? Answers.Page<LadderPage>(new { desk.Book, Leaf = leaf })
-                    : Answers.NotFound(desk.Book)
-        );
-        kept.MapGet(
-            "/athletes/{id}/said",
-            (string id) =>
-                desk.Book.Find(id) is { } leaf
-                    ? Answers.Page<SaidPage>(new { desk.Book, Leaf = leaf })
-                    : Answers.NotFound(desk.Book)
-        );
-        kept.MapGet(
-            "/athletes/{id}/recordings",
-            (string id) =>
-                desk.Book.Find(id) is { } leaf
-                    ? Answers.Page<RecordingsPage>(new { desk.Book, Leaf = leaf })
-                    : Answers.NotFound(desk.Book)
-        );
-        kept.MapGet(
-            "/athletes/{id}/measures",
-            (string id) =>
-                desk.Book.Find(id) is { } leaf
-                    ? Answers.Page<MeasuresPage>(new { desk.Book, Leaf = leaf })
-                    : Answers.NotFound(desk.Book)
-        );
+        kept.MapGet("/athletes/{id}/ladder", (string id) => OfAthlete<LadderPage>(desk.Book, id));
+        kept.MapGet("/athletes/{id}/said", (string id) => OfAthlete<SaidPage>(desk.Book, id));
+        kept.MapGet("/athletes/{id}/recordings", (string id) => OfAthlete<RecordingsPage>(desk.Book, id));
+        kept.MapGet("/athletes/{id}/measures", (string id) => OfAthlete<MeasuresPage>(desk.Book, id));
         app.MapGet(
             "/cards/{session}/{athlete}.pdf",
             (string session, string athlete, string? paper) =>
@@ -151,6 +127,11 @@ internal static class PageRoutes
     private static IResult OfThePlan<TPage>(Workbook book)
         where TPage : IComponent =>
         book.PlanOrNull is { } week ? Answers.Page<TPage>(new { Book = book, Week = week }) : Answers.NotFound(book);
+
+    /// <summary>A page of what an athlete's own page folds away; unknown where there is no such athlete.</summary>
+    private static IResult OfAthlete<TPage>(Workbook book, string id)
+        where TPage : IComponent =>
+        book.Find(id) is { } leaf ? Answers.Page<TPage>(new { Book = book, Leaf = leaf }) : Answers.NotFound(book);
 
     private static SessionCard? Card(Workbook book, string session, string athlete) =>
         book.PlanOrNull?.Cards.FirstOrDefault(c => c.SessionId == session && c.AthleteId == athlete);

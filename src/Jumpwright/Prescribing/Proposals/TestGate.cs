@@ -46,8 +46,7 @@ public sealed class TestGate(
         new(history, ladder, rulings, catalogue, squad, day) { _before = _before, _planned = planned };
 
     /// <summary>Contacts that the test costs.</summary>
-    internal static int ContactsOf(Exercise exercise, int trials) =>
-        trials * exercise.ContactsPerRep * (exercise.Limb == "each" ? 2 : 1);
+    internal static int ContactsOf(Exercise exercise, int trials) => trials * exercise.ContactsOfOneRep;
 
     /// <summary>The exercise, or a sentence that says what stands against it.</summary>
     public Outcome<Exercise> Check(TestAsk ask)
