@@ -22,26 +22,8 @@ internal static class PageBench
     /// <param name="to">Where the table goes.</param>
     public static async Task Run(string folder, string? program, int requests, int atOnce, bool plan, TextWriter to)
     {
-        int port = Free();
-        string address = $"http://127.0.0.1:{port}";
-        program ??= Path.GetFullPath(
-            Path.Combine(AppContext.BaseDirectory, "..", "..", "Jumpwright.App", "release", "Jumpwright.App.dll")
-        );
-        bool isLibrary = program.EndsWith(".dll", StringComparison.OrdinalIgnoreCase);
-        string[] serve = ["serve", folder, "--from", "2027-01-04", "--port", $"{port}"];
         var clock = Stopwatch.StartNew();
-        using Process served = Process.Start(
-            new ProcessStartInfo(isLibrary ? "dotnet" : program, isLibrary ? [program, .. serve] : serve)
-            {
-                UseShellExecute = false,
-                RedirectStandardError = true,
-                RedirectStandardOutput = true,
-            }
-        )!;
-        served.ErrorDataReceived += (_, _) => { };
-        served.OutputDataReceived += (_, _) => { };
-        served.BeginErrorReadLine();
-        served.BeginOutputReadLine();
+        using Process served = Start(folder, program, out string address);
         try
         {
             using var client = new HttpClient(
@@ -151,7 +133,32 @@ internal static class PageBench
 
     private sealed record Page(string Name, Func<int, string> Path, Func<int, long>? Query);
 
-    private static async Task FirstAnswer(HttpClient client, Process served)
+    /// <summary>Starts the program, which serves the folder at the address.</summary>
+    internal static Process Start(string folder, string? program, out string address)
+    {
+        int port = Free();
+        address = $"http://127.0.0.1:{port}";
+        program ??= Path.GetFullPath(
+            Path.Combine(AppContext.BaseDirectory, "..", "..", "Jumpwright.App", "release", "Jumpwright.App.dll")
+        );
+        bool isLibrary = program.EndsWith(".dll", StringComparison.OrdinalIgnoreCase);
+        string[] serve = ["serve", folder, "--from", "2027-01-04", "--port", $"{port}"];
+        Process served = Process.Start(
+            new ProcessStartInfo(isLibrary ? "dotnet" : program, isLibrary ? [program, .. serve] : serve)
+            {
+                UseShellExecute = false,
+                RedirectStandardError = true,
+                RedirectStandardOutput = true,
+            }
+        )!;
+        served.ErrorDataReceived += (_, _) => { };
+        served.OutputDataReceived += (_, _) => { };
+        served.BeginErrorReadLine();
+        served.BeginOutputReadLine();
+        return served;
+    }
+
+    internal static async Task FirstAnswer(HttpClient client, Process served)
     {
         while (true)
         {
@@ -171,7 +178,7 @@ internal static class PageBench
     }
 
     /// <summary>Processor time of the program so far, s: what other work on the machine does not change.</summary>
-    private static double Worked(Process served)
+    internal static double Worked(Process served)
     {
         served.Refresh();
         return served.TotalProcessorTime.TotalSeconds;
@@ -290,7 +297,7 @@ internal static class PageBench
         return sorted[Math.Clamp((int)Math.Ceiling(share * sorted.Length) - 1, 0, sorted.Length - 1)];
     }
 
-    private static string Load() =>
+    internal static string Load() =>
         File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "unknown";
 
     private static int Free()

@@ -9,6 +9,7 @@ internal static class Program
         make FOLDER [--athletes N] [--trials N]                a squad folder with its store: invented names, measured patterns
         run  FOLDER [--requests N] [--at-once N] [--plan yes] [--program PATH]  start the program, ask for every page, print the table
         stages FOLDER [--athletes N]                           processor time of what stands behind a page
+        first FOLDER [--times N] [--program PATH]              start the program, wait for its first page, several times
         start FOLDER                                           processor time of each step to the first page
         """;
 
@@ -37,6 +38,9 @@ internal static class Program
                 return 0;
             case ["stages", var folder, ..]:
                 StageBench.Run(folder, asked.Number("--athletes", 40), Console.Out);
+                return 0;
+            case ["first", var folder, ..]:
+                await FirstBench.Run(folder, asked.Word("--program"), asked.Number("--times", 5), Console.Out);
                 return 0;
             case ["start", var folder, ..]:
                 await StartBench.Run(folder, Console.Out);

@@ -4,7 +4,9 @@ using System.Runtime;
 using Jumpwright.App.Commands;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
+using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Storage.Stores;
 using Microsoft.AspNetCore.Builder;
 
 namespace Jumpwright.Pages.Bench;
@@ -21,8 +23,23 @@ internal static class StartBench
         to.WriteLine("|---|---|---|---|");
         using Terminal terminal = Terminal.OfThisProcess();
         await Time("command line", to, () => Task.FromResult(CommandLine.Root(terminal).Parse(["serve", folder])));
+        await Time("the exercises", to, () => Task.Run(() => Catalogue.Standard));
+        string file = Path.Combine(folder, OpenedSquad.StoreInFolder);
+        using (
+            Store store = await Time(
+                "open the store",
+                to,
+                () => Task.Run(() => Store.Open(file, TimeProvider.System).Require())
+            )
+        )
+        {
+            await Time("are its tables the folder's", to, () => Task.Run(() => store.KnowsTablesOf(folder)));
+            await Time("read its outline", to, () => Task.Run(() => store.Outline()));
+            await Time("read its journal", to, () => Task.Run(() => store.Journal()));
+        }
+
         OpenedSquad opened = await Time(
-            "open the squad",
+            "open the squad, once more",
             to,
             () => Task.Run(() => OpenedSquad.AtOnce(folder, null, CancellationToken.None).Require())
         );

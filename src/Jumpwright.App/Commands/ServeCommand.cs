@@ -83,11 +83,12 @@ internal sealed class ServeCommand : ITaughtCommand
                     );
                 }
 
+                Task<WebApplicationBuilder> prepared = Task.Run(Site.PrepareForFirst, cancel);
                 OpenedSquad opened = await SquadArgument.OpenAtOnce(terminal, path, cancel);
                 using var desk = new FrontDesk(opened, parsed.GetValue(on), parsed.GetValue(weeks));
                 desk.Begin();
                 Sharing.Sharing? sharing = parsed.GetValue(share) ? Share(path, parsed.GetValue(sharePort)) : null;
-                await Serve(terminal, desk, parsed.GetValue(port), cancel, sharing);
+                await Serve(terminal, desk, parsed.GetValue(port), cancel, sharing, await prepared);
                 return ExitCodes.Done;
             }
         );
@@ -121,10 +122,11 @@ internal sealed class ServeCommand : ITaughtCommand
         FrontDesk desk,
         int port,
         CancellationToken cancel,
-        Sharing.Sharing? sharing = null
+        Sharing.Sharing? sharing = null,
+        WebApplicationBuilder? prepared = null
     )
     {
-        await using WebApplication site = Site.Build(desk, port, sharing);
+        await using WebApplication site = Site.Build(desk, port, sharing, prepared: prepared);
         try
         {
             await site.StartAsync(cancel);

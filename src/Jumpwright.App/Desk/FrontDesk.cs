@@ -436,7 +436,7 @@ public sealed class FrontDesk : IDisposable
     }
 
     /// <summary>
-    /// Reads everybody's trials and works their leaves out, one after the other, so that whoever opens a page later does not
+    /// Reads everybody's trials and works their leaves out, so that whoever opens a page later does not
     /// wait; a page that comes before takes what it needs itself. Then the recordings are looked through where they were not yet.
     /// The squad's trends need everybody, so they come last.
     /// </summary>
@@ -444,11 +444,15 @@ public sealed class FrontDesk : IDisposable
     {
         try
         {
-            foreach (AthleteLeaf leaf in Book.Leaves)
-            {
-                _closing.Token.ThrowIfCancellationRequested();
-                leaf.WorkOut();
-            }
+            Parallel.ForEach(
+                Book.Leaves,
+                new ParallelOptions
+                {
+                    CancellationToken = _closing.Token,
+                    MaxDegreeOfParallelism = Math.Clamp(Environment.ProcessorCount, 1, 2),
+                },
+                leaf => leaf.WorkOut()
+            );
 
             // The first page goes before what nobody waits for yet.
             _shown.Task.Wait(LongestBeforeAPage, _closing.Token);

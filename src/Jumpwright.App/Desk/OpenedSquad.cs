@@ -91,6 +91,8 @@ public sealed class OpenedSquad : IDisposable
     )
     {
         string inside = Path.Combine(path, StoreInFolder);
+        // Read on another core meanwhile: whoever asks first below waits for the rest of it only.
+        _ = Task.Run(() => Catalogue.Standard, cancel);
         return Directory.Exists(path) && File.Exists(inside)
             ? Store
                 .Open(inside, TimeProvider.System)

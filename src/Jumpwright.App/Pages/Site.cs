@@ -15,12 +15,8 @@ internal static class Site
 {
     private const string FromOutside = "jumpwright-from-outside";
 
-    /// <summary>Builds the site; the caller starts and stops it.</summary>
-    /// <param name="desk">What the pages work on.</param>
-    /// <param name="port">Port on 127.0.0.1; 0 takes any that is free.</param>
-    /// <param name="sharing">How other devices are let in; null leaves the pages to this machine alone.</param>
-    /// <param name="clock">Tells for how long nobody touched a device; null takes the system's.</param>
-    public static WebApplication Build(FrontDesk desk, int port, Sharing.Sharing? sharing = null, IClock? clock = null)
+    /// <summary>What a site stands on and no squad is needed for, so that a start can make it while the squad is read.</summary>
+    public static WebApplicationBuilder Prepare()
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(
             new WebApplicationOptions
@@ -30,6 +26,37 @@ internal static class Site
                 ApplicationName = typeof(Site).Assembly.GetName().Name,
             }
         );
+        builder.Logging.ClearProviders();
+        builder.Services.AddOpenApi(ApiRoutes.Describe);
+        return builder;
+    }
+
+    /// <summary>
+    /// The same, with what the first page runs through run once: on a second core, while the squad is read, it costs no time.
+    /// </summary>
+    public static async Task<WebApplicationBuilder> PrepareForFirst()
+    {
+        WebApplicationBuilder builder = Prepare();
+        await using ServiceProvider none = new ServiceCollection().BuildServiceProvider();
+        using MemoryStream page = await PageWriting.Of<LockPage>(none, new { Next = "/" });
+        return builder;
+    }
+
+    /// <summary>Builds the site; the caller starts and stops it.</summary>
+    /// <param name="desk">What the pages work on.</param>
+    /// <param name="port">Port on 127.0.0.1; 0 takes any that is free.</param>
+    /// <param name="sharing">How other devices are let in; null leaves the pages to this machine alone.</param>
+    /// <param name="clock">Tells for how long nobody touched a device; null takes the system's.</param>
+    /// <param name="prepared">What <see cref="Prepare"/> made, for this site alone; null makes it now.</param>
+    public static WebApplication Build(
+        FrontDesk desk,
+        int port,
+        Sharing.Sharing? sharing = null,
+        IClock? clock = null,
+        WebApplicationBuilder? prepared = null
+    )
+    {
+        WebApplicationBuilder builder = prepared ?? Prepare();
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -55,9 +82,6 @@ internal static class Site
                 );
             }
         });
-        builder.Logging.ClearProviders();
-        builder.Services.AddRazorComponents();
-        builder.Services.AddOpenApi(ApiRoutes.Describe);
         WebApplication app = builder.Build();
         ShareGuard? outside = sharing is null ? null : new ShareGuard(sharing.Door);
         app.Use(

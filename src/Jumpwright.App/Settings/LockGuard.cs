@@ -1,7 +1,6 @@
 using Jumpwright.App.Pages;
 using Jumpwright.App.Pages.Routes;
 using Jumpwright.App.Sharing;
-using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Jumpwright.App.Settings;
 
@@ -50,10 +49,10 @@ internal sealed class LockGuard(IdleLock idle)
         bool page =
             Guard.IsRead(context.Request.Method) && context.Request.Headers.Accept.ToString().Contains("text/html");
         IResult answer = page
-            ? new RazorComponentResult<LockPage>(new { Next = path.Value + context.Request.QueryString })
-            {
-                StatusCode = StatusCodes.Status423Locked,
-            }
+            ? Answers.Page<LockPage>(
+                new { Next = path.Value + context.Request.QueryString },
+                StatusCodes.Status423Locked
+            )
             : Answers.Refused("Locked: open a page and type the word.", StatusCodes.Status423Locked);
         await answer.ExecuteAsync(context);
     }

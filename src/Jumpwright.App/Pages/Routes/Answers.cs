@@ -1,6 +1,5 @@
 using Jumpwright.App.Desk;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -11,14 +10,14 @@ internal static class Answers
     public const int MostBytes = 64 * 1024;
 
     public static IResult NotFound(Workbook book) =>
-        new RazorComponentResult<NotFoundPage>(new { Book = book }) { StatusCode = StatusCodes.Status404NotFound };
+        Page<NotFoundPage>(new { Book = book }, StatusCodes.Status404NotFound);
 
     /// <summary>
     /// A page. Routes give this and not the result's own type, because what binds routes when the program is compiled is made
     /// before the pages are.
     /// </summary>
     public static IResult Page<TPage>(object? parameters = null, int status = StatusCodes.Status200OK)
-        where TPage : IComponent => new RazorComponentResult<TPage>(parameters ?? new { }) { StatusCode = status };
+        where TPage : IComponent => new PageResult<TPage>(parameters, status);
 
     /// <summary>A sentence why something was not done.</summary>
     public static IResult Refused(string sentence, int status = StatusCodes.Status409Conflict) =>
