@@ -89,6 +89,11 @@ internal static class LeftOut
                 .ToList();
             free |= broken.Count == 0;
             sentences.AddRange(broken);
+            if (free && sentences.Count > 0)
+            {
+                // Two sentences are said, and there is no better first one.
+                break;
+            }
         }
 
         return

@@ -12,6 +12,10 @@ namespace Jumpwright.Planning;
 /// </summary>
 internal sealed class SquadModel
 {
+    private readonly ILookup<string, Choice> _byAthlete;
+    private readonly ILookup<(string Who, string Slot), Choice> _bySession;
+    private readonly Dictionary<(string Who, string Slot, string Exercise), Choice> _byName = [];
+
     private SquadModel(PlanRequest request, Asked asked, Scope scope)
     {
         Request = request;
@@ -19,19 +23,26 @@ internal sealed class SquadModel
         Scope = scope;
         Slots = [.. request.Slots.OrderBy(s => s.StartUtc).ThenBy(s => s.Id, StringComparer.Ordinal)];
         Athletes = [.. (scope.Only ?? request.Athletes).OrderBy(a => a.Athlete.Id, StringComparer.Ordinal)];
-        var bySlot = Slots.ToDictionary(s => s.Id, StringComparer.Ordinal);
+        var bySlot = Slots
+            .Select((s, i) => (Slot: s, Index: i))
+            .ToDictionary(s => s.Slot.Id, StringComparer.Ordinal);
         Choices =
         [
             .. from who in Athletes
             from menu in who.Menu
             let slot = bySlot.GetValueOrDefault(menu.SessionId)
             let exercise = request.Catalogue.Find(menu.ExerciseId)
-            where slot is not null && exercise is not null
-            orderby Slots.IndexOf(slot), menu.ExerciseId
-            select new Choice(who, slot, menu, exercise, Model),
+            where slot.Slot is not null && exercise is not null
+            orderby slot.Index, menu.ExerciseId
+            select new Choice(who, slot.Slot, menu, exercise, Model),
         ];
-        ByAthlete = Choices.ToLookup(c => c.Who);
-        BySession = Choices.ToLookup(c => (c.Who, c.Slot));
+        // By id: to compare requests of athletes by all they hold would take longer than the model.
+        _byAthlete = Choices.ToLookup(c => c.Who.Athlete.Id, StringComparer.Ordinal);
+        _bySession = Choices.ToLookup(c => (c.Who.Athlete.Id, c.Slot.Id));
+        foreach (Choice choice in Choices)
+        {
+            _byName.TryAdd((choice.Who.Athlete.Id, choice.Slot.Id, choice.Menu.ExerciseId), choice);
+        }
     }
 
     public CpModel Model { get; } = new();
@@ -41,8 +52,15 @@ internal sealed class SquadModel
     public ImmutableArray<SessionSlot> Slots { get; }
     public ImmutableArray<AthleteRequest> Athletes { get; }
     public ImmutableArray<Choice> Choices { get; }
-    public ILookup<AthleteRequest, Choice> ByAthlete { get; }
-    public ILookup<(AthleteRequest Who, SessionSlot Slot), Choice> BySession { get; }
+
+    /// <summary>What an athlete may do.</summary>
+    public IEnumerable<Choice> ByAthlete(AthleteRequest who) => _byAthlete[who.Athlete.Id];
+
+    /// <summary>What an athlete may do in a session.</summary>
+    public IEnumerable<Choice> In(AthleteRequest who, SessionSlot slot) => _bySession[(who.Athlete.Id, slot.Id)];
+
+    /// <summary>The same of everybody and every session that has any.</summary>
+    public IEnumerable<IEnumerable<Choice>> InEach => _bySession;
 
     /// <summary>The kit and session of each row that limits kit, by the row's index.</summary>
     public Dictionary<int, (string Kit, string Session)> KitRows { get; } = [];
@@ -89,9 +107,7 @@ internal sealed class SquadModel
 
     /// <summary>The entry of that athlete, session and exercise, or null.</summary>
     public Choice? Find(string athleteId, string sessionId, string exerciseId) =>
-        Choices.FirstOrDefault(c =>
-            c.Who.Athlete.Id == athleteId && c.Slot.Id == sessionId && c.Menu.ExerciseId == exerciseId
-        );
+        _byName.GetValueOrDefault((athleteId, sessionId, exerciseId));
 
     /// <summary>True when the athlete is in the model's scope.</summary>
     public bool Has(string athleteId) => Athletes.Any(a => a.Athlete.Id == athleteId);

@@ -12,7 +12,7 @@ internal static class ContactRows
         {
             foreach (SessionSlot slot in squad.Slots)
             {
-                var here = squad.BySession[(who, slot)].ToList();
+                var here = squad.In(who, slot).ToList();
                 AtMost(
                     squad,
                     here,
@@ -31,7 +31,7 @@ internal static class ContactRows
                 );
             }
 
-            foreach (var week in squad.ByAthlete[who].GroupBy(c => PlanRequest.WeekOf(c.Slot.Date)))
+            foreach (var week in squad.ByAthlete(who).GroupBy(c => PlanRequest.WeekOf(c.Slot.Date)))
             {
                 AtMost(
                     squad,

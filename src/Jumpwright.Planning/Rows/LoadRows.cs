@@ -25,7 +25,7 @@ internal static class LoadRows
 
     private static void AddCap(SquadModel squad, AthleteRequest who, LoadCap cap)
     {
-        var counted = squad.ByAthlete[who].Where(c => cap.SessionIds.Contains(c.Slot.Id)).ToList();
+        var counted = squad.ByAthlete(who).Where(c => cap.SessionIds.Contains(c.Slot.Id)).ToList();
         if (
             counted.Sum(c => Each(c, cap.Tissue) * c.Menu.Dose.SetsMax) <= cap.AtMost
             || !squad.Asked.ForLimit(
@@ -49,7 +49,7 @@ internal static class LoadRows
 
     private static void AddGrowth(SquadModel squad, AthleteRequest who, LoadGrowth growth)
     {
-        var later = squad.ByAthlete[who].Where(c => growth.Later.Contains(c.Slot.Id)).ToList();
+        var later = squad.ByAthlete(who).Where(c => growth.Later.Contains(c.Slot.Id)).ToList();
         if (
             later.Sum(c => Each(c, growth.Tissue) * c.Menu.Dose.SetsMax) <= growth.Step
             || !squad.Asked.ForLimit(
@@ -68,7 +68,7 @@ internal static class LoadRows
             choice.AddTo(sum, 100L * Each(choice, growth.Tissue));
         }
 
-        foreach (Choice choice in squad.ByAthlete[who].Where(c => growth.Earlier.Contains(c.Slot.Id)))
+        foreach (Choice choice in squad.ByAthlete(who).Where(c => growth.Earlier.Contains(c.Slot.Id)))
         {
             choice.AddTo(sum, -(100L + growth.Percent) * Each(choice, growth.Tissue));
         }

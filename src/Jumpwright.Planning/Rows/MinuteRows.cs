@@ -13,7 +13,7 @@ internal static class MinuteRows
             foreach (SessionSlot slot in squad.Slots)
             {
                 int limit = squad.Request.WorkSeconds(slot);
-                var here = squad.BySession[(who, slot)].ToList();
+                var here = squad.In(who, slot).ToList();
                 if (
                     here.Count == 0
                     || !squad.Asked.ForLimit(

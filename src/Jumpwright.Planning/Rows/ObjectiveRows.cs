@@ -95,7 +95,7 @@ internal static class ObjectiveRows
     private static void AddGoal(SquadModel squad, AthleteRequest who, QualityGoal goal, LinearExprBuilder sum)
     {
         var training = squad
-            .ByAthlete[who]
+            .ByAthlete(who)
             .Where(c =>
                 PlanRequest.WeekOf(c.Slot.Date) == goal.WeekOf
                 && squad.Request.Trains(c.Menu.ExerciseId) == goal.Quality

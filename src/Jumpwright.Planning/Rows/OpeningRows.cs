@@ -26,7 +26,7 @@ internal static class OpeningRows
                 BoolVar[] before =
                 [
                     .. squad
-                        .ByAthlete[choice.Who]
+                        .ByAthlete(choice.Who)
                         .Where(c => c.Exercise.Id == opening.ExerciseId && c.Slot.Date < choice.Slot.Date)
                         .Select(c => c.Done),
                 ];

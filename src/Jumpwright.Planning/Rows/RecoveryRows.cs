@@ -24,7 +24,7 @@ internal static class RecoveryRows
     {
         foreach (RecentWork recent in who.Recent.Where(r => r.Tissue == tissue))
         {
-            foreach (Choice choice in squad.ByAthlete[who])
+            foreach (Choice choice in squad.ByAthlete(who))
             {
                 if (
                     OrderOfWork.RecoveryHoursOf(choice.Exercise, tissue) > 0
@@ -45,7 +45,7 @@ internal static class RecoveryRows
     private static void AddBetween(SquadModel squad, AthleteRequest who, Tissue tissue)
     {
         var demanding = squad
-            .ByAthlete[who]
+            .ByAthlete(who)
             .Select(c => (Choice: c, Hours: OrderOfWork.RecoveryHoursOf(c.Exercise, tissue)))
             .Where(d => d.Hours > 0)
             .ToList();

@@ -12,7 +12,7 @@ internal static class SessionShapeRows
         {
             foreach (SessionSlot slot in squad.Slots)
             {
-                var here = squad.BySession[(who, slot)].ToList();
+                var here = squad.In(who, slot).ToList();
                 if (here.Count > 0)
                 {
                     AddAtMost(squad, who, slot, here);

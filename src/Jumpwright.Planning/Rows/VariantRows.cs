@@ -8,9 +8,10 @@ internal static class VariantRows
 {
     public static void Add(SquadModel squad)
     {
-        foreach (var session in squad.BySession)
+        foreach (var session in squad.InEach)
         {
-            (AthleteRequest who, SessionSlot slot) = session.Key;
+            AthleteRequest who = session.First().Who;
+            SessionSlot slot = session.First().Slot;
             var families =
                 from choice in session
                 let key = Variants.KeyOf(choice.Exercise, choice.Menu.Dose.DropHeightM)

@@ -7,6 +7,9 @@ namespace Jumpwright.Exercises;
 /// <summary>One exercise of the catalogue, as its data file says.</summary>
 public sealed record Exercise
 {
+    private readonly int _topTier;
+    private readonly int _mostHours;
+
     public required string Id { get; init; }
     public required string Name { get; init; }
     public required Stage Stage { get; init; }
@@ -41,7 +44,18 @@ public sealed record Exercise
     public required double MinutesPerSet { get; init; }
 
     /// <summary>Demand tier of one contact (or one lift) on one leg's tissue, 0 (none) to 3 (top); docs/catalogue.md says what a tier means.</summary>
-    public required ImmutableDictionary<Tissue, int> Demand { get; init; }
+    public required ImmutableDictionary<Tissue, int> Demand
+    {
+        get;
+        init
+        {
+            field = value;
+            _topTier = value.IsEmpty ? 0 : value.Values.Max();
+        }
+    }
+
+    /// <summary>The highest tier it asks of any tissue.</summary>
+    public int TopTier => _topTier;
 
     /// <summary>Numbers behind the tiers, where there are any.</summary>
     public ImmutableArray<DemandValue> DemandValues { get; init; } = [];
@@ -50,7 +64,18 @@ public sealed record Exercise
     public required string DemandBasis { get; init; }
 
     /// <summary>Hours from the end of a session with this exercise to the start of the next that works the tissue hard again.</summary>
-    public required ImmutableDictionary<Tissue, int> RecoveryHours { get; init; }
+    public required ImmutableDictionary<Tissue, int> RecoveryHours
+    {
+        get;
+        init
+        {
+            field = value;
+            _mostHours = value.IsEmpty ? 0 : value.Values.Max();
+        }
+    }
+
+    /// <summary>The longest recovery it asks for any tissue, h.</summary>
+    public int MostRecoveryHours => _mostHours;
 
     /// <summary>Qualities it trains, the first most.</summary>
     public required ImmutableArray<Athletes.Quality> Trains { get; init; }
@@ -99,7 +124,7 @@ public sealed record Exercise
 
     /// <summary>Top tier on any tissue, or a drop of 0.30 m or more (<c>common practice</c>).</summary>
     public bool IsHighIntensityAt(double? dropHeightM) =>
-        Demand.Values.Any(tier => tier >= 3) || (dropHeightM is { } h && h >= 0.30 - 1e-9);
+        TopTier >= 3 || (dropHeightM is { } h && h >= 0.30 - 1e-9);
 
     /// <summary>High intensity at the lowest height it is done from, and so at every one.</summary>
     public bool IsHighIntensity => IsHighIntensityAt(DropRangeM?.MinM);

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using Jumpwright.Athletes;
 using Jumpwright.Safety;
 using NodaTime;
@@ -25,6 +27,9 @@ public sealed record AthleteRequest(
     ImmutableArray<Unmet> Unmet
 )
 {
+    /// <summary>Menus by session and exercise, kept as long as the menu is: limits ask for entries by the hundred thousand.</summary>
+    private static readonly ConditionalWeakTable<MenuItem[], Dictionary<(string, string), MenuItem>> MenuIndex = [];
+
     /// <summary>Variants of one exercise in a session, as <see cref="Variants"/> counts them.</summary>
     public int VariantsPerSessionAtMost { get; init; } = 1;
 
@@ -54,7 +59,23 @@ public sealed record AthleteRequest(
 
     /// <summary>The menu's entry for an exercise in a session, or null when it is not open there.</summary>
     public MenuItem? OnMenu(string sessionId, string exerciseId) =>
-        Menu.FirstOrDefault(m => m.SessionId == sessionId && m.ExerciseId == exerciseId);
+        Menu.IsDefaultOrEmpty
+            ? null
+            : MenuIndex
+                .GetValue(ImmutableCollectionsMarshal.AsArray(Menu)!, Index)
+                .GetValueOrDefault((sessionId, exerciseId));
+
+    private static Dictionary<(string, string), MenuItem> Index(MenuItem[] menu)
+    {
+        Dictionary<(string, string), MenuItem> index = new(menu.Length);
+        foreach (MenuItem item in menu)
+        {
+            // The first of a name counts.
+            index.TryAdd((item.SessionId, item.ExerciseId), item);
+        }
+
+        return index;
+    }
 
     /// <summary>Safety's rulings of that day.</summary>
     public ImmutableArray<Ruling> RulingsOn(LocalDate day) => RulingsByDay.GetValueOrDefault(day, []);

@@ -12,8 +12,8 @@ public static class OrderOfWork
     /// <summary>Landing and low ankle work that needs no recovery: what a session begins with.</summary>
     public static bool IsLow(Exercise exercise) =>
         exercise.Stage is Stage.Landing or Stage.AnkleStiffness
-        && exercise.RecoveryHours.Values.All(hours => hours == 0)
-        && exercise.Demand.Values.All(tier => tier < 3);
+        && exercise.MostRecoveryHours == 0
+        && exercise.TopTier < 3;
 
     /// <summary>0 low work, 1 what must be done fresh (shock, run-ups, anything of high intensity), 2 the rest.</summary>
     public static int PhaseOf(Exercise exercise, double? dropHeightM)
@@ -27,7 +27,7 @@ public static class OrderOfWork
     }
 
     /// <summary>True when the exercise asks the top tier of some tissue.</summary>
-    public static bool IsTopTier(Exercise exercise) => exercise.Demand.Values.Any(tier => tier >= 3);
+    public static bool IsTopTier(Exercise exercise) => exercise.TopTier >= 3;
 
     /// <summary>Hours of recovery that the exercise asks for a tissue; above 0 it counts as demanding for it.</summary>
     public static int RecoveryHoursOf(Exercise exercise, Tissue tissue) =>

@@ -13,12 +13,11 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
 
     public override IEnumerable<Breach> Check(Plan plan, PlanRequest request)
     {
-        var items = Reading.Items(plan, request).ToLookup(i => i.Who.Athlete.Id, StringComparer.Ordinal);
         foreach (AthleteRequest who in request.Athletes)
         {
             foreach (LoadCap cap in who.Caps.Where(c => c.LimitId == id))
             {
-                int load = LoadOf(items[who.Athlete.Id], cap.SessionIds, cap.Tissue);
+                int load = LoadOf(Reading.ItemsOf(who, plan, request), cap.SessionIds, cap.Tissue);
                 if (load > cap.AtMost)
                 {
                     yield return new(
@@ -34,12 +33,10 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
         }
     }
 
-    public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request)
-    {
-        var items = Reading.Items(plan, request).ToLookup(i => i.Who.Athlete.Id, StringComparer.Ordinal);
-        return from who in request.Athletes
+    public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>
+        from who in request.Athletes
             from cap in who.Caps.Where(c => c.LimitId == id)
-            let load = LoadOf(items[who.Athlete.Id], cap.SessionIds, cap.Tissue)
+            let load = LoadOf(Reading.ItemsOf(who, plan, request), cap.SessionIds, cap.Tissue)
             select new LimitReading(
                 cap.Tissue is { } t ? $"{id}-{t.ToString().ToLowerInvariant()}" : id,
                 who.Athlete.Id,
@@ -51,7 +48,6 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
                 load,
                 cap.SessionIds[0]
             );
-    }
 
     internal static int LoadOf(
         IEnumerable<(SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> items,

@@ -10,14 +10,13 @@ public sealed class OpensInOrder : Limit
 
     public override IEnumerable<Breach> Check(Plan plan, PlanRequest request)
     {
-        var items = Reading.Items(plan, request).ToLookup(i => i.Who.Athlete.Id, StringComparer.Ordinal);
-        foreach (var (slot, who, _, exercise) in items.SelectMany(i => i))
+        foreach (var (slot, who, _, exercise) in Reading.Items(plan, request))
         {
             foreach (Opening opening in who.OnMenu(slot.Id, exercise.Id)?.After ?? [])
             {
                 int before = Reading
-                    .Items(plan, request)
-                    .Count(i => i.Who == who && i.Exercise.Id == opening.ExerciseId && i.Slot.Date < slot.Date);
+                    .ItemsOf(who, plan, request)
+                    .Count(i => i.Exercise.Id == opening.ExerciseId && i.Slot.Date < slot.Date);
                 if (before < opening.Sessions)
                 {
                     yield return new(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Jumpwright.Exercises;
 
 namespace Jumpwright.Plans.Rules;
@@ -6,34 +7,96 @@ namespace Jumpwright.Plans.Rules;
 /// <summary>Walks a finished plan beside its request. What the request does not know is left to <see cref="OnTheMenu"/>.</summary>
 internal static class Reading
 {
-    public static IEnumerable<(SessionSlot Slot, AthleteRequest Who, ImmutableArray<PlannedItem> Items)> Sessions(
+    /// <summary>The last walk of each plan, kept as long as the plan is: every limit asks for the same one.</summary>
+    private static readonly ConditionalWeakTable<Plan, Walk> Walks = [];
+
+    public static ImmutableArray<(
+        SessionSlot Slot,
+        AthleteRequest Who,
+        ImmutableArray<PlannedItem> Items
+    )> Sessions(Plan plan, PlanRequest request) => Of(plan, request).Sessions;
+
+    public static ImmutableArray<(
+        SessionSlot Slot,
+        AthleteRequest Who,
+        PlannedItem Item,
+        Exercise Exercise
+    )> Items(Plan plan, PlanRequest request) => Of(plan, request).Items;
+
+    /// <summary>The items of one athlete.</summary>
+    public static IEnumerable<(SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> ItemsOf(
+        AthleteRequest who,
         Plan plan,
         PlanRequest request
-    )
+    ) => Of(plan, request).ByAthlete[who.Athlete.Id];
+
+    private static Walk Of(Plan plan, PlanRequest request)
     {
-        // The first of a name counts, as everywhere; a dictionary, since squads of thirty over weeks are read often.
-        var slots = request.Slots.GroupBy(s => s.Id).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
-        var athletes = request
-            .Athletes.GroupBy(a => a.Athlete.Id)
-            .ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
-        return from session in plan.Sessions
-            let slot = slots.GetValueOrDefault(session.Slot.Id)
-            where slot is not null
-            from one in session.Athletes
-            let who = athletes.GetValueOrDefault(one.AthleteId)
-            where who is not null
-            select (slot, who, one.Items);
+        if (Walks.TryGetValue(plan, out Walk? last) && ReferenceEquals(last.Request, request))
+        {
+            return last;
+        }
+
+        Walk walk = new(plan, request);
+        Walks.AddOrUpdate(plan, walk);
+        return walk;
     }
 
-    public static IEnumerable<(SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> Items(
-        Plan plan,
-        PlanRequest request
-    ) =>
-        from session in Sessions(plan, request)
-        from item in session.Items
-        let exercise = request.Catalogue.Find(item.Dose.ExerciseId)
-        where exercise is not null
-        select (session.Slot, session.Who, item, exercise);
+    private sealed class Walk
+    {
+        public Walk(Plan plan, PlanRequest request)
+        {
+            Request = request;
+            // The first of a name counts, as everywhere.
+            Dictionary<string, SessionSlot> slots = new(StringComparer.Ordinal);
+            foreach (SessionSlot slot in request.Slots)
+            {
+                slots.TryAdd(slot.Id, slot);
+            }
+
+            Dictionary<string, AthleteRequest> athletes = new(StringComparer.Ordinal);
+            foreach (AthleteRequest who in request.Athletes)
+            {
+                athletes.TryAdd(who.Athlete.Id, who);
+            }
+
+            Sessions =
+            [
+                .. from session in plan.Sessions
+                let slot = slots.GetValueOrDefault(session.Slot.Id)
+                where slot is not null
+                from one in session.Athletes
+                let who = athletes.GetValueOrDefault(one.AthleteId)
+                where who is not null
+                select (slot, who, one.Items),
+            ];
+            Items =
+            [
+                .. from session in Sessions
+                from item in session.Items
+                let exercise = request.Catalogue.Find(item.Dose.ExerciseId)
+                where exercise is not null
+                select (session.Slot, session.Who, item, exercise),
+            ];
+            ByAthlete = Items.ToLookup(i => i.Who.Athlete.Id, StringComparer.Ordinal);
+        }
+
+        public PlanRequest Request { get; }
+
+        public ImmutableArray<(SessionSlot Slot, AthleteRequest Who, ImmutableArray<PlannedItem> Items)> Sessions { get; }
+
+        public ImmutableArray<(
+            SessionSlot Slot,
+            AthleteRequest Who,
+            PlannedItem Item,
+            Exercise Exercise
+        )> Items { get; }
+
+        public ILookup<string, (SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> ByAthlete
+        {
+            get;
+        }
+    }
 
     /// <summary>A reading of an at-most limit from values that each belong to a place.</summary>
     public static LimitReading AtMost(

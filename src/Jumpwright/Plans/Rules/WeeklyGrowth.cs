@@ -9,13 +9,12 @@ public sealed class WeeklyGrowth : Limit
 
     public override IEnumerable<Breach> Check(Plan plan, PlanRequest request)
     {
-        var items = Reading.Items(plan, request).ToLookup(i => i.Who.Athlete.Id, StringComparer.Ordinal);
         foreach (AthleteRequest who in request.Athletes)
         {
             foreach (LoadGrowth growth in who.Growths)
             {
-                long earlier = LoadCaps.LoadOf(items[who.Athlete.Id], growth.Earlier, growth.Tissue);
-                long later = LoadCaps.LoadOf(items[who.Athlete.Id], growth.Later, growth.Tissue);
+                long earlier = LoadCaps.LoadOf(Reading.ItemsOf(who, plan, request), growth.Earlier, growth.Tissue);
+                long later = LoadCaps.LoadOf(Reading.ItemsOf(who, plan, request), growth.Later, growth.Tissue);
                 long over = (100 * later) - ((100 + growth.Percent) * earlier) - (100L * growth.Step);
                 if (over > 0)
                 {
