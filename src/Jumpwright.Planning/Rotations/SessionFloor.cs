@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.Intrinsics;
 
 namespace Jumpwright.Planning.Rotations;
 
@@ -32,12 +33,11 @@ internal sealed class SessionFloor
     public SessionFloor(Gym gym, IReadOnlyList<string> kits, int needMost, int athletes)
     {
         _gym = gym;
+        // Whole words of 64 s, and one more.
+        int words = (gym.Closes / 64) + 2;
         _most = [.. kits.Select(gym.CountOf)];
-        _inUse = [.. kits.Select(_ => new short[gym.Closes + 1])];
-        _full =
-        [
-            .. kits.Select(_ => Enumerable.Range(0, needMost).Select(_ => new ulong[(gym.Closes / 64) + 2]).ToArray()),
-        ];
+        _inUse = [.. kits.Select(_ => new short[64 * words])];
+        _full = [.. kits.Select(_ => Enumerable.Range(0, needMost).Select(_ => new ulong[words]).ToArray())];
         for (int kit = 0; kit < _most.Length; kit++)
         {
             Mark(kit, 0, gym.Closes);
@@ -224,28 +224,49 @@ internal sealed class SessionFloor
             int start = _starts[athlete][b];
             foreach ((int kit, int count) in blocks[b].Kit)
             {
-                short[] inUse = _inUse[kit];
-                for (int t = start; t < start + blocks[b].Seconds; t++)
-                {
-                    inUse[t] += (short)(sign * count);
-                }
-
+                Add(_inUse[kit].AsSpan(start, blocks[b].Seconds), (short)(sign * count));
                 Mark(kit, start, start + blocks[b].Seconds);
             }
         }
     }
 
+    private static void Add(Span<short> inUse, short count)
+    {
+        int t = 0;
+        var each = Vector256.Create(count);
+        for (; t + Vector256<short>.Count <= inUse.Length; t += Vector256<short>.Count)
+        {
+            Span<short> some = inUse.Slice(t, Vector256<short>.Count);
+            (Vector256.Create((ReadOnlySpan<short>)some) + each).CopyTo(some);
+        }
+
+        for (; t < inUse.Length; t++)
+        {
+            inUse[t] += count;
+        }
+    }
+
+    /// <summary>For every number of pieces that may be needed: the seconds in which so many are not free, 64 to a word.</summary>
     private void Mark(int kit, int from, int until)
     {
-        short[] inUse = _inUse[kit];
-        for (int need = 1; need <= _full[kit].Length; need++)
+        int last = (until - 1) >> 6;
+        for (int word = from >> 6; word <= last; word++)
         {
-            ulong[] full = _full[kit][need - 1];
-            int room = _most[kit] - need;
-            for (int t = from; t < until; t++)
+            ReadOnlySpan<short> seconds = _inUse[kit].AsSpan(word << 6, 64);
+            for (int need = 1; need <= _full[kit].Length; need++)
             {
-                ulong bit = 1UL << (t & 63);
-                full[t >> 6] = inUse[t] > room ? full[t >> 6] | bit : full[t >> 6] & ~bit;
+                var room = Vector256.Create((short)(_most[kit] - need));
+                ulong full = 0;
+                for (int part = 0; part < 4; part++)
+                {
+                    Vector256<short> over = Vector256.GreaterThan(
+                        Vector256.Create(seconds.Slice(part << 4, Vector256<short>.Count)),
+                        room
+                    );
+                    full |= (ulong)Vector128.Narrow(over.GetLower(), over.GetUpper()).ExtractMostSignificantBits() << (part << 4);
+                }
+
+                _full[kit][need - 1][word] = full;
             }
         }
     }

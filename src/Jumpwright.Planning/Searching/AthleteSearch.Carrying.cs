@@ -102,7 +102,7 @@ internal sealed partial class AthleteSearch
             {
                 if (entry.Level[t] >= 0)
                 {
-                    _worked[entry.SlotIndex, t, entry.Level[t]] += once;
+                    _worked[At(entry.SlotIndex, t, entry.Level[t])] += once;
                 }
             }
         }

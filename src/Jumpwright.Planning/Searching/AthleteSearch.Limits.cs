@@ -102,11 +102,11 @@ internal sealed partial class AthleteSearch
                 }
 
                 long seconds = 3600L * _hours[entry.Level[t]];
-                for (int later = slot + 1; later < _slots && _gap[slot, later] < seconds; later++)
+                for (int later = slot + 1; later < _slots && _gap[(slot * _slots) + later] < seconds; later++)
                 {
                     for (int level = 0; level < _hours.Length; level++)
                     {
-                        if (_worked[later, t, level] > 0)
+                        if (_worked[At(later, t, level)] > 0)
                         {
                             return false;
                         }
@@ -115,7 +115,7 @@ internal sealed partial class AthleteSearch
 
                 for (int earlier = slot - 1; earlier >= 0; earlier--)
                 {
-                    long gap = _gap[earlier, slot];
+                    long gap = _gap[(earlier * _slots) + slot];
                     if (_hours.Length == 0 || gap >= 3600L * _hours[^1])
                     {
                         break;
@@ -123,7 +123,7 @@ internal sealed partial class AthleteSearch
 
                     for (int level = _hours.Length - 1; level >= 0 && gap < 3600L * _hours[level]; level--)
                     {
-                        if (_worked[earlier, t, level] > 0)
+                        if (_worked[At(earlier, t, level)] > 0)
                         {
                             return false;
                         }

@@ -28,9 +28,9 @@ internal sealed partial class AthleteSearch
     private readonly bool[] _lowOpen;
     private readonly int _least;
     private readonly int _most;
-    private readonly long[,] _gap;
+    private readonly long[] _gap;
     private readonly int[] _hours;
-    private readonly int[,,] _worked;
+    private readonly int[] _worked;
     private readonly ImmutableArray<int>[] _ofSlot;
     private readonly int[] _dayOf;
     private readonly Dictionary<string, int[]> _ofExercise;
@@ -109,12 +109,12 @@ internal sealed partial class AthleteSearch
                 .Distinct()
                 .Order(),
         ];
-        _gap = new long[_slots, _slots];
+        _gap = new long[_slots * _slots];
         for (int i = 0; i < _slots; i++)
         {
             for (int j = 0; j < _slots; j++)
             {
-                _gap[i, j] = (long)(slots[j].StartUtc - slots[i].EndUtc).TotalSeconds;
+                _gap[(i * _slots) + j] = (long)(slots[j].StartUtc - slots[i].EndUtc).TotalSeconds;
             }
         }
 
@@ -174,11 +174,14 @@ internal sealed partial class AthleteSearch
         _low = new int[_slots];
         _least = who.ExercisesPerSessionAtLeast;
         _most = who.ExercisesPerSessionAtMost;
-        _worked = new int[_slots, 4, Math.Max(1, _hours.Length)];
+        _worked = new int[_slots * 4 * Math.Max(1, _hours.Length)];
         _kitUse = new long[kit.Length];
         _kitMost = new long[kit.Length];
         _price = new long[_entries.Length];
     }
+
+    /// <summary>Where work on a tissue that needs so many hours is counted, in a session.</summary>
+    private int At(int slot, int tissue, int level) => (((slot * 4) + tissue) * _hours.Length) + level;
 
     public AthleteRequest Who { get; }
 
