@@ -23,9 +23,7 @@ internal sealed class SquadModel
         Scope = scope;
         Slots = [.. request.Slots.OrderBy(s => s.StartUtc).ThenBy(s => s.Id, StringComparer.Ordinal)];
         Athletes = [.. (scope.Only ?? request.Athletes).OrderBy(a => a.Athlete.Id, StringComparer.Ordinal)];
-        var bySlot = Slots
-            .Select((s, i) => (Slot: s, Index: i))
-            .ToDictionary(s => s.Slot.Id, StringComparer.Ordinal);
+        var bySlot = Slots.Select((s, i) => (Slot: s, Index: i)).ToDictionary(s => s.Slot.Id, StringComparer.Ordinal);
         Choices =
         [
             .. from who in Athletes

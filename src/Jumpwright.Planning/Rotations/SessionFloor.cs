@@ -263,7 +263,9 @@ internal sealed class SessionFloor
                         Vector256.Create(seconds.Slice(part << 4, Vector256<short>.Count)),
                         room
                     );
-                    full |= (ulong)Vector128.Narrow(over.GetLower(), over.GetUpper()).ExtractMostSignificantBits() << (part << 4);
+                    full |=
+                        (ulong)Vector128.Narrow(over.GetLower(), over.GetUpper()).ExtractMostSignificantBits()
+                        << (part << 4);
                 }
 
                 _full[kit][need - 1][word] = full;

@@ -123,8 +123,7 @@ public sealed record Exercise
     public required ImmutableArray<string> Sources { get; init; }
 
     /// <summary>Top tier on any tissue, or a drop of 0.30 m or more (<c>common practice</c>).</summary>
-    public bool IsHighIntensityAt(double? dropHeightM) =>
-        TopTier >= 3 || (dropHeightM is { } h && h >= 0.30 - 1e-9);
+    public bool IsHighIntensityAt(double? dropHeightM) => TopTier >= 3 || (dropHeightM is { } h && h >= 0.30 - 1e-9);
 
     /// <summary>High intensity at the lowest height it is done from, and so at every one.</summary>
     public bool IsHighIntensity => IsHighIntensityAt(DropRangeM?.MinM);

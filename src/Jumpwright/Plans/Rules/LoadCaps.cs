@@ -35,19 +35,19 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
 
     public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>
         from who in request.Athletes
-            from cap in who.Caps.Where(c => c.LimitId == id)
-            let load = LoadOf(Reading.ItemsOf(who, plan, request), cap.SessionIds, cap.Tissue)
-            select new LimitReading(
-                cap.Tissue is { } t ? $"{id}-{t.ToString().ToLowerInvariant()}" : id,
-                who.Athlete.Id,
-                "at-most",
-                UnitOf(cap.Tissue),
-                period,
-                cap.AtMost,
-                load,
-                load,
-                cap.SessionIds[0]
-            );
+        from cap in who.Caps.Where(c => c.LimitId == id)
+        let load = LoadOf(Reading.ItemsOf(who, plan, request), cap.SessionIds, cap.Tissue)
+        select new LimitReading(
+            cap.Tissue is { } t ? $"{id}-{t.ToString().ToLowerInvariant()}" : id,
+            who.Athlete.Id,
+            "at-most",
+            UnitOf(cap.Tissue),
+            period,
+            cap.AtMost,
+            load,
+            load,
+            cap.SessionIds[0]
+        );
 
     internal static int LoadOf(
         IEnumerable<(SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> items,

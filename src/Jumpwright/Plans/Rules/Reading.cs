@@ -10,18 +10,15 @@ internal static class Reading
     /// <summary>The last walk of each plan, kept as long as the plan is: every limit asks for the same one.</summary>
     private static readonly ConditionalWeakTable<Plan, Walk> Walks = [];
 
-    public static ImmutableArray<(
-        SessionSlot Slot,
-        AthleteRequest Who,
-        ImmutableArray<PlannedItem> Items
-    )> Sessions(Plan plan, PlanRequest request) => Of(plan, request).Sessions;
+    public static ImmutableArray<(SessionSlot Slot, AthleteRequest Who, ImmutableArray<PlannedItem> Items)> Sessions(
+        Plan plan,
+        PlanRequest request
+    ) => Of(plan, request).Sessions;
 
-    public static ImmutableArray<(
-        SessionSlot Slot,
-        AthleteRequest Who,
-        PlannedItem Item,
-        Exercise Exercise
-    )> Items(Plan plan, PlanRequest request) => Of(plan, request).Items;
+    public static ImmutableArray<(SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> Items(
+        Plan plan,
+        PlanRequest request
+    ) => Of(plan, request).Items;
 
     /// <summary>The items of one athlete.</summary>
     public static IEnumerable<(SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> ItemsOf(
@@ -83,7 +80,11 @@ internal static class Reading
 
         public PlanRequest Request { get; }
 
-        public ImmutableArray<(SessionSlot Slot, AthleteRequest Who, ImmutableArray<PlannedItem> Items)> Sessions { get; }
+        public ImmutableArray<(
+            SessionSlot Slot,
+            AthleteRequest Who,
+            ImmutableArray<PlannedItem> Items
+        )> Sessions { get; }
 
         public ImmutableArray<(
             SessionSlot Slot,
@@ -92,10 +93,10 @@ internal static class Reading
             Exercise Exercise
         )> Items { get; }
 
-        public ILookup<string, (SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)> ByAthlete
-        {
-            get;
-        }
+        public ILookup<
+            string,
+            (SessionSlot Slot, AthleteRequest Who, PlannedItem Item, Exercise Exercise)
+        > ByAthlete { get; }
     }
 
     /// <summary>A reading of an at-most limit from values that each belong to a place.</summary>
