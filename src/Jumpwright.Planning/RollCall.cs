@@ -5,8 +5,9 @@ using Jumpwright.Plans;
 namespace Jumpwright.Planning;
 
 /// <summary>
-/// The door at roll call: who is here, which kit and how many minutes there are. Makes the session's rotation anew from
-/// today's approved items. It only ever cuts: no item is added, none gets more sets, nothing is done harder.
+/// The door at roll call: who is here, which kit and how many minutes there are. It only ever cuts: no item is added, none gets
+/// more sets, nothing is done harder. While the kit is as planned it follows <see cref="FloorRule"/>, as the tablet does without the
+/// program; with less kit the rotation is made anew from today's approved items.
 /// </summary>
 public static class RollCall
 {
@@ -57,6 +58,11 @@ public static class RollCall
                 ?? new MenuItem(slot.Id, item.Dose, [.. Enumerable.Repeat(1, item.Dose.SetsMax)], item.Because)
             select new Chosen(who, slot, menu, exercise, item.Sets),
         ];
+        if (today.Kit.SequenceEqual(request.Kit))
+        {
+            return ByRule(session, today, slot, here, minutes);
+        }
+
         var cuts = ImmutableArray.CreateBuilder<PlanChange>();
         foreach (Chosen item in left.Where(c => c.Exercise.Kit.Any(k => today.CountOf(k.Id) < k.Count)).ToList())
         {
@@ -92,6 +98,63 @@ public static class RollCall
                 Take(left, item, sets, cuts, "It has no place on the time line with who and what is here.");
             }
         }
+    }
+
+    private static RolledCall ByRule(
+        PlannedSession session,
+        PlanRequest today,
+        SessionSlot slot,
+        HashSet<string> here,
+        int? minutes
+    )
+    {
+        (ImmutableArray<RotationEntry> turns, ImmutableArray<FloorCut> cuts) = FloorRule.Of(session, today, here, minutes);
+        HashSet<(string, string)> gone = [.. cuts.Select(c => (c.AthleteId, c.ExerciseId))];
+        ImmutableArray<AthleteSession> athletes =
+        [
+            .. session
+                .Athletes.Where(a => here.Contains(a.AthleteId))
+                .Select(a => new AthleteSession(
+                    a.AthleteId,
+                    [
+                        .. a
+                            .Items.Where(i => !gone.Contains((a.AthleteId, i.Dose.ExerciseId)))
+                            .Select(i =>
+                                i.Pair?.Split('+').Any(p => gone.Contains((a.AthleteId, p))) == true
+                                    ? i with
+                                    {
+                                        Pair = null,
+                                        PairRole = null,
+                                        RestInPairS = null,
+                                    }
+                                    : i
+                            ),
+                    ]
+                ))
+                .Where(a => a.Items.Length > 0),
+        ];
+        return new RolledCall(
+            new PlannedSession(slot, athletes, turns),
+            today,
+            [
+                .. cuts.Select(c => new PlanChange(
+                    slot.Id,
+                    c.AthleteId,
+                    c.ExerciseId,
+                    session
+                        .Athletes.First(a => a.AthleteId == c.AthleteId)
+                        .Items.First(i => i.Dose.ExerciseId == c.ExerciseId)
+                        .Sets,
+                    0,
+                    c.Reason switch
+                    {
+                        FloorCutReason.NotOverInTime => $"It would not be over in {slot.Minutes} minutes.",
+                        FloorCutReason.NoLowWorkBefore => "There is no time for landing or low ankle work before it.",
+                        _ => "It is done only with its jump, which is left out.",
+                    }
+                )),
+            ]
+        );
     }
 
     private static void Take(

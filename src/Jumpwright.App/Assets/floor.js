@@ -199,26 +199,20 @@
     return null;
   };
 
-  // The rotation made anew for those who are here. A turn that nobody is left for goes; what waited for it, at its station or
-  // because one athlete was in both, moves up by as much as all it waits for allow. So nobody is in two places, every rest that
-  // was planned between two turns stays, and nobody starts later than planned.
+  // The rotation made anew for those who are here, by the rule that the program has too.
   const rotation = () => {
-    const turns = [...plan.rotation].sort((x, y) => x.start - y.start || (x.station < y.station ? -1 : 1));
-    const made = [];
-    for (const r of turns) {
-      const who = r.athletes.filter(isHere);
-      const before = made.filter(p => p.plan.end <= r.start + 1e-6 && (p.station === r.station || p.who.some(w => who.includes(w))));
-      const sooner = before.length ? Math.max(0, Math.min(...before.map(p => p.plan.end - p.end))) : 0;
-      const start = r.start - sooner;
-      made.push({ ...r, plan: r, who, start, end: who.length ? r.end - sooner : start });
-    }
-    const left = made.filter(r => r.who.length).map(r => ({ ...r, athletes: r.who })).sort((x, y) => x.start - y.start);
-    // Fewer minutes than planned: what would not be over by then is not begun. More minutes give nothing more to do.
-    const until = minutesToday && minutesToday < plan.minutes ? minutesToday : Infinity;
-    const fits = left.filter(r => r.end <= until + 1e-6), late = left.filter(r => r.end > until + 1e-6);
-    byId("cut").textContent = late.length === 0 ? ""
-      : `${minutesToday} minutes: ${late.length} turns are left out. ` + late.map(r => `${r.name}, ${r.athletes.map(nameOf).join(", ")}`).join("; ") + ".";
-    return fits;
+    // A session kept before the rule came with it has no needs: its turns still move, and all that is late goes.
+    const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, low: false, needs_low: false, ...i.needs, exercise: i.exercise })));
+    const turns = plan.rotation.map(r => ({ exercise: r.name, ...r }));
+    const { turns: left, cuts } = floorRule(turns, needs, isHere, plan.minutes, minutesToday);
+    const why = {
+      NotOverInTime: `not over in ${minutesToday} minutes`, NoLowWorkBefore: "no landing or low ankle work is left before it",
+      OnlyWithItsPartner: "done only with its jump",
+    };
+    const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise }).name;
+    byId("cut").textContent = cuts.length === 0 ? ""
+      : "Left out today: " + cuts.map(c => `${nameOf(c.athlete)}, ${itemName(c)} (${why[c.reason]})`).join("; ") + ".";
+    return left;
   };
 
   const clock = s => `${Math.floor(s / 60)}:${String(Math.floor(s % 60)).padStart(2, "0")}`;

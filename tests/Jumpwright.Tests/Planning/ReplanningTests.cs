@@ -234,6 +234,48 @@ public class ReplanningTests
         }
     }
 
+    /// <summary>With all the kit the rule of the tablet holds: no limit of the floor breaks, nobody starts later, and nothing is done more.</summary>
+    [Fact]
+    public void RollCall_WithAllTheKit_MovesUpAndLeavesOut_InsideEveryLimitOfTheFloor()
+    {
+        PlanRequest request = Squad(6);
+        Plan plan = Planner.Solve(request);
+        var random = new Random(6);
+        foreach (PlannedSession session in plan.Sessions.Where(s => s.Athletes.Length > 0))
+        {
+            for (int trial = 0; trial < 40; trial++)
+            {
+                string[] here = [.. session.Athletes.Select(a => a.AthleteId).Where(_ => random.Next(3) > 0)];
+                int minutes = random.Next(5, session.Slot.Minutes + 10);
+                RolledCall rolled = RollCall.Make(session, request, here, null, minutes);
+                Assert.Empty(FloorBreaches(plan, rolled));
+                foreach (RotationEntry turn in rolled.Session.Rotation)
+                {
+                    Assert.True(turn.EndMin <= Math.Min(minutes, session.Slot.Minutes) + 1e-6);
+                    Assert.All(
+                        turn.AthleteIds,
+                        a =>
+                            Assert.Contains(
+                                session.Rotation,
+                                p =>
+                                    p.ExerciseId == turn.ExerciseId
+                                    && p.AthleteIds.Contains(a)
+                                    && p.StartMin >= turn.StartMin - 1e-6
+                                    && Math.Abs(p.EndMin - p.StartMin - (turn.EndMin - turn.StartMin)) < 1e-6
+                            )
+                    );
+                }
+            }
+
+            RolledCall everybody = RollCall.Make(session, request, session.Athletes.Select(a => a.AthleteId));
+            Assert.Empty(everybody.Cuts);
+            Assert.Equal(
+                session.Rotation.Select(r => (r.Station, r.ExerciseId, r.StartMin, r.EndMin)),
+                everybody.Session.Rotation.Select(r => (r.Station, r.ExerciseId, r.StartMin, r.EndMin))
+            );
+        }
+    }
+
     private static readonly string[] OfTheFloor =
     [
         "kit-at-once",

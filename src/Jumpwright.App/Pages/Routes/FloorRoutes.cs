@@ -7,6 +7,7 @@ using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
 using Jumpwright.Exercises;
+using Jumpwright.Planning;
 using Jumpwright.Plans;
 using Jumpwright.Sessions;
 using Jumpwright.Storage.Stores;
@@ -28,6 +29,7 @@ internal static class FloorRoutes
     [
         "floor.html",
         "floor.js",
+        "floor-rule.js",
         "floor-worker.js",
         "floor.webmanifest",
         "site.css",
@@ -126,6 +128,7 @@ internal static class FloorRoutes
                 .Rotation.Select(r => new
                 {
                     station = r.Station,
+                    exercise = r.ExerciseId,
                     name = book.Catalogue.Find(r.ExerciseId)?.Name ?? r.ExerciseId,
                     start = r.StartMin,
                     end = r.EndMin,
@@ -139,14 +142,14 @@ internal static class FloorRoutes
                     id = card.AthleteId,
                     name = card.AthleteName,
                     nothing = card.NothingPlanned is null ? null : "Nothing planned; see the card, and whom to ask.",
-                    items = Items(session, card),
+                    items = Items(week, session, card),
                     tests = Tests(book, week, session, card.AthleteId),
                 })
                 .ToArray(),
         };
     }
 
-    private static object[] Items(PlannedSession session, SessionCard card)
+    private static object[] Items(PlannedWeek week, PlannedSession session, SessionCard card)
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == card.AthleteId)?.Items ?? [];
@@ -169,9 +172,19 @@ internal static class FloorRoutes
                     stop_when = pair.Second.StopWhen,
                     if_sore = pair.Second.InsteadIfSore,
                     stop = StopJson.Of(pair.First.Dose.Stop),
+                    needs = Needs(FloorNeeds.Of(card.AthleteId, pair.First, session, week.Request)),
                 }),
         ];
     }
+
+    /// <summary>What the rule of roll call asks of an item, as the tablet's script reads it.</summary>
+    internal static object Needs(FloorNeeds needs) =>
+        new
+        {
+            low = needs.IsLow,
+            needs_low = needs.NeedsLow,
+            only_with = needs.OnlyWith,
+        };
 
     /// <summary>Tests that may be done beside the session, each with its stop rule, which the tablet holds against the trials by itself.</summary>
     private static object[] Tests(Workbook book, PlannedWeek week, PlannedSession session, string athlete) =>

@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+using Jumpwright.Plans;
+
+namespace Jumpwright.Planning;
+
+/// <summary>
+/// The rule of roll call while the kit is as planned: who is away goes, what waited moves up, what would not be over in time is
+/// not begun, and nothing is left without what must go before it. It needs the plan's own rotation only, so the tablet's script
+/// (<c>floor-rule.js</c>) follows it step by step without the program; a test holds the two against each other. The steps stand in docs/floor-rule.md.
+/// </summary>
+public static class FloorRule
+{
+    /// <summary>Two times that are nearer than this are one, in minutes.</summary>
+    private const double Same = 1e-6;
+
+    /// <summary>The turns that are left, and the items that are not begun with the reason; whoever is away is in neither.</summary>
+    /// <param name="session">The session as approved.</param>
+    /// <param name="request">The request it was planned from.</param>
+    /// <param name="present">Ids of the athletes who are here.</param>
+    /// <param name="minutes">Minutes at hand; null or more than planned: as planned.</param>
+    public static (ImmutableArray<RotationEntry> Turns, ImmutableArray<FloorCut> Cuts) Of(
+        PlannedSession session,
+        PlanRequest request,
+        IEnumerable<string> present,
+        int? minutes
+    )
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        return Of(
+            session.Rotation,
+            [
+                .. session.Athletes.SelectMany(a =>
+                    a.Items.Select(i => (a.AthleteId, FloorNeeds.Of(a.AthleteId, i, session, request)))
+                ),
+            ],
+            session.Slot.Minutes,
+            present,
+            minutes
+        );
+    }
+
+    /// <summary>The same from what a tablet has.</summary>
+    /// <param name="rotation">The turns as planned.</param>
+    /// <param name="needs">What each item needs, in the order of the session.</param>
+    /// <param name="planned">Minutes planned.</param>
+    /// <param name="present">Ids of the athletes who are here.</param>
+    /// <param name="minutes">Minutes at hand; null or more than planned: as planned.</param>
+    public static (ImmutableArray<RotationEntry> Turns, ImmutableArray<FloorCut> Cuts) Of(
+        ImmutableArray<RotationEntry> rotation,
+        ImmutableArray<(string AthleteId, FloorNeeds Needs)> needs,
+        int planned,
+        IEnumerable<string> present,
+        int? minutes
+    )
+    {
+        HashSet<string> here = new(present, StringComparer.Ordinal);
+        List<Turn> turns = Moved(rotation, here);
+        double until = minutes is { } m && m < planned ? m : double.PositiveInfinity;
+        ImmutableArray<FloorCut> cuts =
+        [
+            .. needs
+                .Where(n => here.Contains(n.AthleteId))
+                .GroupBy(n => n.AthleteId, n => n.Needs, StringComparer.Ordinal)
+                .SelectMany(one => CutsOf(one.Key, [.. one], turns, until)),
+        ];
+        HashSet<(string, string)> gone = [.. cuts.Select(c => (c.AthleteId, c.ExerciseId))];
+        return (
+            [
+                .. turns
+                    .Select(t =>
+                        t.Entry with
+                        {
+                            StartMin = t.Start,
+                            EndMin = t.End,
+                            EasyUntilMin = t.Entry.EasyUntilMin - (t.Entry.StartMin - t.Start),
+                            AthleteIds = [.. t.Here.Where(a => !gone.Contains((a, t.Entry.ExerciseId)))],
+                        }
+                    )
+                    .Where(e => e.AthleteIds.Length > 0)
+                    .OrderBy(e => e.StartMin)
+                    .ThenBy(e => e.Station, StringComparer.Ordinal)
+                    .ThenBy(e => e.ExerciseId, StringComparer.Ordinal)
+                    .ThenBy(e => e.AthleteIds[0], StringComparer.Ordinal),
+            ],
+            cuts
+        );
+    }
+
+    private static IEnumerable<FloorCut> CutsOf(string athlete, FloorNeeds[] needs, List<Turn> turns, double until)
+    {
+        bool IsLate(FloorNeeds item) =>
+            turns.Exists(t =>
+                t.Entry.ExerciseId == item.ExerciseId && t.Here.Contains(athlete) && t.End > until + Same
+            );
+        List<FloorNeeds> left = [.. needs.Where(n => !IsLate(n))];
+        List<FloorCut> cuts =
+        [
+            .. needs.Except(left).Select(n => new FloorCut(athlete, n.ExerciseId, FloorCutReason.NotOverInTime)),
+        ];
+        bool low = left.Exists(n => n.IsLow);
+        bool LacksPartner(FloorNeeds item) =>
+            item.OnlyWith is { } with
+            && needs.Any(o => o.ExerciseId == with)
+            && !left.Exists(o => o.ExerciseId == with);
+        while (left.Find(n => (n.NeedsLow && !low) || LacksPartner(n)) is { } lost)
+        {
+            left.Remove(lost);
+            cuts.Add(
+                new FloorCut(
+                    athlete,
+                    lost.ExerciseId,
+                    lost.NeedsLow && !low ? FloorCutReason.NoLowWorkBefore : FloorCutReason.OnlyWithItsPartner
+                )
+            );
+        }
+
+        return cuts;
+    }
+
+    private static List<Turn> Moved(ImmutableArray<RotationEntry> rotation, HashSet<string> here)
+    {
+        List<Turn> made = [];
+        foreach (
+            RotationEntry entry in rotation
+                .OrderBy(r => r.StartMin)
+                .ThenBy(r => r.Station, StringComparer.Ordinal)
+                .ThenBy(r => r.ExerciseId, StringComparer.Ordinal)
+                .ThenBy(r => r.AthleteIds[0], StringComparer.Ordinal)
+        )
+        {
+            ImmutableArray<string> who = [.. entry.AthleteIds.Where(here.Contains)];
+            string[] pieces = entry.Station.Split('+');
+            double? sooner = made.Where(p =>
+                    p.Entry.EndMin <= entry.StartMin + Same
+                    && (p.Pieces.Intersect(pieces, StringComparer.Ordinal).Any() || p.Here.Intersect(who, StringComparer.Ordinal).Any())
+                )
+                .Select(p => (double?)(p.Entry.EndMin - p.End))
+                .Min();
+            double start = entry.StartMin - Math.Max(0, sooner ?? 0);
+            made.Add(
+                new Turn(entry, pieces, who, start, who.IsEmpty ? start : entry.EndMin - Math.Max(0, sooner ?? 0))
+            );
+        }
+
+        made.RemoveAll(t => t.Here.IsEmpty);
+        return made;
+    }
+
+    private sealed record Turn(
+        RotationEntry Entry,
+        string[] Pieces,
+        ImmutableArray<string> Here,
+        double Start,
+        double End
+    );
+}

@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Jumpwright.Planning;
+using Jumpwright.Plans;
+using Microsoft.Playwright;
+
+namespace Jumpwright.Tests.Outside.Pages.Floor;
+
+/// <summary>
+/// Roll call on the tablet, which has only the session it keeps, and in the program: the same rule (docs/floor-rule.md), run both ways on
+/// many sessions and compared turn by turn.
+/// </summary>
+[Collection("pages")]
+public class FloorRuleTests(ServedDemo demo)
+{
+    private const int Invented = 300;
+
+    [Fact]
+    public async Task InventedSessions_TheTabletAndTheProgram_LeaveTheSame()
+    {
+        IPage page = await demo.Open(820);
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("body[data-ready]");
+        var random = new Random(20261130);
+        int cut = 0,
+            moved = 0;
+        for (int i = 0; i < Invented; i++)
+        {
+            (ImmutableArray<RotationEntry> rotation, ImmutableArray<(string, FloorNeeds)> needs) = Session(random);
+            string[] here = [.. People.Where(_ => random.Next(4) > 0)];
+            int minutes = random.Next(5, 60);
+            (ImmutableArray<RotationEntry> turns, ImmutableArray<FloorCut> cuts) = FloorRule.Of(
+                rotation,
+                needs,
+                45,
+                here,
+                minutes
+            );
+            (string[] theirTurns, string[] theirCuts) = await OnTheTablet(page, rotation, needs, here, 45, minutes);
+            Assert.Equal(turns.Select(t => Said(t)), theirTurns);
+            Assert.Equal(cuts.Select(c => $"{c.AthleteId} {c.ExerciseId} {c.Reason}"), theirCuts);
+            cut += cuts.Length;
+            moved += turns.Count(t => !rotation.Any(r => r.StartMin == t.StartMin && r.ExerciseId == t.ExerciseId));
+        }
+
+        // What is compared must have happened.
+        Assert.True(cut > Invented && moved > Invented, $"{cut} cuts, {moved} turns moved");
+        await page.CloseAsync();
+    }
+
+    /// <summary>The demo's own plan, as the tablet gets it, with somebody away and less time.</summary>
+    [Fact]
+    public async Task PlannedSessions_TheTabletAndTheProgram_LeaveTheSame()
+    {
+        IPage page = await demo.Open(820);
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("body[data-ready]");
+        var random = new Random(7);
+        App.Desk.PlannedWeek week = demo.Desk.Book.PlanOrNull!;
+        foreach (PlannedSession session in week.Plan.Sessions)
+        {
+            for (int i = 0; i < 10; i++)
+            {
+                string[] here = [.. session.Athletes.Select(a => a.AthleteId).Where(_ => random.Next(4) > 0)];
+                int minutes = random.Next(10, session.Slot.Minutes);
+                RolledCall rolled = RollCall.Make(session, week.Request, here, null, minutes);
+                string[] tablet = await page.EvaluateAsync<string[]>(
+                    """
+                    async ([id, here, minutes]) => {
+                      const plan = await fetch("/floor/sessions/" + id).then(r => r.json());
+                      const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, exercise: i.exercise, ...i.needs })));
+                      return floorRule(plan.rotation, needs, a => here.includes(a), plan.minutes, minutes).turns
+                        .map(t => `${t.station} ${t.exercise} ${t.start.toFixed(3)} ${t.end.toFixed(3)} ${t.athletes.join(",")}`);
+                    }
+                    """,
+                    new object[] { session.Slot.Id, here, minutes }
+                );
+                Assert.Equal(rolled.Session.Rotation.Select(Said), tablet);
+            }
+        }
+
+        await page.CloseAsync();
+    }
+
+    private static readonly string[] People = ["a01", "a02", "a03", "a04", "a05", "a06"];
+
+    /// <summary>Everybody does three or four exercises one after the other, at pieces that others use too; times in whole seconds.</summary>
+    private static (ImmutableArray<RotationEntry>, ImmutableArray<(string, FloorNeeds)>) Session(Random random)
+    {
+        string[] stations = ["floor", "plyo-box-1", "plyo-box-2", "bench-1+plyo-box-1", "bench-1"];
+        Dictionary<string, int> free = [];
+        var turns = ImmutableArray.CreateBuilder<RotationEntry>();
+        var needs = ImmutableArray.CreateBuilder<(string, FloorNeeds)>();
+        foreach (string athlete in People)
+        {
+            int at = random.Next(0, 300);
+            for (int k = 0; k < random.Next(2, 5); k++)
+            {
+                string exercise = $"e{k}";
+                string station = stations[random.Next(stations.Length)];
+                int start = station
+                    .Split('+')
+                    .Append(athlete)
+                    .Max(p => p == "floor" ? at : Math.Max(at, free.GetValueOrDefault(p)));
+                int end = start + random.Next(60, 600);
+                foreach (string piece in station.Split('+'))
+                {
+                    free[piece] = end;
+                }
+
+                at = end + random.Next(0, 180);
+                turns.Add(new RotationEntry(station, exercise, start / 60.0, end / 60.0, [athlete]));
+                needs.Add(
+                    (
+                        athlete,
+                        new FloorNeeds(
+                            exercise,
+                            k == 0,
+                            k > 0 && random.Next(2) == 0,
+                            k > 1 && random.Next(3) == 0 ? $"e{k - 1}" : null
+                        )
+                    )
+                );
+            }
+        }
+
+        return (turns.ToImmutable(), needs.ToImmutable());
+    }
+
+    private static async Task<(string[] Turns, string[] Cuts)> OnTheTablet(
+        IPage page,
+        ImmutableArray<RotationEntry> rotation,
+        ImmutableArray<(string AthleteId, FloorNeeds Needs)> needs,
+        string[] here,
+        int planned,
+        int minutes
+    )
+    {
+        string asked = JsonSerializer.Serialize(
+            new
+            {
+                turns = rotation.Select(r => new
+                {
+                    station = r.Station,
+                    exercise = r.ExerciseId,
+                    start = r.StartMin,
+                    end = r.EndMin,
+                    athletes = r.AthleteIds,
+                }),
+                needs = needs.Select(n => new
+                {
+                    athlete = n.AthleteId,
+                    exercise = n.Needs.ExerciseId,
+                    low = n.Needs.IsLow,
+                    needs_low = n.Needs.NeedsLow,
+                    only_with = n.Needs.OnlyWith,
+                }),
+                here,
+                planned,
+                minutes,
+            }
+        );
+        string[][] told = await page.EvaluateAsync<string[][]>(
+            """
+            text => {
+              const q = JSON.parse(text), done = floorRule(q.turns, q.needs, a => q.here.includes(a), q.planned, q.minutes);
+              return [
+                done.turns.map(t => `${t.station} ${t.exercise} ${t.start.toFixed(3)} ${t.end.toFixed(3)} ${t.athletes.join(",")}`),
+                done.cuts.map(c => `${c.athlete} ${c.exercise} ${c.reason}`),
+              ];
+            }
+            """,
+            asked
+        );
+        return (told[0], told[1]);
+    }
+
+    private static string Said(RotationEntry turn) =>
+        FormattableString.Invariant(
+            $"{turn.Station} {turn.ExerciseId} {turn.StartMin:0.000} {turn.EndMin:0.000} {string.Join(',', turn.AthleteIds)}"
+        );
+}
