@@ -15,7 +15,7 @@ internal static class DemandWords
                 CultureInfo.InvariantCulture,
                 $"{What(v.Tissue)} {v.Value:0.##}{(v.Unit == DemandValue.BodyWeights ? " body weights" : "")}"
             )
-            + (v.AtDropM is { } drop ? string.Create(CultureInfo.InvariantCulture, $" from {drop:0.00} m") : "")
+            + (v.AtDropM is { } drop ? " from " + UnitWords.Value(drop, "m") : "")
             + (v.Estimated ? $" (estimated, {v.SourceId})" : $" (measured, {v.SourceId})")
         );
 
@@ -28,7 +28,7 @@ internal static class DemandWords
             force.MostN is not { } most ? $"above {least}"
             : force.LeastN <= 0 ? $"up to {Newtons(most)}"
             : $"{least} to {Newtons(most)}";
-        return string.Create(CultureInfo.InvariantCulture, $"{range} N on each leg at {bodyMassKg:0.#} kg")
+        return $"{range} N on each leg at {MeasureWords.Mass(bodyMassKg)}"
             + (force.BodyWeights is null ? " (bounds of the tier)" : " (± a quarter: technique moves it by so much)");
     }
 

@@ -137,14 +137,14 @@ internal static class Origins
     /// <summary>A result typed by hand.</summary>
     public static Origin Of(ScreenResult screen) =>
         new(
-            $"{ItemWords.Number(screen.Value)} {screen.Unit}",
+            UnitWords.Value(screen.Value, screen.Unit),
             [
                 ("Typed by hand", $"screens.csv, {Dates.Short(screen.Date)}{Assessors([screen])}"),
                 ("Method", "as the test is described in docs/squad-folder.md"),
                 (
                     "Doubt",
                     FieldTest.Find(screen.Test) is { StandardUncertainty: var u } && double.IsFinite(u)
-                        ? $"one standard uncertainty of a single value is taken as {ItemWords.Number(u)} {screen.Unit}."
+                        ? $"one standard uncertainty of a single value is taken as {UnitWords.Value(u, screen.Unit)}."
                         : "as the unit says; none is written down."
                 ),
             ],
@@ -169,14 +169,14 @@ internal static class Origins
     public static Origin Of(string limitId, double value, string unit)
     {
         LimitValue? limit = LimitBook.Standard.All.FirstOrDefault(l => l.Id == limitId);
-        string said = $"{ItemWords.Number(value)} {unit}";
+        string said = UnitWords.Value(value, unit);
         return limit is null
             ? new(said, [("Limit", "worked out for this plan from what was done before and what is planned")], [])
             : new(
                 said,
                 [
                     ("Limit", limit.Says),
-                    ("As shipped", $"{ItemWords.Number(limit.Value)} {limit.Unit}"),
+                    ("As shipped", UnitWords.Value(limit.Value, limit.Unit)),
                     ("Firmness", limit.Kind.ToString().ToLowerInvariant()),
                     ("Source", limit.Source.Text),
                 ],

@@ -1,5 +1,6 @@
 using Jumpwright.App.Desk;
 using NodaTime;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
@@ -14,13 +15,15 @@ internal static class SeenWords
     {
         string day =
             book.Day == today
-                ? $"Seen from today, {Dates.Long(book.Day)}."
-                : $"Seen from {Dates.Long(book.Day)}, not from today ({Dates.Short(today)}).";
+                ? T["seen.today", Dates.Long(book.Day)]
+                : T["seen.other", Dates.Long(book.Day), Dates.Short(today)];
         (int later, LocalDate last) = book.Material.Recorded.After(book.Day);
-        return later == 0
-            ? day
-            : $"{day} {later} {(later == 1 ? "jump lies" : "jumps lie")} after that day and {(later == 1 ? "is" : "are")} not counted: "
-                + $"end the program and start it with --on {Dates.Iso(last)} to count all.";
+        return later switch
+        {
+            0 => day,
+            1 => $"{day} {T["seen.later.one", Dates.Iso(last)]}",
+            _ => $"{day} {T["seen.later", later, Dates.Iso(last)]}",
+        };
     }
 
     /// <summary>Today where the squad trains.</summary>

@@ -53,6 +53,9 @@ public class EveryPageTests(ServedDemo demo)
 
     public static TheoryData<string> Pages() => [.. Paths.Keys];
 
+    /// <summary>What each page is called here.</summary>
+    internal static IEnumerable<string> Names => Paths.Keys;
+
     /// <summary>That page, opened and ready to be used.</summary>
     internal static async Task<IPage> Opened(ServedDemo demo, string name, int width)
     {
@@ -61,7 +64,7 @@ public class EveryPageTests(ServedDemo demo)
         return page;
     }
 
-    private static async Task Go(IPage page, ServedDemo demo, string name)
+    internal static async Task Go(IPage page, ServedDemo demo, string name)
     {
         string path = Paths[name]
             .Replace("{session}", demo.FirstSession, StringComparison.Ordinal)

@@ -1,0 +1,31 @@
+using Jumpwright.Quantities;
+
+namespace Jumpwright.App.Wording;
+
+/// <summary>Plain numbers with the unit of their table, in the units of the request: lengths in inches and masses in pounds where these are asked for.</summary>
+internal static class UnitWords
+{
+    /// <summary>For example <c>46 cm</c>, or <c>18.1 in</c>; other units stay as they are.</summary>
+    public static string Value(double value, string unit) => $"{Number(value, unit)} {Unit(unit)}";
+
+    /// <summary>The number alone.</summary>
+    public static string Number(double value, string unit) =>
+        (Speech.Now.Units, unit) switch
+        {
+            (UnitSystem.InchPound, "m") => Rounded(Customary.InchesOf(value)),
+            (UnitSystem.InchPound, "cm") => Rounded(Customary.InchesOf(value / 100)),
+            (UnitSystem.InchPound, "kg") => Rounded(Customary.PoundsOf(value)),
+            _ => ItemWords.Number(value),
+        };
+
+    /// <summary>The unit it is said in.</summary>
+    public static string Unit(string unit) =>
+        (Speech.Now.Units, unit) switch
+        {
+            (UnitSystem.InchPound, "m" or "cm") => "in",
+            (UnitSystem.InchPound, "kg") => "lb",
+            _ => unit,
+        };
+
+    private static string Rounded(double value) => ItemWords.Number(Math.Round(value, 1));
+}

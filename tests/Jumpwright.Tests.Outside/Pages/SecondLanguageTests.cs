@@ -1,0 +1,130 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Jumpwright.App.Wording;
+using Microsoft.Playwright;
+
+namespace Jumpwright.Tests.Outside.Pages;
+
+/// <summary>
+/// Every page walked in the second language, and in inches and pounds. What is still English says so (<c>lang="en"</c>): sentences of the core, files' own
+/// text, and the pages listed here. Outside of that no English word of the text book stands on a page.
+/// </summary>
+[Collection("pages")]
+public partial class SecondLanguageTests(ServedDemo demo)
+{
+    /// <summary>Pages whose own text is not in the text book yet; whatever joins or leaves them is written here.</summary>
+    private static readonly string[] StillEnglish =
+    [
+        "athlete-operated",
+        "athlete-sore",
+        "athlete-unknown",
+        "athlete-well-known",
+        "card",
+        "card-nothing-planned",
+        "done",
+        "exercises",
+        "floor",
+        "import",
+        "kit-bands",
+        "kit-box",
+        "kit-drop",
+        "kit-load",
+        "kit-run-up",
+        "kit-seat",
+        "refused",
+        "session",
+        "set-up",
+        "share",
+        "trial",
+        "week",
+        "why",
+        "why-not",
+    ];
+
+    private const string OfTheSecond = """
+        () => {
+          const own = [], walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          while (walk.nextNode()) {
+            const node = walk.currentNode, from = node.parentElement.closest("[lang]");
+            if (from && from.lang === "de" && !node.parentElement.closest("script, style")) own.push(node.textContent);
+          }
+          for (const e of document.querySelectorAll("[aria-label], [placeholder], [data-column]"))
+            if (e.closest("[lang]").lang === "de") own.push(...["aria-label", "placeholder", "data-column"].map(a => e.getAttribute(a) || ""));
+          return own;
+        }
+        """;
+
+    [Fact]
+    public async Task InTheSecondLanguage_NoEnglishOfTheTextBookStands_OutsideOfWhatSaysItIsEnglish()
+    {
+        HashSet<string> german = Words("de");
+        HashSet<string> english = [.. Words("en").Except(german)];
+        var left = new List<string>();
+        foreach (string name in EveryPageTests.Names.Except(StillEnglish))
+        {
+            IPage page = await Open(name, "de");
+            Assert.Equal("de", await page.Locator("html").GetAttributeAsync("lang"));
+            // Only its sentences may be marked, not the whole.
+            Assert.Null(await page.Locator("main").GetAttributeAsync("lang"));
+            string[] own = await page.EvaluateAsync<string[]>(OfTheSecond);
+            Assert.NotEmpty(own);
+            left.AddRange(own.SelectMany(t => In(t)).Where(english.Contains).Distinct().Select(w => $"{name}: {w}"));
+            await page.CloseAsync();
+        }
+
+        Assert.Empty(left.Distinct());
+    }
+
+    [Fact]
+    public async Task PagesThatAreStillEnglish_SayItOfTheirContent()
+    {
+        foreach (string name in EveryPageTests.Names.Intersect(StillEnglish).Where(n => n != "floor"))
+        {
+            IPage page = await Open(name, "de");
+            Assert.Equal("en", await page.Locator("main").GetAttributeAsync("lang"));
+            await page.CloseAsync();
+        }
+    }
+
+    /// <summary>Numbers with units of their own, outside of sentences; those still speak in centimetres, and the setting says so.</summary>
+    [Theory]
+    [InlineData("/athletes/a10/ladder")]
+    [InlineData("/athletes/a01/said")]
+    [InlineData("/athletes/a10/said")]
+    [InlineData("/athletes/a01/measures")]
+    [InlineData("/athletes/a10/measures")]
+    [InlineData("/athletes/a01/recordings")]
+    [InlineData("/week/stations")]
+    [InlineData("/week/limits")]
+    [InlineData("/exercises?mass=66")]
+    public async Task InInchesAndPounds_NoNumberStaysMetric(string path)
+    {
+        await using SquadSite site = await SquadSite.Open();
+        site.Plan();
+        await site.Post("/settings/speech", ("units", "InchPound"), ("language", "en"));
+        (System.Net.HttpStatusCode status, string text) = await site.Get(path);
+        Assert.Equal(System.Net.HttpStatusCode.OK, status);
+        string numbers = string.Join('\n', Number().Matches(text).Select(m => m.Groups[1].Value));
+        Assert.DoesNotMatch(@"\d (cm|kg|m)\b", System.Net.WebUtility.HtmlDecode(numbers));
+    }
+
+    private async Task<IPage> Open(string name, string language)
+    {
+        IPage page = await demo.Open(1440);
+        await page.SetExtraHTTPHeadersAsync([new("Accept-Language", language)]);
+        await EveryPageTests.Go(page, demo, name);
+        return page;
+    }
+
+    private static HashSet<string> Words(string language) =>
+        [.. TextBook.Keys(language).Select(k => TextBook.Of(language, k)!).SelectMany(In)];
+
+    private static IEnumerable<string> In(string text) => Word().Matches(text).Select(m => m.Value.ToLowerInvariant());
+
+    /// <summary>What can be opened as a number, and the cells of tables.</summary>
+    [GeneratedRegex("<(?:summary class=\"number\"|td[^>]*|span class=\"number\")>([^<]*)<")]
+    private static partial Regex Number();
+
+    [GeneratedRegex(@"\p{L}{3,}")]
+    private static partial Regex Word();
+}
