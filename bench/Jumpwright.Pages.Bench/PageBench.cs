@@ -20,7 +20,16 @@ internal static class PageBench
     /// <param name="atOnce">How many of them at once.</param>
     /// <param name="plan">Whether a week is planned first.</param>
     /// <param name="to">Where the table goes.</param>
-    public static async Task Run(string folder, string? program, int requests, int atOnce, bool plan, TextWriter to)
+    /// <param name="only">Only pages whose name begins so; null: all.</param>
+    public static async Task Run(
+        string folder,
+        string? program,
+        int requests,
+        int atOnce,
+        bool plan,
+        TextWriter to,
+        string? only = null
+    )
     {
         var clock = Stopwatch.StartNew();
         using Process served = Start(folder, program, out string address);
@@ -60,7 +69,7 @@ internal static class PageBench
                 .. store.Recordings().Where(r => r.File.EndsWith("-plate.csv", StringComparison.Ordinal)),
             ];
             string session = "2027-01-04-pm";
-            Page[] pages =
+            Page[] all =
             [
                 new("squad", i => "/", null),
                 new("squad, found", i => $"/?find=athlete+{1 + (i % 300)}&first=decide", null),
@@ -80,9 +89,39 @@ internal static class PageBench
                 new("card", i => $"/cards/{session}/{ids[i % ids.Length]}", null),
                 new("card, PDF", i => $"/cards/{session}/{ids[i % ids.Length]}.pdf", null),
                 new("why", i => $"/cards/{session}/{ids[i % ids.Length]}/why", null),
+                new("why not", i => $"/cards/{session}/{ids[i % ids.Length]}/why?not=depth-jump", null),
+                new("said", i => $"/athletes/{ids[i % ids.Length]}/said", null),
+                new("recordings", i => $"/athletes/{ids[i % ids.Length]}/recordings", null),
+                new(
+                    "roll called",
+                    i =>
+                        $"/week/sessions/{session}?called=yes&minutes={20 + (i % 20)}&"
+                        + string.Join('&', ids.Where((_, k) => (k + i) % 3 > 0).Select(k => "here=" + k)),
+                    null
+                ),
                 new("roll call", i => $"/week/sessions/{session}", null),
                 new("floor", i => "/floor/", null),
                 new("floor's session", i => $"/floor/sessions/{session}", null),
+                new(
+                    "floor's log",
+                    i => $"/floor/sessions/{session}/log",
+                    i => store.Journal().Length
+                ),
+                new("coach's sheet, PDF", i => $"/sheets/{session}.pdf", null),
+                new("API, roll", i => "/api/athletes", null),
+                new(
+                    "API, trials",
+                    i => $"/api/athletes/{ids[i % ids.Length]}/trials",
+                    i => store.TrialsOf(ids[i % ids.Length]).Length
+                ),
+                new(
+                    "API, FHIR",
+                    i => $"/api/athletes/{ids[i % ids.Length]}/fhir",
+                    i => store.TrialsOf(ids[i % ids.Length]).Length
+                ),
+                new("API, report", i => $"/api/athletes/{ids[i % ids.Length]}/report", null),
+                new("API, plan", i => "/api/plan", null),
+                new("API, exercises", i => "/api/catalogue", null),
                 new("done", i => "/done", i => store.Journal().Length),
                 new("import", i => "/import", null),
                 new("refused", i => "/refused", null),
@@ -92,7 +131,10 @@ internal static class PageBench
                 new("settings", i => "/settings", null),
                 new("rules", i => "/settings/rules", null),
                 new("set up", i => "/set-up", null),
+                new("export, CSV", i => "/api/export/measures.csv", i => Everything(store, ids)) { Few = true },
+                new("export, Parquet", i => "/api/export/measures.parquet", i => Everything(store, ids)) { Few = true },
             ];
+            Page[] pages = [.. all.Where(p => only is null || p.Name.StartsWith(only, StringComparison.Ordinal))];
             to.WriteLine();
             to.WriteLine(
                 "| page | answers | p50 ms | p95 ms | processor ms a request | queries alone, p95 ms | kB | script and style kB |"
@@ -101,13 +143,15 @@ internal static class PageBench
             bool failed = false;
             foreach (Page page in pages)
             {
-                await Asked(client, page, atOnce, atOnce);
+                // A whole export is a file of many megabytes that one person asks for now and then: one after the other.
+                (int asked, int together) = page.Few ? (3, 1) : (requests, atOnce);
+                await Asked(client, page, together, together);
                 double before = Worked(served);
-                (double[] times, string answers, int length) = await Asked(client, page, requests, atOnce);
-                double each = 1000 * (Worked(served) - before) / requests;
-                failed |= answers != Invariant($"{requests}×200");
+                (double[] times, string answers, int length) = await Asked(client, page, asked, together);
+                double each = 1000 * (Worked(served) - before) / asked;
+                failed |= answers != Invariant($"{asked}×200");
                 string queries = page.Query is { } query
-                    ? Invariant($"{At(Queried(query, requests, atOnce), 0.95):0.0}")
+                    ? Invariant($"{At(Queried(query, asked, together), 0.95):0.0}")
                     : "none";
                 int drawn = await Drawn(client, page.Path(0));
                 to.WriteLine(
@@ -131,7 +175,13 @@ internal static class PageBench
         }
     }
 
-    private sealed record Page(string Name, Func<int, string> Path, Func<int, long>? Query);
+    private static long Everything(Store store, string[] ids) => ids.Sum(id => (long)store.TrialsOf(id).Length);
+
+    private sealed record Page(string Name, Func<int, string> Path, Func<int, long>? Query)
+    {
+        /// <summary>Whether it is asked for three times, one after the other.</summary>
+        public bool Few { get; init; }
+    }
 
     /// <summary>Starts the program, which serves the folder at the address.</summary>
     internal static Process Start(string folder, string? program, out string address)

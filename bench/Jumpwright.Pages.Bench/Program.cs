@@ -7,7 +7,7 @@ internal static class Program
 {
     private const string Usage = """
         make FOLDER [--athletes N] [--trials N]                a squad folder with its store: invented names, measured patterns
-        run  FOLDER [--requests N] [--at-once N] [--plan yes] [--program PATH]  start the program, ask for every page, print the table
+        run  FOLDER [--requests N] [--at-once N] [--plan yes] [--only NAME] [--program PATH]  start the program, ask for every page, print the table
         stages FOLDER [--athletes N]                           processor time of what stands behind a page
         first FOLDER [--times N] [--program PATH]              start the program, wait for its first page, several times
         start FOLDER                                           processor time of each step to the first page
@@ -33,7 +33,8 @@ internal static class Program
                     asked.Number("--requests", 400),
                     asked.Number("--at-once", 20),
                     asked.Word("--plan") is "yes",
-                    Console.Out
+                    Console.Out,
+                    asked.Word("--only")
                 );
                 return 0;
             case ["stages", var folder, ..]:

@@ -6,7 +6,6 @@ using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages.Routes;
 using Jumpwright.App.Wording;
-using Jumpwright.Prescribing.Reports;
 using Jumpwright.Quantities;
 using Microsoft.AspNetCore.OpenApi;
 
@@ -77,14 +76,7 @@ internal static class ApiRoutes
                         ? Text(
                             ContractJson.Line(
                                 PrescriptionJson.Of(
-                                    Reporting
-                                        .Prescriptions(
-                                            desk.Book.Material.Squad,
-                                            desk.Book.Material.Histories,
-                                            desk.Book.Catalogue,
-                                            desk.Book.Day
-                                        )
-                                        .Single(p => p.History.Athlete.Id == leaf.Athlete.Id),
+                                    desk.Pictures.ReportOf(leaf.Dossier, desk.Book.Day).Facts,
                                     desk.Book.Day
                                 )
                             )

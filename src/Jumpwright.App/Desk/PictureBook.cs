@@ -99,7 +99,7 @@ public sealed class PictureBook(
         {
             [history.Athlete.Id] = dossier.ProfileOn(day),
         };
-        Report report = Reporting.OfAthlete(
+        Prescription facts = Reporting.OfAthlete(
             Material.Squad,
             history,
             profiles,
@@ -107,7 +107,9 @@ public sealed class PictureBook(
             TrendsOn(day).Of(history.Athlete.Id),
             day
         );
+        Report report = Reporting.InWords(facts, day);
         return new DrawnReport(
+            facts,
             report,
             report
                 .Sections.SelectMany(s => s.Plots)

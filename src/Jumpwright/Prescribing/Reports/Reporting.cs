@@ -90,14 +90,14 @@ public static class Reporting
         ];
     }
 
-    /// <summary>One athlete's report, the same as in the squad's.</summary>
+    /// <summary>What stands behind one athlete's report, the same as in the squad's.</summary>
     /// <param name="squad">The squad and its circumstances.</param>
     /// <param name="history">Whose.</param>
     /// <param name="profiles">Everybody's profile as of that day, by athlete: an effect in centimetres needs the squad's spread.</param>
     /// <param name="catalogue">The exercises.</param>
     /// <param name="trends">The squad's trends as of that day, as <see cref="Changes.Of"/> gives them.</param>
     /// <param name="asOf">Only what happened up to that day counts.</param>
-    public static Report OfAthlete(
+    public static Prescription OfAthlete(
         Squad squad,
         History history,
         Dictionary<string, Profile> profiles,
@@ -107,19 +107,18 @@ public static class Reporting
     )
     {
         ArgumentNullException.ThrowIfNull(history);
-        return AthleteReports.Of(
-            Prescribe(
-                squad,
-                history,
-                profiles,
-                catalogue,
-                [.. trends.Where(t => t.Series.AthleteId == history.Athlete.Id)],
-                asOf
-            ),
-            asOf,
-            Foot
+        return Prescribe(
+            squad,
+            history,
+            profiles,
+            catalogue,
+            [.. trends.Where(t => t.Series.AthleteId == history.Athlete.Id)],
+            asOf
         );
     }
+
+    /// <summary>The report that says it.</summary>
+    public static Report InWords(Prescription facts, LocalDate asOf) => AthleteReports.Of(facts, asOf, Foot);
 
     /// <summary>
     /// The tests that may be done on that day beside what is planned for it; whatever is planned counts as taken. What was done in
