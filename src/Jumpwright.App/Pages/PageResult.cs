@@ -7,15 +7,21 @@ namespace Jumpwright.App.Pages;
 /// against forged requests, which need a ring of keys on the disk; these pages use none of it (<see cref="Guard"/> turns forged requests
 /// away), and a start would wait for it.
 /// </summary>
-internal sealed class PageResult<TPage>(object? parameters, int status) : IResult
+internal sealed class PageResult<TPage>(object? parameters, int status) : IWrittenPage
     where TPage : IComponent
 {
-    public async Task ExecuteAsync(HttpContext context)
+    public int Status => status;
+
+    public Task<byte[]> Write(IServiceProvider services) => PageWriting.Of<TPage>(services, parameters);
+
+    public async Task Answer(HttpContext context, byte[] page)
     {
-        using MemoryStream page = await PageWriting.Of<TPage>(context.RequestServices, parameters);
         context.Response.StatusCode = status;
         context.Response.ContentType = "text/html; charset=utf-8";
         context.Response.ContentLength = page.Length;
-        await context.Response.Body.WriteAsync(page.GetBuffer().AsMemory(0, (int)page.Length), context.RequestAborted);
+        await context.Response.Body.WriteAsync(page, context.RequestAborted);
     }
+
+    public async Task ExecuteAsync(HttpContext httpContext) =>
+        await Answer(httpContext, await Write(httpContext.RequestServices));
 }

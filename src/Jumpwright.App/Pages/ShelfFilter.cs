@@ -1,6 +1,5 @@
 using Jumpwright.App.Desk;
 using Jumpwright.App.Wording;
-using Microsoft.AspNetCore.Http.Features;
 
 namespace Jumpwright.App.Pages;
 
@@ -38,40 +37,28 @@ internal sealed class ShelfFilter(FrontDesk desk) : IEndpointFilter
             return Results.Bytes(page, Html);
         }
 
-        return await next(context) is IResult made
-            ? shelf.Take(key) is { } writing
-                ? new Writing(made, shelf, key, writing)
-                : made
-            : null;
+        object? made = await next(context);
+        return made is IWrittenPage fresh && shelf.Take(key) is { } writing
+            ? new Writing(fresh, shelf, key, writing)
+            : made;
     }
 
-    private sealed class Writing(IResult made, PageShelf shelf, string key, TaskCompletionSource<byte[]?> writing)
+    private sealed class Writing(IWrittenPage made, PageShelf shelf, string key, TaskCompletionSource<byte[]?> writing)
         : IResult
     {
-        public async Task ExecuteAsync(HttpContext context)
+        public async Task ExecuteAsync(HttpContext httpContext)
         {
-            IHttpResponseBodyFeature wire = context.Features.GetRequiredFeature<IHttpResponseBodyFeature>();
             byte[]? page = null;
-            using var written = new MemoryStream();
-            var buffer = new StreamResponseBodyFeature(written);
             try
             {
-                context.Features.Set<IHttpResponseBodyFeature>(buffer);
-                await made.ExecuteAsync(context);
-                await buffer.CompleteAsync();
-                page = context.Response.StatusCode == StatusCodes.Status200OK ? written.ToArray() : null;
+                page = await made.Write(httpContext.RequestServices);
             }
             finally
             {
-                context.Features.Set(wire);
-                shelf.Put(key, writing, page);
+                shelf.Put(key, writing, made.Status == StatusCodes.Status200OK ? page : null);
             }
 
-            context.Response.ContentLength = written.Length;
-            await context.Response.Body.WriteAsync(
-                written.GetBuffer().AsMemory(0, (int)written.Length),
-                context.RequestAborted
-            );
+            await made.Answer(httpContext, page);
         }
     }
 }

@@ -38,7 +38,7 @@ internal static class Site
     {
         WebApplicationBuilder builder = Prepare();
         await using ServiceProvider none = new ServiceCollection().BuildServiceProvider();
-        using MemoryStream page = await PageWriting.Of<LockPage>(none, new { Next = "/" });
+        _ = await PageWriting.Of<LockPage>(none, new { Next = "/" });
         return builder;
     }
 
