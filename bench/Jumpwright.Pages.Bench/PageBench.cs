@@ -102,11 +102,7 @@ internal static class PageBench
                 new("roll call", i => $"/week/sessions/{session}", null),
                 new("floor", i => "/floor/", null),
                 new("floor's session", i => $"/floor/sessions/{session}", null),
-                new(
-                    "floor's log",
-                    i => $"/floor/sessions/{session}/log",
-                    i => store.Journal().Length
-                ),
+                new("floor's log", i => $"/floor/sessions/{session}/log", i => store.Journal().Length),
                 new("coach's sheet, PDF", i => $"/sheets/{session}.pdf", null),
                 new("API, roll", i => "/api/athletes", null),
                 new(

@@ -46,14 +46,17 @@ internal static class StageBench
             some.Length,
             to,
             i =>
-                reports[i] = Reporting.InWords(Reporting.OfAthlete(
-                    material.Squad,
-                    histories[i],
-                    all,
-                    catalogue,
-                    trends!.Of(histories[i].Athlete.Id),
+                reports[i] = Reporting.InWords(
+                    Reporting.OfAthlete(
+                        material.Squad,
+                        histories[i],
+                        all,
+                        catalogue,
+                        trends!.Of(histories[i].Athlete.Id),
+                        LargeSquad.Day
+                    ),
                     LargeSquad.Day
-                ), LargeSquad.Day)
+                )
         );
         Time(
             "report's pictures",

@@ -20,9 +20,10 @@ public sealed record FloorNeeds(string ExerciseId, bool IsLow, bool NeedsLow, st
         bool IsLow(string exercise, double? dropHeightM) =>
             request.Catalogue.Find(exercise) is { } e && OrderOfWork.PhaseOf(e, dropHeightM) == 0;
         bool low = IsLow(id, item.Dose.DropHeightM);
-        ContrastPair? pair = request.Catalogue.Find(id)?.ContactsPerRep == 0
-            ? who.Pairs.FirstOrDefault(p => p.SessionId == session.Slot.Id && p.HeavyExerciseId == id)
-            : null;
+        ContrastPair? pair =
+            request.Catalogue.Find(id)?.ContactsPerRep == 0
+                ? who.Pairs.FirstOrDefault(p => p.SessionId == session.Slot.Id && p.HeavyExerciseId == id)
+                : null;
         return new FloorNeeds(
             id,
             low,

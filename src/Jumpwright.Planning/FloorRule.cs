@@ -132,7 +132,10 @@ public static class FloorRule
             string[] pieces = entry.Station.Split('+');
             double? sooner = made.Where(p =>
                     p.Entry.EndMin <= entry.StartMin + Same
-                    && (p.Pieces.Intersect(pieces, StringComparer.Ordinal).Any() || p.Here.Intersect(who, StringComparer.Ordinal).Any())
+                    && (
+                        p.Pieces.Intersect(pieces, StringComparer.Ordinal).Any()
+                        || p.Here.Intersect(who, StringComparer.Ordinal).Any()
+                    )
                 )
                 .Select(p => (double?)(p.Entry.EndMin - p.End))
                 .Min();

@@ -108,7 +108,12 @@ public static class RollCall
         int? minutes
     )
     {
-        (ImmutableArray<RotationEntry> turns, ImmutableArray<FloorCut> cuts) = FloorRule.Of(session, today, here, minutes);
+        (ImmutableArray<RotationEntry> turns, ImmutableArray<FloorCut> cuts) = FloorRule.Of(
+            session,
+            today,
+            here,
+            minutes
+        );
         HashSet<(string, string)> gone = [.. cuts.Select(c => (c.AthleteId, c.ExerciseId))];
         ImmutableArray<AthleteSession> athletes =
         [

@@ -7,8 +7,4 @@ namespace Jumpwright.App.Desk;
 /// <param name="Facts">What stands behind it.</param>
 /// <param name="Report">What it says.</param>
 /// <param name="Drawn">The pictures as SVG, by the name of their plot.</param>
-public sealed record DrawnReport(
-    Prescription Facts,
-    Report Report,
-    ImmutableDictionary<string, string> Drawn
-);
+public sealed record DrawnReport(Prescription Facts, Report Report, ImmutableDictionary<string, string> Drawn);
