@@ -6,6 +6,9 @@ public enum FloorCutReason
     /// <summary>One of its turns would not be over in the minutes at hand.</summary>
     NotOverInTime,
 
+    /// <summary>It must be done fresh, and the session at hand would be too far on by then.</summary>
+    NotFreshByThen,
+
     /// <summary>Landing or low ankle work has to go before it, and none is left.</summary>
     NoLowWorkBefore,
 

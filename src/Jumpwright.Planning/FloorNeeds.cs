@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Planning;
@@ -7,8 +8,20 @@ namespace Jumpwright.Planning;
 /// <param name="IsLow">Whether it is landing or low ankle work, which others need before them.</param>
 /// <param name="NeedsLow">Whether such work has to go before it.</param>
 /// <param name="OnlyWith">The jump beside which alone a lift is done; null for what stands by itself.</param>
-public sealed record FloorNeeds(string ExerciseId, bool IsLow, bool NeedsLow, string? OnlyWith)
+/// <param name="IsFresh">Whether it must be done fresh: it begins while the session is young.</param>
+public sealed record FloorNeeds(string ExerciseId, bool IsLow, bool NeedsLow, string? OnlyWith, bool IsFresh = false)
 {
+    /// <summary>Until when fresh work begins, in minutes, by the minutes at hand from none to all that were planned.</summary>
+    public static ImmutableArray<double> FreshUntil(SessionSlot slot, PlanRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        ArgumentNullException.ThrowIfNull(request);
+        return
+        [
+            .. Enumerable.Range(0, slot.Minutes + 1).Select(m => request.FreshUntil(slot with { Minutes = m }) / 60.0),
+        ];
+    }
+
     /// <summary>The needs of one athlete's item in a session.</summary>
     public static FloorNeeds Of(string athleteId, PlannedItem item, PlannedSession session, PlanRequest request)
     {
@@ -32,7 +45,8 @@ public sealed record FloorNeeds(string ExerciseId, bool IsLow, bool NeedsLow, st
                     item.Dose.HighIntensity
                     || who.Menu.Any(m => m.SessionId == session.Slot.Id && IsLow(m.ExerciseId, m.Dose.DropHeightM))
                 ),
-            pair?.LightExerciseId
+            pair?.LightExerciseId,
+            request.Catalogue.Find(id) is { } done && OrderOfWork.PhaseOf(done, item.Dose.DropHeightM) == 1
         );
     }
 }

@@ -33,7 +33,7 @@ public static class FloorRule
                     a.Items.Select(i => (a.AthleteId, FloorNeeds.Of(a.AthleteId, i, session, request)))
                 ),
             ],
-            session.Slot.Minutes,
+            FloorNeeds.FreshUntil(session.Slot, request),
             present,
             minutes
         );
@@ -42,26 +42,28 @@ public static class FloorRule
     /// <summary>The same from what a tablet has.</summary>
     /// <param name="rotation">The turns as planned.</param>
     /// <param name="needs">What each item needs, in the order of the session.</param>
-    /// <param name="planned">Minutes planned.</param>
+    /// <param name="freshUntil">Until when fresh work begins, in minutes, by the minutes at hand from none to all that were planned.</param>
     /// <param name="present">Ids of the athletes who are here.</param>
     /// <param name="minutes">Minutes at hand; null or more than planned: as planned.</param>
     public static (ImmutableArray<RotationEntry> Turns, ImmutableArray<FloorCut> Cuts) Of(
         ImmutableArray<RotationEntry> rotation,
         ImmutableArray<(string AthleteId, FloorNeeds Needs)> needs,
-        int planned,
+        ImmutableArray<double> freshUntil,
         IEnumerable<string> present,
         int? minutes
     )
     {
         HashSet<string> here = new(present, StringComparer.Ordinal);
         List<Turn> turns = Moved(rotation, here);
+        int planned = freshUntil.Length - 1;
         double until = minutes is { } m && m < planned ? m : double.PositiveInfinity;
+        double fresh = freshUntil[Math.Clamp(minutes ?? planned, 0, planned)];
         ImmutableArray<FloorCut> cuts =
         [
             .. needs
                 .Where(n => here.Contains(n.AthleteId))
                 .GroupBy(n => n.AthleteId, n => n.Needs, StringComparer.Ordinal)
-                .SelectMany(one => CutsOf(one.Key, [.. one], turns, until)),
+                .SelectMany(one => CutsOf(one.Key, [.. one], turns, until, fresh)),
         ];
         HashSet<(string, string)> gone = [.. cuts.Select(c => (c.AthleteId, c.ExerciseId))];
         return (
@@ -86,16 +88,25 @@ public static class FloorRule
         );
     }
 
-    private static IEnumerable<FloorCut> CutsOf(string athlete, FloorNeeds[] needs, List<Turn> turns, double until)
+    private static IEnumerable<FloorCut> CutsOf(
+        string athlete,
+        FloorNeeds[] needs,
+        List<Turn> turns,
+        double until,
+        double fresh
+    )
     {
-        bool IsLate(FloorNeeds item) =>
-            turns.Exists(t =>
-                t.Entry.ExerciseId == item.ExerciseId && t.Here.Contains(athlete) && t.End > until + Same
-            );
-        List<FloorNeeds> left = [.. needs.Where(n => !IsLate(n))];
+        IEnumerable<Turn> TurnsOf(FloorNeeds item) =>
+            turns.Where(t => t.Entry.ExerciseId == item.ExerciseId && t.Here.Contains(athlete));
+        FloorCutReason? Late(FloorNeeds item) =>
+            TurnsOf(item).Any(t => t.End > until + Same) ? FloorCutReason.NotOverInTime
+            : item.IsFresh && TurnsOf(item).Any() && TurnsOf(item).Min(t => t.Start) > fresh + Same
+                ? FloorCutReason.NotFreshByThen
+            : null;
+        List<FloorNeeds> left = [.. needs.Where(n => Late(n) is null)];
         List<FloorCut> cuts =
         [
-            .. needs.Except(left).Select(n => new FloorCut(athlete, n.ExerciseId, FloorCutReason.NotOverInTime)),
+            .. needs.Where(n => Late(n) is not null).Select(n => new FloorCut(athlete, n.ExerciseId, Late(n)!.Value)),
         ];
         bool low = left.Exists(n => n.IsLow);
         bool LacksPartner(FloorNeeds item) =>

@@ -154,6 +154,8 @@ public static class RollCall
                     c.Reason switch
                     {
                         FloorCutReason.NotOverInTime => $"It would not be over in {slot.Minutes} minutes.",
+                        FloorCutReason.NotFreshByThen =>
+                            $"It must be done fresh, and begins too late for a session of {slot.Minutes} minutes.",
                         FloorCutReason.NoLowWorkBefore => "There is no time for landing or low ankle work before it.",
                         _ => "It is done only with its jump, which is left out.",
                     }

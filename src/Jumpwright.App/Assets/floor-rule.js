@@ -1,7 +1,8 @@
 // The rule of roll call, step by step as FloorRule in the program has it (docs/floor-rule.md); a test holds the two against each other.
-// turns: station, exercise, start, end (minutes), athletes. needs: athlete, exercise, low, needs_low, only_with. here: a predicate.
+// turns: station, exercise, start, end (minutes), athletes. needs: athlete, exercise, low, needs_low, only_with, fresh. here: a predicate.
+// freshUntil: until when fresh work begins, by the minutes at hand from none to all that were planned.
 "use strict";
-const floorRule = (turns, needs, here, planned, minutes) => {
+const floorRule = (turns, needs, here, freshUntil, minutes) => {
   const same = 1e-6, before = (x, y) => x < y ? -1 : x > y ? 1 : 0;
   const order = (x, y) => x.start - y.start || before(x.station, y.station) || before(x.exercise, y.exercise) || before(x.athletes[0], y.athletes[0]);
   // 1 and 2: who is away goes, and what waited moves up by as much as all it waits for allow.
@@ -16,12 +17,15 @@ const floorRule = (turns, needs, here, planned, minutes) => {
   }
   const left = made.filter(t => t.athletes.length);
   // 3: what would not be over in time is not begun. 4: nothing without what must go before it.
+  const planned = freshUntil.length - 1, fresh = freshUntil[Math.min(Math.max(minutes || planned, 0), planned)];
   const until = minutes && minutes < planned ? minutes : Infinity, cuts = [];
   for (const athlete of [...new Set(needs.map(n => n.athlete))].filter(here)) {
     const all = needs.filter(n => n.athlete === athlete);
-    const late = n => left.some(t => t.exercise === n.exercise && t.athletes.includes(athlete) && t.end > until + same);
+    const of = n => left.filter(t => t.exercise === n.exercise && t.athletes.includes(athlete));
+    const late = n => of(n).some(t => t.end > until + same) ? "NotOverInTime"
+      : n.fresh && of(n).length && Math.min(...of(n).map(t => t.start)) > fresh + same ? "NotFreshByThen" : null;
     let stay = all.filter(n => !late(n));
-    for (const n of all.filter(late)) cuts.push({ athlete, exercise: n.exercise, reason: "NotOverInTime" });
+    for (const n of all.filter(late)) cuts.push({ athlete, exercise: n.exercise, reason: late(n) });
     const low = stay.some(n => n.low), has = (list, id) => list.some(n => n.exercise === id);
     for (;;) {
       const lost = stay.find(n => (n.needs_low && !low) || (n.only_with && has(all, n.only_with) && !has(stay, n.only_with)));

@@ -204,9 +204,9 @@
     // A session kept before the rule came with it has no needs: its turns still move, and all that is late goes.
     const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, low: false, needs_low: false, ...i.needs, exercise: i.exercise })));
     const turns = plan.rotation.map(r => ({ exercise: r.name, ...r }));
-    const { turns: left, cuts } = floorRule(turns, needs, isHere, plan.minutes, minutesToday);
+    const { turns: left, cuts } = floorRule(turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday);
     const why = {
-      NotOverInTime: `not over in ${minutesToday} minutes`, NoLowWorkBefore: "no landing or low ankle work is left before it",
+      NotOverInTime: `not over in ${minutesToday} minutes`, NotFreshByThen: "to be done fresh, and too late for so short a session", NoLowWorkBefore: "no landing or low ankle work is left before it",
       OnlyWithItsPartner: "done only with its jump",
     };
     const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise }).name;

@@ -122,6 +122,7 @@ internal static class FloorRoutes
             seen = SeenWords.Of(book),
             title = Title(session),
             minutes = session.Slot.Minutes,
+            fresh_until = FloorNeeds.FreshUntil(session.Slot, week.Request),
             stop_above = CardQuestions.StopAbove.Value,
             stop_at_once = week.Cards.Where(c => c.SessionId == id).Select(c => c.StopAtOnce).FirstOrDefault() ?? "",
             rotation = session
@@ -184,6 +185,7 @@ internal static class FloorRoutes
             low = needs.IsLow,
             needs_low = needs.NeedsLow,
             only_with = needs.OnlyWith,
+            fresh = needs.IsFresh,
         };
 
     /// <summary>Tests that may be done beside the session, each with its stop rule, which the tablet holds against the trials by itself.</summary>

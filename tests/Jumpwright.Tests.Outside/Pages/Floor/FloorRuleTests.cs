@@ -32,11 +32,11 @@ public class FloorRuleTests(ServedDemo demo)
             (ImmutableArray<RotationEntry> turns, ImmutableArray<FloorCut> cuts) = FloorRule.Of(
                 rotation,
                 needs,
-                45,
+                Fresh,
                 here,
                 minutes
             );
-            (string[] theirTurns, string[] theirCuts) = await OnTheTablet(page, rotation, needs, here, 45, minutes);
+            (string[] theirTurns, string[] theirCuts) = await OnTheTablet(page, rotation, needs, here, minutes);
             Assert.Equal(turns.Select(t => Said(t)), theirTurns);
             Assert.Equal(cuts.Select(c => $"{c.AthleteId} {c.ExerciseId} {c.Reason}"), theirCuts);
             cut += cuts.Length;
@@ -69,7 +69,7 @@ public class FloorRuleTests(ServedDemo demo)
                     async ([id, here, minutes]) => {
                       const plan = await fetch("/floor/sessions/" + id).then(r => r.json());
                       const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, exercise: i.exercise, ...i.needs })));
-                      return floorRule(plan.rotation, needs, a => here.includes(a), plan.minutes, minutes).turns
+                      return floorRule(plan.rotation, needs, a => here.includes(a), plan.fresh_until, minutes).turns
                         .map(t => `${t.station} ${t.exercise} ${t.start.toFixed(3)} ${t.end.toFixed(3)} ${t.athletes.join(",")}`);
                     }
                     """,
@@ -81,6 +81,9 @@ public class FloorRuleTests(ServedDemo demo)
 
         await page.CloseAsync();
     }
+
+    /// <summary>Forty-five minutes are planned, of which two thirds are young.</summary>
+    private static readonly ImmutableArray<double> Fresh = [.. Enumerable.Range(0, 46).Select(m => m * 2 / 3.0)];
 
     private static readonly string[] People = ["a01", "a02", "a03", "a04", "a05", "a06"];
 
@@ -117,7 +120,8 @@ public class FloorRuleTests(ServedDemo demo)
                             exercise,
                             k == 0,
                             k > 0 && random.Next(2) == 0,
-                            k > 1 && random.Next(3) == 0 ? $"e{k - 1}" : null
+                            k > 1 && random.Next(3) == 0 ? $"e{k - 1}" : null,
+                            k > 0 && random.Next(3) == 0
                         )
                     )
                 );
@@ -132,7 +136,6 @@ public class FloorRuleTests(ServedDemo demo)
         ImmutableArray<RotationEntry> rotation,
         ImmutableArray<(string AthleteId, FloorNeeds Needs)> needs,
         string[] here,
-        int planned,
         int minutes
     )
     {
@@ -154,16 +157,17 @@ public class FloorRuleTests(ServedDemo demo)
                     low = n.Needs.IsLow,
                     needs_low = n.Needs.NeedsLow,
                     only_with = n.Needs.OnlyWith,
+                    fresh = n.Needs.IsFresh,
                 }),
                 here,
-                planned,
+                fresh = Fresh,
                 minutes,
             }
         );
         string[][] told = await page.EvaluateAsync<string[][]>(
             """
             text => {
-              const q = JSON.parse(text), done = floorRule(q.turns, q.needs, a => q.here.includes(a), q.planned, q.minutes);
+              const q = JSON.parse(text), done = floorRule(q.turns, q.needs, a => q.here.includes(a), q.fresh, q.minutes);
               return [
                 done.turns.map(t => `${t.station} ${t.exercise} ${t.start.toFixed(3)} ${t.end.toFixed(3)} ${t.athletes.join(",")}`),
                 done.cuts.map(c => `${c.athlete} ${c.exercise} ${c.reason}`),
