@@ -38,6 +38,25 @@ internal static class FreeRinging
     /// <summary>So long a plate is surely not quiet yet, s.</summary>
     private const double UnquietS = 0.01;
 
+    /// <summary>In deviations of such a sum of squares: more than noise makes; no more than it usually makes. And squares let go where there are few.</summary>
+    private const double MostOfNoise = 4;
+
+    private const double UsualOfNoise = 1;
+    private const double ForFew = 4;
+
+    /// <summary>
+    /// What noise hides of a swing is about twice its deviation in size, and a plate that swings so little follows an edge of a steepness
+    /// later by no more than that over the steepness. Less than so long, s, or than so much of the edge's own doubt, is nothing
+    /// (house estimates, held by validation).
+    /// </summary>
+    private const double HiddenNoises = 2;
+
+    private const double HiddenS = 0.0001;
+    private const double HiddenPart = 0.4;
+
+    /// <summary>Slower sampling folds a swing, and too few samples stand before the plate is quiet again, Hz.</summary>
+    private const double SlowestHz = 500;
+
     private static readonly (double I, double J)[] Steps = [(1, 0), (-1, 0), (0, 1), (0, -1)];
 
     /// <summary>The swings that explain what is seen, likeliest first; none on a quiet plate.</summary>
@@ -50,8 +69,8 @@ internal static class FreeRinging
     )
     {
         List<Flight> flights = Flights(forceN, rateHz, noiseN, levels, contacts);
-        double white = Math.Max(noiseN, 0.3) * Math.Max(noiseN, 0.3);
-        if (!Unquiet(forceN, rateHz, white, flights))
+        double white = White(noiseN);
+        if (Unrest(forceN, rateHz, white, flights) < MostOfNoise)
         {
             return [];
         }
@@ -81,6 +100,8 @@ internal static class FreeRinging
 
         return swings;
     }
+
+    private static double White(double noiseN) => Math.Max(noiseN, 0.3) * Math.Max(noiseN, 0.3);
 
     private static double Hz(double i) => LeastHz * Math.Pow(MostHz / LeastHz, i / (Frequencies - 1));
 
@@ -123,15 +144,56 @@ internal static class FreeRinging
                     levels.ZeroN,
                     noiseN
                 );
-                flights.Add(new Flight(from, to, at, zero));
+                flights.Add(new Flight(from, to, takeOff, zero));
             }
         }
 
         return flights;
     }
 
-    /// <summary>Whether the plate is less quiet right after take-offs than noise makes it.</summary>
-    private static bool Unquiet(ReadOnlySpan<double> forceN, double rateHz, double white, List<Flight> flights)
+    /// <summary>
+    /// Whether the plate surely has no swing worth asking for: a plate that swings does so after each take-off, and most after the
+    /// steepest; so there it is as quiet as its noise, and no swing that hides in that moves an edge. False where nobody took off.
+    /// </summary>
+    public static bool IsSilent(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        double noiseN,
+        PlateLevels levels,
+        IReadOnlyList<Contact> contacts
+    )
+    {
+        if (rateHz < SlowestHz)
+        {
+            return false;
+        }
+
+        double white = White(noiseN);
+        double steepest = 0;
+        bool silent = false;
+        foreach (Flight flight in Flights(forceN, rateHz, noiseN, levels, contacts))
+        {
+            (double sample, double u, bool unsettled) = flight.TakeOff;
+            double steepness = EdgeSurroundings.Steepness(forceN, rateHz, (int)Math.Ceiling(sample), 1, levels);
+            if (steepness > steepest)
+            {
+                steepest = steepness;
+                double hidden = HiddenNoises * Math.Sqrt(white) / steepness;
+                silent =
+                    !unsettled
+                    && hidden < Math.Max(HiddenS, HiddenPart * u)
+                    && Unrest(forceN, rateHz, white, [flight]) < UsualOfNoise;
+            }
+        }
+
+        return silent;
+    }
+
+    /// <summary>
+    /// How much less quiet the plate is right after take-offs than noise makes it, in deviations of the sum of so many squares of
+    /// normal noise.
+    /// </summary>
+    private static double Unrest(ReadOnlySpan<double> forceN, double rateHz, double white, List<Flight> flights)
     {
         double energy = 0;
         double count = 0;
@@ -145,8 +207,7 @@ internal static class FreeRinging
             }
         }
 
-        // The sum of so many squares of normal noise, and four of its own deviations.
-        return count > 0 && energy / white > count + (4 * Math.Sqrt(2 * count)) + 4;
+        return count > 0 ? ((energy / white) - count - ForFew) / Math.Sqrt(2 * count) : 0;
     }
 
     /// <summary>Where on a grid of frequencies and dampings a swing is likeliest among its neighbours.</summary>
@@ -248,9 +309,9 @@ internal static class FreeRinging
         (stepSin, stepCos) = (shrink * stepSin, shrink * stepCos);
         double ridge = white / (usualN * usualN);
         double gain = 0;
-        foreach ((int from, int to, double at, double zero) in flights)
+        foreach ((int from, int to, Instant takeOff, double zero) in flights)
         {
-            double since = from - at;
+            double since = from - takeOff.Sample;
             double size = Math.Exp(-decay * since);
             (double s, double c) = Math.SinCos(turn * since);
             (s, c) = (size * s, size * c);
@@ -278,6 +339,6 @@ internal static class FreeRinging
         return gain;
     }
 
-    /// <summary>Samples after a take-off, counted from that.</summary>
-    private readonly record struct Flight(int From, int To, double At, double ZeroN);
+    /// <summary>Samples after a take-off.</summary>
+    private readonly record struct Flight(int From, int To, Instant TakeOff, double ZeroN);
 }
