@@ -21,6 +21,9 @@ internal readonly ref struct EdgeWindow
 
     private const double RingingMisfit = 0.03;
 
+    /// <summary>Above the part of the load that is looked at, an edge soon is no power of time any more: so much more for each such part (house estimate).</summary>
+    private const double MisfitBeyond = 0.04;
+
     private EdgeWindow(
         Span<double> forceN,
         Span<double> weights,
@@ -126,10 +129,11 @@ internal readonly ref struct EdgeWindow
         y = y[..n];
         weights = weights[..n];
         double ringing = RingingMisfit * edge.RingingN;
+        double top = TopPart * edge.LoadN;
         double white = (Math.Max(edge.NoiseN, 0.3) * Math.Max(edge.NoiseN, 0.3)) + (ringing * ringing);
         for (int k = 0; k < n; k++)
         {
-            double misfit = Misfit * Math.Max(y[k], 0);
+            double misfit = (Misfit + (MisfitBeyond * Math.Max((y[k] / top) - 1, 0))) * Math.Max(y[k], 0);
             weights[k] = 1 / (white + (misfit * misfit));
         }
 
