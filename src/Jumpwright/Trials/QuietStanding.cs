@@ -9,7 +9,7 @@ namespace Jumpwright.Trials;
 /// <param name="SampleDeviationN">Standard deviation of single samples, N: the measure of Owen et al. 2014.</param>
 internal readonly record struct QuietStanding(Stretch Samples, double MeanN, double SwayN, double SampleDeviationN)
 {
-    /// <summary>Where its sway shows, if that is more than the stretch: the end of a landing may hide in it.</summary>
+    /// <summary>Where its sway shows, after a landing, whose end may hide in it; null for a stretch that follows none.</summary>
     public Stretch? Swaying { get; init; }
 
     private const double BlockS = 0.05;

@@ -5,7 +5,8 @@ namespace Jumpwright.Trials;
 /// <summary>
 /// What the still stretches and the empty plate alone say of a stay's unknowns, for one size of sway: their mean and their
 /// covariance. Every stretch has waves of its own and shares only weight and drift with the others, so that small inverses,
-/// cosines and sines apart, stand for the whole matrix; what ties the stretches together is let in afterwards.
+/// cosines and sines apart, stand for the whole matrix; the tail of a landing touches all of it, and is let in as one unknown more.
+/// What ties the stretches together is let in afterwards.
 /// </summary>
 internal sealed class StandingSolution
 {
@@ -28,10 +29,12 @@ internal sealed class StandingSolution
     private readonly double _v00;
     private readonly double _v01;
     private readonly double _v11;
+    private readonly List<(int At, ArraySegment<double> Moves, double Variance)> _tails = [];
 
     public StandingSolution(
         StayModel model,
         ReadOnlySpan<StillEquations> stretches,
+        ReadOnlySpan<LandingTail> tails,
         double blockVariance,
         EmptyPlate empty,
         double swayN,
@@ -78,6 +81,10 @@ internal sealed class StandingSolution
         Mean = scratch.Noughts(model.Size);
         Covariances(right, Mean);
         LogEvidence = (SymmetricMatrix.Dot(Mean, right) + log - Math.Log(determinant)) / 2;
+        foreach (LandingTail tail in tails)
+        {
+            LogEvidence += LetIn(tail, per, scratch);
+        }
     }
 
     /// <summary>Which of the sizes of sway it is for.</summary>
@@ -136,6 +143,42 @@ internal sealed class StandingSolution
         {
             x[constants + k] = row[constants + k] * _noise[k];
         }
+
+        foreach ((int at, ArraySegment<double> moves, double variance) in _tails)
+        {
+            double shared = variance * (row[at] - SymmetricMatrix.Dot(row, moves));
+            SymmetricMatrix.AddScaled(x, moves, -shared);
+            x[at] += shared;
+        }
+    }
+
+    /// <summary>
+    /// Lets in the tail of a landing: what one newton of it would make of all others, and how large it is beside them. Gives the
+    /// logarithm of what that adds to the evidence.
+    /// </summary>
+    private double LetIn(LandingTail tail, double per, Scratch scratch)
+    {
+        Span<double> right = stackalloc double[_model.Size];
+        right.Clear();
+        StillEquations shape = tail.Shape;
+        int first = StayModel.First(tail.Window);
+        SymmetricMatrix.AddScaled(right.Slice(first, N), shape.CosineForce, per);
+        SymmetricMatrix.AddScaled(right.Slice(first + N, N), shape.SineForce, per);
+        right[StayModel.Weight] = per * _weightN * shape.ForceSum;
+        right[StayModel.Drift] = per * ((_model.MiddleTime(tail.Window) * shape.ForceSum) + shape.ForceTimes);
+        ArraySegment<double> moves = scratch.Noughts(_model.Size);
+        Covariances(right, moves);
+        double usual = LandingTail.UsualN(_model.MassKg);
+        double spread = LandingTail.SpreadN(_model.MassKg);
+        double prior = 1 / (spread * spread);
+        double known = prior + (per * tail.Squares) - SymmetricMatrix.Dot(right, moves);
+        double seen = (prior * usual) + (per * tail.WithForce) - SymmetricMatrix.Dot(right, Mean);
+        double mean = seen / known;
+        int at = _model.Tail(tail.Window);
+        SymmetricMatrix.AddScaled(Mean, moves, -mean);
+        Mean.AsSpan()[at] = mean;
+        _tails.Add((at, moves, 1 / known));
+        return ((seen * mean) - (prior * usual * usual) - Math.Log(known / prior)) / 2;
     }
 
     /// <summary>Inverts what a stretch says of its waves; gives the logarithm of the determinant.</summary>

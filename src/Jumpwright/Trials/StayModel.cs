@@ -7,8 +7,8 @@ namespace Jumpwright.Trials;
 /// <summary>
 /// The linear model of one stay: what velocity and position are at any instant, in terms of the unknowns. Those are the
 /// weight's relative error; the drift of the plate's zero; for each still stretch the amplitudes of its slow force, cosines and
-/// then sines, and its standing height against the first; and for each contact between still stretches the mean of the white
-/// noise.
+/// then sines, and its standing height against the first; for each that follows a landing the tail of that; and for each contact
+/// between still stretches the mean of the white noise.
 /// </summary>
 internal sealed class StayModel
 {
@@ -30,10 +30,12 @@ internal sealed class StayModel
     private readonly double[] _middles;
     private readonly Disturbance[] _gaps;
     private readonly int[] _constants;
+    private readonly int[] _tails;
 
     /// <summary>Describes a stay.</summary>
     /// <param name="windows">Its still stretches.</param>
     /// <param name="middles">From which sample the waves of each are counted.</param>
+    /// <param name="afterLanding">For each of them, whether a landing ends in it.</param>
     /// <param name="contacts">Its contacts.</param>
     /// <param name="samples">The stay.</param>
     /// <param name="dt">Seconds a sample.</param>
@@ -43,6 +45,7 @@ internal sealed class StayModel
     public StayModel(
         IReadOnlyList<Stretch> windows,
         double[] middles,
+        ReadOnlySpan<bool> afterLanding,
         IReadOnlyList<Contact> contacts,
         Stretch samples,
         double dt,
@@ -62,6 +65,13 @@ internal sealed class StayModel
         _gaps = new Disturbance[windows.Count + 1];
         _constants = new int[windows.Count + 1];
         int next = First(windows.Count);
+        _tails = new int[windows.Count];
+        for (int w = 0; w < windows.Count; w++)
+        {
+            _tails[w] = afterLanding[w] ? next++ : -1;
+        }
+
+        Constants = -next;
         for (int g = 0; g <= windows.Count; g++)
         {
             int from = g == 0 ? samples.From : windows[g - 1].To - 1;
@@ -73,6 +83,7 @@ internal sealed class StayModel
         }
 
         Size = next;
+        Constants += next;
     }
 
     public IReadOnlyList<Stretch> Windows { get; }
@@ -83,12 +94,15 @@ internal sealed class StayModel
     public int Size { get; }
 
     /// <summary>Number of contacts between still stretches, whose mean noise is unknown: the last of the unknowns.</summary>
-    public int Constants => Size - First(Windows.Count);
+    public int Constants { get; }
 
     public static int First(int window) => 2 + (window * OfWindow);
 
     /// <summary>Standing height of a still stretch against the first; not used for the first itself.</summary>
     public static int Posture(int window) => First(window) + (2 * N);
+
+    /// <summary>Force of the tail of the landing before a still stretch, where that begins, N; −1 where it follows none.</summary>
+    public int Tail(int window) => _tails[window];
 
     /// <summary>Time of a still stretch's middle since the zero was known, s.</summary>
     public double MiddleTime(int window) => (_middles[window] - _zeroSample) * _dt;
@@ -315,6 +329,11 @@ internal sealed class StayModel
 
     private void AddVelocity(Span<double> row, int window, int sample, double factor, bool moves)
     {
+        if (_tails[window] is >= 0 and var tail)
+        {
+            row[tail] -= factor * LandingTail.FadesS * Left(window, sample) / MassKg;
+        }
+
         if (!moves)
         {
             return;
@@ -340,6 +359,11 @@ internal sealed class StayModel
             row[Posture(window)] += factor;
         }
 
+        if (_tails[window] is >= 0 and var tail)
+        {
+            row[tail] += factor * LandingTail.FadesS * LandingTail.FadesS * Left(window, sample) / MassKg;
+        }
+
         if (!moves)
         {
             return;
@@ -357,6 +381,10 @@ internal sealed class StayModel
             ofSines[j] -= f * sin;
         }
     }
+
+    /// <summary>What is left of a landing's tail at a sample, part of what it was where the still stretch began.</summary>
+    private double Left(int window, int sample) =>
+        Math.Exp(-(sample - Windows[window].From) * _dt / LandingTail.FadesS);
 
     private static Span<Vector<double>> Cosines(Span<double> row, int window) =>
         MemoryMarshal.Cast<double, Vector<double>>(row.Slice(First(window), N));

@@ -35,6 +35,37 @@ public class EdgeFitTests
         Assert.InRange(held, (int)(0.85 * edges), edges);
     }
 
+    [Theory]
+    [InlineData(200)]
+    [InlineData(250)]
+    public void AtALowRate_AnEdgeThatIsOverInTwoSamples_IsNoSurerThanItIsTrue(double rateHz)
+    {
+        var chance = new Random(11);
+        int held = 0;
+        double most = 0;
+        const int edges = 200;
+        for (int k = 0; k < edges; k++)
+        {
+            double end = 60 + chance.NextDouble();
+            double overS = 0.008 + (0.017 * chance.NextDouble());
+            double[] force = Edge(end, rateHz, overS, 0.8 + (0.8 * chance.NextDouble()), 1, chance);
+            int first = 50;
+            while (force[first] > 6)
+            {
+                first++;
+            }
+
+            Instant found = EdgeFit.Of(new EdgeSide(first, 1, 0, 1, LoadN), force, rateHz)!.Value;
+            double off = Math.Abs(found.Sample - end) / rateHz / found.UncertaintyS;
+            held += off <= 2 ? 1 : 0;
+            most = Math.Max(most, off);
+        }
+
+        // A power of time through the steep part and its end at once was up to twelve of its uncertainties off.
+        Assert.InRange(held, (int)(0.9 * edges), edges);
+        Assert.InRange(most, 0, 5);
+    }
+
     [Fact]
     public void ARounderEdge_IsLessSure()
     {
