@@ -15,14 +15,6 @@ internal static class FreeRinging
     private const double MostDamping = 0.5;
     private const int Dampings = 9;
 
-    /// <summary>From so long after a take-off, for so long, and until so long before the next touch-down, s.</summary>
-    private const double FromS = 0.001;
-
-    private const double ForS = 0.06;
-    private const double UntilS = 0.003;
-
-    private const int MostTakeOffs = 6;
-
     /// <summary>A swing's first size is about this part of the load (house estimate).</summary>
     private const double UsualPart = 0.04;
 
@@ -32,30 +24,7 @@ internal static class FreeRinging
     private const double Negligible = 10;
     private const int Most = 6;
 
-    private const int FewestSamples = 6;
     private const double Overdamped = 0.9;
-
-    /// <summary>So long a plate is surely not quiet yet, s.</summary>
-    private const double UnquietS = 0.01;
-
-    /// <summary>In deviations of such a sum of squares: more than noise makes; no more than it usually makes. And squares let go where there are few.</summary>
-    private const double MostOfNoise = 4;
-
-    private const double UsualOfNoise = 1;
-    private const double ForFew = 4;
-
-    /// <summary>
-    /// What noise hides of a swing is about twice its deviation in size, and a plate that swings so little follows an edge of a steepness
-    /// later by no more than that over the steepness. Less than so long, s, or than so much of the edge's own doubt, is nothing
-    /// (house estimates, held by validation).
-    /// </summary>
-    private const double HiddenNoises = 2;
-
-    private const double HiddenS = 0.0001;
-    private const double HiddenPart = 0.4;
-
-    /// <summary>Slower sampling folds a swing, and too few samples stand before the plate is quiet again, Hz.</summary>
-    private const double SlowestHz = 500;
 
     private static readonly (double I, double J)[] Steps = [(1, 0), (-1, 0), (0, 1), (0, -1)];
 
@@ -68,9 +37,9 @@ internal static class FreeRinging
         IReadOnlyList<Contact> contacts
     )
     {
-        List<Flight> flights = Flights(forceN, rateHz, noiseN, levels, contacts);
-        double white = White(noiseN);
-        if (Unrest(forceN, rateHz, white, flights) < MostOfNoise)
+        List<Aftermath> flights = Aftermath.Of(forceN, rateHz, noiseN, levels, contacts);
+        double white = Aftermath.White(noiseN);
+        if (Aftermath.Unrest(forceN, rateHz, white, flights) < Aftermath.MostOfNoise)
         {
             return [];
         }
@@ -101,120 +70,16 @@ internal static class FreeRinging
         return swings;
     }
 
-    private static double White(double noiseN) => Math.Max(noiseN, 0.3) * Math.Max(noiseN, 0.3);
-
     private static double Hz(double i) => LeastHz * Math.Pow(MostHz / LeastHz, i / (Frequencies - 1));
 
     private static double Damping(double j) =>
         Math.Min(LeastDamping * Math.Pow(MostDamping / LeastDamping, j / (Dampings - 1)), Overdamped);
 
-    /// <summary>Where nobody is on the plate any more, after each of the first take-offs.</summary>
-    private static List<Flight> Flights(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        double noiseN,
-        PlateLevels levels,
-        IReadOnlyList<Contact> contacts
-    )
-    {
-        var flights = new List<Flight>();
-        for (int k = 0; k < contacts.Count && flights.Count < MostTakeOffs; k++)
-        {
-            if (contacts[k].TakeOff is not { } takeOff)
-            {
-                continue;
-            }
-
-            double at = takeOff.Sample;
-            double next = forceN.Length;
-            if (k + 1 < contacts.Count)
-            {
-                next = contacts[k + 1].TouchDown?.Sample ?? contacts[k + 1].Samples.From;
-            }
-
-            int from = (int)Math.Ceiling(at + (FromS * rateHz));
-            int to = (int)Math.Min(at + (ForS * rateHz), Math.Min(next - (UntilS * rateHz), forceN.Length));
-            if (to - from >= FewestSamples)
-            {
-                double zero = EdgeSurroundings.LocalZero(
-                    forceN,
-                    rateHz,
-                    (int)Math.Ceiling(at),
-                    1,
-                    levels.ZeroN,
-                    noiseN
-                );
-                flights.Add(new Flight(from, to, takeOff, zero));
-            }
-        }
-
-        return flights;
-    }
-
-    /// <summary>
-    /// Whether the plate surely has no swing worth asking for: a plate that swings does so after each take-off, and most after the
-    /// steepest; so there it is as quiet as its noise, and no swing that hides in that moves an edge. False where nobody took off.
-    /// </summary>
-    public static bool IsSilent(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        double noiseN,
-        PlateLevels levels,
-        IReadOnlyList<Contact> contacts
-    )
-    {
-        if (rateHz < SlowestHz)
-        {
-            return false;
-        }
-
-        double white = White(noiseN);
-        double steepest = 0;
-        bool silent = false;
-        foreach (Flight flight in Flights(forceN, rateHz, noiseN, levels, contacts))
-        {
-            (double sample, double u, bool unsettled) = flight.TakeOff;
-            double steepness = EdgeSurroundings.Steepness(forceN, rateHz, (int)Math.Ceiling(sample), 1, levels);
-            if (steepness > steepest)
-            {
-                steepest = steepness;
-                double hidden = HiddenNoises * Math.Sqrt(white) / steepness;
-                silent =
-                    !unsettled
-                    && hidden < Math.Max(HiddenS, HiddenPart * u)
-                    && Unrest(forceN, rateHz, white, [flight]) < UsualOfNoise;
-            }
-        }
-
-        return silent;
-    }
-
-    /// <summary>
-    /// How much less quiet the plate is right after take-offs than noise makes it, in deviations of the sum of so many squares of
-    /// normal noise.
-    /// </summary>
-    private static double Unrest(ReadOnlySpan<double> forceN, double rateHz, double white, List<Flight> flights)
-    {
-        double energy = 0;
-        double count = 0;
-        foreach (Flight flight in flights)
-        {
-            int to = Math.Min(flight.From + Math.Max((int)(UnquietS * rateHz), 4), flight.To);
-            for (int i = flight.From; i < to; i++)
-            {
-                energy += (forceN[i] - flight.ZeroN) * (forceN[i] - flight.ZeroN);
-                count++;
-            }
-        }
-
-        return count > 0 ? ((energy / white) - count - ForFew) / Math.Sqrt(2 * count) : 0;
-    }
-
     /// <summary>Where on a grid of frequencies and dampings a swing is likeliest among its neighbours.</summary>
     private static List<(double Gain, double I, double J)> Peaks(
         ReadOnlySpan<double> forceN,
         double rateHz,
-        List<Flight> flights,
+        List<Aftermath> flights,
         double white,
         double usual
     )
@@ -264,7 +129,7 @@ internal static class FreeRinging
     private static (double Gain, double I, double J) Climb(
         ReadOnlySpan<double> forceN,
         double rateHz,
-        List<Flight> flights,
+        List<Aftermath> flights,
         double white,
         double usual,
         (double Gain, double I, double J) from
@@ -295,7 +160,7 @@ internal static class FreeRinging
     private static double Likelihood(
         ReadOnlySpan<double> forceN,
         double rateHz,
-        List<Flight> flights,
+        List<Aftermath> flights,
         double white,
         double usualN,
         double hz,
@@ -338,7 +203,4 @@ internal static class FreeRinging
 
         return gain;
     }
-
-    /// <summary>Samples after a take-off.</summary>
-    private readonly record struct Flight(int From, int To, Instant TakeOff, double ZeroN);
 }

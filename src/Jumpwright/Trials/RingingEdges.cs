@@ -33,7 +33,7 @@ internal static class RingingEdges
         List<Contact> contacts
     )
     {
-        if (contacts.Count == 0 || FreeRinging.IsSilent(forceN, rateHz, noiseN, levels, contacts))
+        if (contacts.Count == 0 || Aftermath.IsSilent(forceN, rateHz, noiseN, levels, contacts))
         {
             return false;
         }
