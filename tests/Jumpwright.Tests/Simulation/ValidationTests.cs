@@ -40,9 +40,9 @@ public class ValidationTests
         ErrorSummary drop = ValidationReport.Summary(Report.Value.CleanDropJumps, MeasureNames.DropHeight)!;
         ErrorSummary contact = ValidationReport.Summary(Report.Value.CleanDropJumps, MeasureNames.ContactTime)!;
         Assert.True(drop.Count + drop.Doubtful >= 196, $"only {drop.Count + drop.Doubtful} drop heights");
-        // One stand after a drop, with sway and perhaps a drift of the zero, is often not enough for a centimetre, and the trial
-        // says so; two of five are.
-        Assert.True(drop.Count >= 80, $"only {drop.Count} drop heights trusted");
+        // One stand after a drop, with sway, perhaps a drift of the zero, and (decision 47) perhaps a person who still rises a little,
+        // is often not enough for a centimetre, and the trial says so; more than a third are.
+        Assert.True(drop.Count >= 70, $"only {drop.Count} drop heights trusted");
         Assert.True(contact.Count >= 196, $"only {contact.Count} contacts");
         Assert.InRange(drop.Limit, 0, 0.006);
         Assert.InRange(contact.Limit, 0, 0.0005);
