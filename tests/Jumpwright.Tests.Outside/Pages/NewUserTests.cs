@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Jumpwright.App.Desk;
 using Jumpwright.Tests.Outside.House;
 using Microsoft.Playwright;
@@ -11,24 +12,39 @@ namespace Jumpwright.Tests.Outside.Pages;
 [Collection("pages")]
 public sealed class NewUserTests(ServedDemo demo)
 {
-    [Fact]
-    public async Task FolderOfRecordings_NobodySetUp_EndsInACardToPrint()
+    /// <summary>On a phone, a tablet and a desk. Times beside the pictures are the program's and a script's, never a person's.</summary>
+    [Theory]
+    [InlineData(390)]
+    [InlineData(820)]
+    [InlineData(1440)]
+    public async Task FolderOfRecordings_NobodySetUp_EndsInACardToPrint(int width)
     {
+        string kept = Repository.At("artifacts", "screenshots", "first-use", $"{width}");
+        Directory.CreateDirectory(kept);
+        var clock = Stopwatch.StartNew();
+        var times = new List<string>();
         await using OwnSquad squad = await OwnSquad.Begin();
         string club = Directory.CreateTempSubdirectory("jumpwright-monday-").FullName;
         try
         {
             WriteRecordings(club);
-            IPage page = await demo.Open(1440);
+            IPage page = await demo.Open(width);
             int shots = 0;
-            async Task Shot(string name) =>
+            async Task Shot(string name)
+            {
+                times.Add(FormattableString.Invariant($"{clock.Elapsed.TotalSeconds:0.0} s: {name}"));
                 await page.ScreenshotAsync(
                     new PageScreenshotOptions
                     {
                         FullPage = true,
-                        Path = Repository.At("artifacts", "screenshots", "first-use", $"{++shots:00}-{name}.png"),
+                        Path = Path.Combine(kept, $"{++shots:00}-{name}.png"),
                     }
                 );
+                Assert.False(
+                    await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth > innerWidth + 1"),
+                    $"{name} scrolls sideways at {width}"
+                );
+            }
 
             await page.GotoAsync(squad.Address + "/");
             await Shot("nobody-yet");
@@ -85,6 +101,17 @@ public sealed class NewUserTests(ServedDemo demo)
                 TestContext.Current.CancellationToken
             );
             Assert.Equal("application/pdf", pdf.Content.Headers.ContentType?.MediaType);
+            await File.WriteAllBytesAsync(
+                Path.Combine(kept, "card.pdf"),
+                await pdf.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken),
+                TestContext.Current.CancellationToken
+            );
+            times.Add(FormattableString.Invariant($"{clock.Elapsed.TotalSeconds:0.0} s: printed"));
+            await File.WriteAllLinesAsync(
+                Path.Combine(kept, "times.txt"),
+                times,
+                TestContext.Current.CancellationToken
+            );
             await page.CloseAsync();
         }
         finally
