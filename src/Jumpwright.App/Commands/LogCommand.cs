@@ -64,16 +64,7 @@ internal sealed class LogCommand : ITaughtCommand
                 }
 
                 using OpenedSquad opened = await SquadArgument.Open(terminal, path, cancel);
-                if (
-                    await PlanCommand.Found(
-                        terminal,
-                        opened.Material,
-                        parsed.GetValue(from),
-                        parsed.GetValue(weeks),
-                        cancel
-                    )
-                    is not { } week
-                )
+                if (await PlanCommand.Found(terminal, opened, parsed, from, weeks, cancel) is not { } week)
                 {
                     return ExitCodes.NoPlan;
                 }

@@ -115,19 +115,27 @@ internal sealed class PlanCommand : ITaughtCommand
     /// <exception cref="RefusedException">Nothing could be asked of the planner.</exception>
     public static async Task<PlannedWeek?> Found(
         Terminal terminal,
-        SquadMaterial material,
-        NodaTime.LocalDate from,
-        int weeks,
+        OpenedSquad opened,
+        ParseResult parsed,
+        Option<NodaTime.LocalDate> from,
+        Option<int> weeks,
         CancellationToken cancel
     )
     {
-        PlannedWeek week = await Planned(terminal, material, from, weeks, null, cancel);
+        PlannedWeek week = await Planned(
+            terminal,
+            opened.Material,
+            parsed.GetValue(from),
+            parsed.GetValue(weeks),
+            null,
+            cancel
+        );
         if (ExitOf(week.Plan) == ExitCodes.Done)
         {
             return week;
         }
 
-        PlanText.Write(week, material, terminal.Error);
+        PlanText.Write(week, opened.Material, terminal.Error);
         return null;
     }
 

@@ -3,11 +3,13 @@ using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
 using Jumpwright.Athletes;
 using Jumpwright.Calculators;
+using Jumpwright.Prescribing.Change;
 using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Safety;
 using Jumpwright.Trials;
+using NodaTime;
 
 namespace Jumpwright.App.Wording;
 
@@ -113,6 +115,37 @@ internal static class Origins
         return measured.Length > 0
             ? measured
             : [.. leaf.History.Screens.Where(s => s.Test == test && s.Date == date).Select(Of)];
+    }
+
+    /// <summary>A sentence of a trend: the level it speaks of, over which sessions, and the recordings of the latest one.</summary>
+    public static Origin Of(Trend trend, History history)
+    {
+        SeriesKey key = trend.Series.Key;
+        var level = new Measure(key.Measure, trend.Level, trend.Series.Unit, trend.LevelSd, key.Method);
+        LocalDate last = trend.Series.Days[^1];
+        return new(
+            MeasureWords.Value(level),
+            [
+                (
+                    "Level",
+                    $"{MeasureWords.Value(level)}, of {trend.Series.Days.Length} sessions, {Dates.Short(trend.Series.Days[0])} to {Dates.Short(last)}, each the mean of its trials, never a best"
+                ),
+                ("Measured with", Words.Of(key.Device)),
+                ("Method", MeasureWords.Method(level)),
+                ("By", Version),
+                ("Doubt", MeasureWords.Doubt(level) + " It holds the noise from session to session, learnt from the squad."),
+            ],
+            [
+                .. history
+                    .Trials.Where(t =>
+                        t.Date == last
+                        && t.Device == key.Device
+                        && t.Trial.Task == key.Task
+                        && t.Trial.FindTrusted(key.Measure)?.Method == key.Method
+                    )
+                    .Select(Trace),
+            ]
+        );
     }
 
     /// <summary>The height that an athlete's sentence begins with; none where it says none.</summary>

@@ -2,6 +2,7 @@ using System.Net;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
+using Jumpwright.Prescribing.Change;
 using Jumpwright.Progression;
 using Jumpwright.Safety;
 
@@ -67,5 +68,38 @@ public class OriginTests(ServedDemo demo)
         }
 
         Assert.True(opened > 5, $"{opened} sentences with numbers");
+    }
+
+    [Fact]
+    public async Task Report_EverySentenceOfATrend_OpensItsLevelItsDoubtAndItsRecordings()
+    {
+        using var client = new HttpClient();
+        int opened = 0;
+        foreach (AthleteLeaf leaf in demo.Desk.Book.Leaves)
+        {
+            string page = WebUtility.HtmlDecode(
+                await client.GetStringAsync(
+                    new Uri($"{demo.Address}/athletes/{leaf.Athlete.Id}"),
+                    TestContext.Current.CancellationToken
+                )
+            );
+            foreach (
+                Trend trend in demo
+                    .Desk.Pictures.ReportOf(leaf.Dossier, demo.Desk.Book.Day)
+                    .Facts.Shown
+            )
+            {
+                Origin origin = Origins.Of(trend, leaf.History);
+                Assert.NotEmpty(origin.Recordings);
+                int at = page.IndexOf(trend.Sentence + "</summary>", StringComparison.Ordinal);
+                Assert.True(at > 0, $"{leaf.Athlete.Id}: {trend.Sentence}");
+                string fold = page[at..page.IndexOf("</details>", at, StringComparison.Ordinal)];
+                Assert.Contains(origin.Said, fold, StringComparison.Ordinal);
+                Assert.Contains(origin.Recordings[0].Path, fold, StringComparison.Ordinal);
+                opened++;
+            }
+        }
+
+        Assert.True(opened > 10, $"{opened} sentences of trends");
     }
 }

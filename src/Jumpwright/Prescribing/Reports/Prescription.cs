@@ -28,7 +28,7 @@ public sealed record Prescription(
     /// Watched trends first, then those with most sessions; four at most. Of two ways to get one jump's height only one is shown
     /// (<see cref="HeightMethods"/>).
     /// </summary>
-    internal ImmutableArray<Trend> Shown =>
+    public ImmutableArray<Trend> Shown =>
         [
             .. HeightMethods
                 .One(Trends.Where(t => t.Watched || Told.Contains(t.Series.Key.Measure)), t => t.Series)
