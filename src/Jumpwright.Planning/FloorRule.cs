@@ -131,6 +131,7 @@ public static class FloorRule
     private static List<Turn> Moved(ImmutableArray<RotationEntry> rotation, HashSet<string> here)
     {
         List<Turn> made = [];
+        var before = new Dictionary<string, List<Turn>>(StringComparer.Ordinal);
         foreach (
             RotationEntry entry in rotation
                 .OrderBy(r => r.StartMin)
@@ -141,30 +142,29 @@ public static class FloorRule
         {
             ImmutableArray<string> who = [.. entry.AthleteIds.Where(here.Contains)];
             string[] pieces = entry.Station.Split('+');
-            double? sooner = made.Where(p =>
-                    p.Entry.EndMin <= entry.StartMin + Same
-                    && (
-                        p.Pieces.Intersect(pieces, StringComparer.Ordinal).Any()
-                        || p.Here.Intersect(who, StringComparer.Ordinal).Any()
-                    )
-                )
+            string[] shared = [.. pieces.Select(p => "piece " + p), .. who.Select(w => "athlete " + w)];
+            double? sooner = shared
+                .SelectMany(k => before.TryGetValue(k, out List<Turn>? there) ? there : [])
+                .Where(p => p.Entry.EndMin <= entry.StartMin + Same)
                 .Select(p => (double?)(p.Entry.EndMin - p.End))
                 .Min();
             double start = entry.StartMin - Math.Max(0, sooner ?? 0);
-            made.Add(
-                new Turn(entry, pieces, who, start, who.IsEmpty ? start : entry.EndMin - Math.Max(0, sooner ?? 0))
-            );
+            var turn = new Turn(entry, who, start, who.IsEmpty ? start : entry.EndMin - Math.Max(0, sooner ?? 0));
+            made.Add(turn);
+            foreach (string key in shared)
+            {
+                if (!before.TryGetValue(key, out List<Turn>? there))
+                {
+                    before[key] = there = [];
+                }
+
+                there.Add(turn);
+            }
         }
 
         made.RemoveAll(t => t.Here.IsEmpty);
         return made;
     }
 
-    private sealed record Turn(
-        RotationEntry Entry,
-        string[] Pieces,
-        ImmutableArray<string> Here,
-        double Start,
-        double End
-    );
+    private sealed record Turn(RotationEntry Entry, ImmutableArray<string> Here, double Start, double End);
 }

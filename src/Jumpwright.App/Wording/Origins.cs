@@ -133,7 +133,10 @@ internal static class Origins
                 ("Measured with", Words.Of(key.Device)),
                 ("Method", MeasureWords.Method(level)),
                 ("By", Version),
-                ("Doubt", MeasureWords.Doubt(level) + " It holds the noise from session to session, learnt from the squad."),
+                (
+                    "Doubt",
+                    MeasureWords.Doubt(level) + " It holds the noise from session to session, learnt from the squad."
+                ),
             ],
             [
                 .. history

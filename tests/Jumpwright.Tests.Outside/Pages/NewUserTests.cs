@@ -34,11 +34,7 @@ public sealed class NewUserTests(ServedDemo demo)
             {
                 times.Add(FormattableString.Invariant($"{clock.Elapsed.TotalSeconds:0.0} s: {name}"));
                 await page.ScreenshotAsync(
-                    new PageScreenshotOptions
-                    {
-                        FullPage = true,
-                        Path = Path.Combine(kept, $"{++shots:00}-{name}.png"),
-                    }
+                    new PageScreenshotOptions { FullPage = true, Path = Path.Combine(kept, $"{++shots:00}-{name}.png") }
                 );
                 Assert.False(
                     await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth > innerWidth + 1"),

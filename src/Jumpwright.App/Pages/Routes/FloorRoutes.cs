@@ -64,9 +64,9 @@ internal static class FloorRoutes
         app.MapGet("/floor/sessions", () => Results.Json(Sessions(desk.Book)));
         app.MapGet(
             "/floor/sessions/{id}",
-            (string id) =>
-                Session(desk.Book, id) is { } session
-                    ? Results.Json(session)
+            async (string id) =>
+                await Kept(desk, id) is { } session
+                    ? Results.Bytes(session, "application/json; charset=utf-8")
                     : Answers.Refused("There is no such session in the plan.", StatusCodes.Status404NotFound)
         );
         app.MapGet(
@@ -104,6 +104,41 @@ internal static class FloorRoutes
 
     private static string Title(PlannedSession session) =>
         $"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}";
+
+    /// <summary>A session as tablets keep it, from the shelf while the desk holds the same: which tests fit beside it takes long to work out.</summary>
+    private static async Task<byte[]?> Kept(FrontDesk desk, string id)
+    {
+        PageShelf shelf = desk.Shelf;
+        Workbook book = desk.Book;
+        string key = string.Join('\n', "floor", id, Speech.Now.Language, Speech.Now.Units, SeenWords.Of(book));
+        if (!desk.IsSettled)
+        {
+            return Written(Session(book, id));
+        }
+
+        if (shelf.Find(key) is { } there && await there is { } kept)
+        {
+            return kept;
+        }
+
+        if (shelf.Take(key) is not { } writing)
+        {
+            return Written(Session(book, id));
+        }
+
+        byte[]? made = null;
+        try
+        {
+            return made = Written(Session(book, id));
+        }
+        finally
+        {
+            shelf.Put(key, writing, made);
+        }
+    }
+
+    private static byte[]? Written(object? session) =>
+        session is null ? null : JsonSerializer.SerializeToUtf8Bytes(session, JsonSerializerOptions.Web);
 
     private static object? Session(Workbook book, string id)
     {
