@@ -12,9 +12,9 @@ namespace Jumpwright.Planning;
 internal static class PartSearch
 {
     /// <summary>Deterministic time for an exact week of one athlete, and for the weeks' proofs together.</summary>
-    private const double EachWeek = 0.06;
+    private const double EachWeek = 0.04;
 
-    private const double Proving = 0.3;
+    private const double Proving = 0.15;
 
     /// <summary>Moves of one athlete for each session.</summary>
     private const int MovesForEachSession = 2000;

@@ -78,6 +78,8 @@ internal sealed class PricedRelaxation : IDisposable
         }
 
         _solver.Objective().SetMaximization();
+        // A third of the time of the solver's own choice (measured on the bench squads), with the same optimum.
+        _ = _solver.SetSolverSpecificParametersAsString("use_dual_simplex:true use_preprocessing:false");
         _uses =
         [
             .. from choice in squad.Choices

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Athletes;
 using Jumpwright.Planning.Rotations;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
@@ -264,6 +265,14 @@ public static class Replanner
             if (near is not null)
             {
                 return $"Too near {near.Fixture.Name} on {near.Fixture.Date:uuuu-MM-dd}.";
+            }
+
+            Fixture? unrecovered = request.Fixtures.FirstOrDefault(f =>
+                FixtureWindow.RecoveryMissing(exercise, slot, f, request) > 0
+            );
+            if (unrecovered is not null)
+            {
+                return $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {unrecovered.Name} begins on {unrecovered.Date:uuuu-MM-dd}.";
             }
 
             if (who.OnMenu(key.SessionId, key.ExerciseId) is null)

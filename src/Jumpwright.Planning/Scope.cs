@@ -40,6 +40,9 @@ internal sealed record Scope
     public ImmutableDictionary<(string Session, string Exercise), long> GroupShares { get; init; } =
         ImmutableDictionary<(string, string), long>.Empty;
 
+    /// <summary>Sets by session and exercise that the search tries first; null: none. They need not keep every limit.</summary>
+    public IReadOnlyDictionary<(string Session, string Exercise), int>? Sketch { get; init; }
+
     /// <summary>Sets of items that are proven not to fit on one time line together.</summary>
     public ImmutableArray<ImmutableArray<Chosen>> Cuts { get; init; } = [];
 }

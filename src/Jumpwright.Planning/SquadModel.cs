@@ -100,7 +100,26 @@ internal sealed class SquadModel
             ObjectiveRows.Add(squad);
         }
 
+        squad.Hint();
         return squad;
+    }
+
+    private void Hint()
+    {
+        if (Scope.Sketch is not { } sketch)
+        {
+            return;
+        }
+
+        foreach (Choice choice in Choices)
+        {
+            int sets = sketch.GetValueOrDefault((choice.Slot.Id, choice.Exercise.Id));
+            Model.AddHint(choice.Done, sets > 0);
+            for (int i = 0; i < choice.More.Length; i++)
+            {
+                Model.AddHint(choice.More[i], sets > choice.Menu.Dose.SetsMin + i);
+            }
+        }
     }
 
     /// <summary>The entry of that athlete, session and exercise, or null.</summary>

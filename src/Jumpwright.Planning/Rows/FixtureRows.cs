@@ -39,6 +39,18 @@ internal static class FixtureRows
                 {
                     squad.Close(choice);
                 }
+
+                if (
+                    FixtureWindow.RecoveryMissing(choice.Exercise, choice.Slot, fixture, squad.Request) > 0
+                    && squad.Asked.ForLimit(
+                        "recovery-before-fixture",
+                        subject,
+                        $"What {choice.Who.Athlete.Name} does is recovered from when {fixture.Name} ({fixture.Date:uuuu-MM-dd}) begins."
+                    )
+                )
+                {
+                    squad.Close(choice);
+                }
             }
         }
     }

@@ -9,7 +9,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     /// <summary>Moves of the whole squad for each unit of the budget, before there are floors and on them.</summary>
     private const double MovesForEachUnit = 300_000;
 
-    private const double MovesOnFloors = 1_000_000;
+    private const double MovesOnFloors = 800_000;
 
     /// <summary>
     /// Units that the models of one athlete take; what is left of the budget, but at least this share, goes into moves, so that
@@ -20,9 +20,12 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     private const double ShareForMoves = 0.6;
 
     /// <summary>Deterministic time for one exact week, for each unit that an athlete has; and the most.</summary>
-    private const double ExactForEachUnit = 0.09;
+    private const double ExactForEachUnit = 0.07;
 
     private const double ExactMost = 0.3;
+
+    /// <summary>Moves for each session of the sketch that an athlete's exact weeks begin from, so that none ends without a plan.</summary>
+    private const int MovesOfASketch = 2500;
 
     /// <summary>Moves of a visit to one athlete for each session: many short turns let kit change hands more often.</summary>
     private const double MovesForEachSession = 800;
@@ -162,7 +165,10 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                     cancel.ThrowIfCancellationRequested();
                     IReadOnlyList<long> own = squad.Searches[athlete].KitUsed;
                     long[] lent = [.. share.Select((l, k) => l + own[k])];
-                    plans[athlete] = ExactWeeks(athlete, lent, known, eachWeek);
+                    AthleteSearch search = squad.Searches[athlete];
+                    search.Lend(lent, known.Prices);
+                    var sketch = search.Sketch(MovesOfASketch * squad.Slots.Length, Hot, Cold);
+                    plans[athlete] = ExactWeeks(athlete, lent, known, eachWeek, sketch);
                     var used = KitUse.Of(plans[athlete].Plan);
                     for (int k = 0; k < share.Length; k++)
                     {
@@ -178,7 +184,8 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
         int athlete,
         long[] lent,
         SquadBound known,
-        double eachWeek
+        double eachWeek,
+        IReadOnlyDictionary<(string Session, string Exercise), int>? sketch = null
     )
     {
         WeekAfterWeek exact = new(squad, athlete);
@@ -187,7 +194,8 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             WeekBounds.Fine,
             Enumerable.Range(0, lent.Length).ToImmutableDictionary(k => squad.Kit[k], k => lent[k]),
             squad.ByKit(known.Prices),
-            eachWeek
+            eachWeek,
+            sketch
         );
         return (plan, exact.IsWhole);
     }

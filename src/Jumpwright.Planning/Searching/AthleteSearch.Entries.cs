@@ -41,6 +41,7 @@ internal sealed partial class AthleteSearch
             && !request.Fixtures.Any(f =>
                 (high && FixtureWindow.IsQuietDay(f, slot.Date, request.Limits))
                 || (OrderOfWork.IsTopTier(exercise) && FixtureWindow.Of(f, request).HoursWithin(slot) > 0)
+                || FixtureWindow.RecoveryMissing(exercise, slot, f, request) > 0
             )
             && !who.Recent.Any(r =>
                 OrderOfWork.RecoveryHoursOf(exercise, r.Tissue) > 0

@@ -99,6 +99,20 @@ internal sealed partial class AthleteSearch
         }
     }
 
+    /// <summary>Sets by session and exercise of a plan made by so many moves without floors; what stands is left as it is.</summary>
+    public Dictionary<(string Session, string Exercise), int> Sketch(int moves, double hot, double cold)
+    {
+        int[] stood = State;
+        SessionFloor[]? floors = _floors;
+        Sharing? sharing = _sharing;
+        (_floors, _sharing) = (null, null);
+        Anneal(moves, hot, cold);
+        var made = Chosen.ToDictionary(c => (c.Slot.Id, c.Exercise.Id), c => c.Sets);
+        Restore(stood);
+        (_floors, _sharing) = (floors, sharing);
+        return made;
+    }
+
     private void Add(int i, int wanted)
     {
         int mark = _log.Count;

@@ -37,7 +37,14 @@ internal sealed class Squad
                     .SelectMany(a => a.Menu)
                     .GroupBy(m => (m.SessionId, m.ExerciseId))
                     .ToImmutableDictionary(g => g.Key, g => group / g.Count());
-        Searches = [.. Athletes.Select((who, i) => new AthleteSearch(request, who, Slots, Kit, seed: 1000 + i))];
+        var searches = new AthleteSearch[Athletes.Length];
+        Parallel.For(
+            0,
+            searches.Length,
+            Two(CancellationToken.None),
+            i => searches[i] = new AthleteSearch(request, Athletes[i], Slots, Kit, seed: 1000 + i)
+        );
+        Searches = [.. searches];
     }
 
     public PlanRequest Request { get; }

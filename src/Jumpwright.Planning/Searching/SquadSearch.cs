@@ -23,8 +23,14 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
     /// </summary>
     public const int EntriesInOneRelaxation = 4000;
 
-    /// <summary>Deterministic time for the bound in whole numbers, for each unit of the budget.</summary>
-    private const double ProvingForEachUnit = 0.22;
+    /// <summary>
+    /// Deterministic time for the bound in whole numbers, for each unit of a small budget; with a large one most weeks are proven, and
+    /// what is left of them proves little.
+    /// </summary>
+    private const double ProvingForEachUnit = 0.27;
+
+    private const double ProvingAtOnce = 0.8;
+    private const double ProvingForEachLater = 0.19;
 
     /// <summary>The best plan the budget allows.</summary>
     public Found Best()
@@ -67,7 +73,7 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
         long most = bound.Points;
         Parallel.Invoke(
             Squad.Two(cancel),
-            () => bound.ByWeeks(ProvingForEachUnit * units),
+            () => bound.ByWeeks(Math.Min(ProvingForEachUnit * units, ProvingAtOnce + (ProvingForEachLater * units))),
             () => annealing.OnFloors(units, most, bound)
         );
         return floors.Found(bound.Points);

@@ -29,12 +29,14 @@ internal sealed class WeekAfterWeek(Squad squad, int athlete)
     /// <param name="kit">Seconds of kit that may be used.</param>
     /// <param name="prices">What a second of it costs.</param>
     /// <param name="eachWeek">Deterministic time for a week.</param>
+    /// <param name="sketch">Sets that each week's model tries first, by session and exercise.</param>
     public ImmutableArray<Chosen> Plan(
         ImmutableDictionary<(string Session, string Exercise, int Literal), long> ahead,
         long fine,
         ImmutableDictionary<(string Kit, string Session), long> kit,
         ImmutableDictionary<(string Kit, string Session), long> prices,
-        double eachWeek
+        double eachWeek,
+        IReadOnlyDictionary<(string Session, string Exercise), int>? sketch = null
     )
     {
         IsWhole = true;
@@ -61,6 +63,7 @@ internal sealed class WeekAfterWeek(Squad squad, int athlete)
                         Only = [own],
                         KitSeconds = kit,
                         GroupShares = squad.GroupShares,
+                        Sketch = sketch,
                         Prices = prices.Where(p => ids.Contains(p.Key.Session)).ToImmutableDictionary(),
                         Fine = fine,
                         Extra = ahead.Where(e => ids.Contains(e.Key.Session)).ToImmutableDictionary(),

@@ -81,13 +81,7 @@ public sealed record AthleteRequest(
     public ImmutableArray<Ruling> RulingsOn(LocalDate day) => RulingsByDay.GetValueOrDefault(day, []);
 
     /// <summary>Contacts allowed on that day: the level's or, if a ruling of the day asks for fewer, the ruling's.</summary>
-    public int ContactsAtMostOn(LocalDate day) =>
-        RulingsOn(day)
-            .Select(r => r.Effect)
-            .OfType<ContactsPerSessionAtMost>()
-            .Select(e => e.Contacts)
-            .Append(ContactsPerSessionAtMost)
-            .Min();
+    public int ContactsAtMostOn(LocalDate day) => ContactCaps.OnDay(ContactsPerSessionAtMost, RulingsOn(day));
 
     /// <summary>
     /// Seconds that a contrast pair takes beyond its sets, counted with its heavy exercise: where the rest within the pair

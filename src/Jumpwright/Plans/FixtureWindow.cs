@@ -1,4 +1,5 @@
 using Jumpwright.Athletes;
+using Jumpwright.Exercises;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -17,17 +18,37 @@ public sealed record FixtureWindow(Fixture Fixture, Instant From, Instant Until)
     {
         DateTimeZone zone = DateTimeZoneProviders.Tzdb[request.TimeZone];
         var margin = Duration.FromHours(request.Limits.TopTierHoursRoundFixture);
-        if (fixture.Start is { } start)
+        Instant begins = BeginsAt(fixture, request);
+        Instant ends = fixture.Start is null
+            ? zone.AtStartOfDay(fixture.Date.PlusDays(1)).ToInstant()
+            : begins + Duration.FromHours(HoursOfPlay);
+        return new(fixture, begins - margin, ends + margin);
+    }
+
+    /// <summary>When a fixture begins; with its day where no start is known.</summary>
+    public static Instant BeginsAt(Fixture fixture, PlanRequest request)
+    {
+        DateTimeZone zone = DateTimeZoneProviders.Tzdb[request.TimeZone];
+        return fixture.Start is { } start
+            ? zone.AtLeniently(fixture.Date.At(start)).ToInstant()
+            : zone.AtStartOfDay(fixture.Date).ToInstant();
+    }
+
+    /// <summary>
+    /// Hours that are missing between the end of a session and a fixture for what an exercise asks a tissue to recover; 0 when they
+    /// pass, or when the session does not begin before the fixture.
+    /// </summary>
+    public static double RecoveryMissing(Exercise exercise, SessionSlot slot, Fixture fixture, PlanRequest request)
+    {
+        double needed = exercise.MostRecoveryHours * request.Limits.RecoveryShareBeforeFixture;
+        if (needed <= 0)
         {
-            Instant begins = zone.AtLeniently(fixture.Date.At(start)).ToInstant();
-            return new(fixture, begins - margin, begins + Duration.FromHours(HoursOfPlay) + margin);
+            return 0;
         }
 
-        return new(
-            fixture,
-            zone.AtStartOfDay(fixture.Date).ToInstant() - margin,
-            zone.AtStartOfDay(fixture.Date.PlusDays(1)).ToInstant() + margin
-        );
+        Instant begins = BeginsAt(fixture, request);
+        double missing = needed - (begins - slot.EndUtc).TotalHours;
+        return slot.StartUtc < begins && missing > 1e-9 ? missing : 0;
     }
 
     /// <summary>Hours of the session that fall into the window.</summary>

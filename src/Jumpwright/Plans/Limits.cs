@@ -44,6 +44,7 @@ public static class Limits
         new RecoveryFromRecentWork(),
         new HighIntensityRoundFixtures(),
         new TopTierRoundFixtures(),
+        new RecoveryBeforeFixtures(),
         new SessionMinutes(),
         new ExercisesPerSessionAtMost(),
         new ExercisesPerSessionAtLeast(),

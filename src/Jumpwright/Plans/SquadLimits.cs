@@ -22,6 +22,7 @@ public sealed record SquadLimits
         FreshWithinShare = limits["fresh-within-share"];
         HighIntensityDaysBeforeFixture = limits.Whole("high-intensity-days-before-fixture");
         TopTierHoursRoundFixture = limits.Whole("top-tier-hours-round-fixture");
+        RecoveryShareBeforeFixture = limits["recovery-before-fixture"];
         PairRestAtLeastS = limits.Whole("pair-rest-least");
         PairRestAtMostS = limits.Whole("pair-rest-most");
         PointsEachGroup = limits["points-each-group"];
@@ -52,6 +53,9 @@ public sealed record SquadLimits
 
     /// <summary>No exercise of the top demand tier within so many hours before or after a fixture.</summary>
     public int TopTierHoursRoundFixture { get; init; }
+
+    /// <summary>Share of the hours of recovery that work asks for which pass before a fixture begins; 0: they need not.</summary>
+    public double RecoveryShareBeforeFixture { get; init; }
 
     /// <summary>Least rest between heavy and light of a contrast pair, s.</summary>
     public int PairRestAtLeastS { get; init; }

@@ -15,6 +15,22 @@ internal static class ContactCaps
         return NeedsCare(history, day) ? Math.Min(limits.Whole("contacts-per-session-careful"), byLevel) : byLevel;
     }
 
+    /// <summary>The same now: after illness or time off fewer (common practice: half), until the ladder says they are back.</summary>
+    public static int PerSessionNow(History history, bool comingBack, LimitBook limits, LocalDate day)
+    {
+        int usual = PerSession(history, limits, day);
+        return comingBack ? (int)(usual * limits["contacts-coming-back"]) : usual;
+    }
+
+    /// <summary>That day: so many, or fewer where a ruling of the day asks for it.</summary>
+    public static int OnDay(int perSession, IEnumerable<Ruling> rulings) =>
+        rulings
+            .Select(r => r.Effect)
+            .OfType<ContactsPerSessionAtMost>()
+            .Select(e => e.Contacts)
+            .Append(perSession)
+            .Min();
+
     public static int PerWeek(int perSession, LimitBook limits) =>
         (int)(perSession * limits["sessions-worth-per-week"]);
 

@@ -262,6 +262,16 @@ internal static class IndependentChecker
                     : begins + Duration.FromHours(2);
                 double before = (begins - slot.StartUtc).TotalHours - (slot.Minutes / 60.0);
                 double after = (slot.StartUtc - ends).TotalHours;
+                foreach (var recovery in exercise.RecoveryHours.Where(r => r.Value > 0 && slot.StartUtc < begins))
+                {
+                    if (before < (recovery.Value * request.Limits.RecoveryShareBeforeFixture) - 1e-9)
+                    {
+                        wrong.Add(
+                            $"{d}: {before:0.#} h to {fixture.Name}, the {recovery.Key} needs {recovery.Value} h"
+                        );
+                    }
+                }
+
                 if (
                     top
                     && before < request.Limits.TopTierHoursRoundFixture - 1e-9

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Planning;
 using Jumpwright.Plans;
+using NodaTime;
 using static Jumpwright.Tests.Planning.Gymnasium;
 
 namespace Jumpwright.Tests.Planning;
@@ -33,6 +34,44 @@ public class PlannerTests(ITestOutputHelper output)
         Assert.Equal(16 + 35 + 57, plan.Objective);
         Assert.Equal(0, plan.Gap);
         Assert.Equal(0, plan.ObjectiveEmpty);
+    }
+
+    [Fact]
+    public void Solve_DayBeforeAMatch_HoldsOnlyWorkThatIsRecoveredFromByThen()
+    {
+        // 17:00 to 17:45 on the eve, kick-off at 15:00: 21 hours and a quarter.
+        var slots = Slots(45, 1);
+        PlanRequest request = Request(
+            slots,
+            Athlete(
+                "a01",
+                Item(slots[0].Id, "snap-down", 10, 2),
+                Item(slots[0].Id, "pogo-hop", 10, 2),
+                Item(slots[0].Id, "tuck-jump", 20, 5)
+            )
+        );
+        Fixture match = new(slots[0].Date.PlusDays(1), new LocalTime(15, 0), "the match");
+        string[] Eve(PlanRequest asked) =>
+            [
+                .. Planner
+                    .Solve(asked)
+                    .Sessions[0]
+                    .Athletes.SelectMany(a => a.Items)
+                    .Select(i => i.Dose.ExerciseId)
+                    .Order(StringComparer.Ordinal),
+            ];
+
+        Assert.Equal(["pogo-hop", "snap-down", "tuck-jump"], Eve(request));
+        Assert.Equal(["pogo-hop", "snap-down"], Eve(request with { Fixtures = [match] }));
+        // A coach who answers for it may ask for half of the hours.
+        Assert.Equal(
+            ["pogo-hop", "snap-down", "tuck-jump"],
+            Eve(request with { Fixtures = [match], Limits = request.Limits with { RecoveryShareBeforeFixture = 0.5 } })
+        );
+        Plan plan = Planner.Solve(request with { Fixtures = [match] });
+        Unmet left = Assert.Single(plan.Unmet);
+        Assert.Equal("tuck-jump", left.Wanted);
+        Assert.Contains("asks for 24 h of recovery", left.Because[0], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -97,6 +97,49 @@ public class ReplanningTests
         Assert.Contains(after.Changes, c => c.Because.StartsWith("Patellar pain", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("seat")]
+    [InlineData("band")]
+    [InlineData("drop-box")]
+    public void Replan_KitThatOthersStoodAtIsFewer_PlacesThemAnewAndKeepsEveryLimit(string kit)
+    {
+        PlanRequest request = Squad(6);
+        Plan before = Planner.Solve(request);
+        PlanRequest fewer = request with
+        {
+            Kit = [.. request.Kit.Select(k => k.Id == kit ? k with { Count = 1 } : k)],
+            Athletes = [.. request.Athletes.Select(a => a.Athlete.Id == "a03" ? Sore(a, Tissue.Patellar, 1) : a)],
+        };
+        // As they stood, two or more of the others used it at once: those places are gone.
+        Assert.Contains(before.Sessions, s => AtOnce(s, kit, but: "a03") > 1);
+
+        Replanned after = Replanner.Replan(before, fewer);
+
+        Assert.NotNull(after.Plan.Objective);
+        Assert.NotEqual(StationsOfOthers(before, "a03"), StationsOfOthers(after.Plan, "a03"));
+        Assert.All(after.Plan.Sessions, s => Assert.True(AtOnce(s, kit) <= 1));
+        Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
+        Assert.Empty(Judge.Check(after.Plan, after.Request));
+    }
+
+    /// <summary>Most pieces of a kit that stations of a session use at once.</summary>
+    private static int AtOnce(PlannedSession session, string kit, string? but = null)
+    {
+        var uses = session
+            .Rotation.SelectMany(r =>
+                Catalogue
+                    .Find(r.ExerciseId)!
+                    .Kit.Where(k => k.Id == kit)
+                    .Select(k => (r.StartMin, r.EndMin, Pieces: k.Count * r.AthleteIds.Count(a => a != but)))
+            )
+            .ToList();
+        return uses.Select(u =>
+                uses.Where(o => o.StartMin <= u.StartMin + 1e-9 && o.EndMin > u.StartMin + 1e-9).Sum(o => o.Pieces)
+            )
+            .DefaultIfEmpty(0)
+            .Max();
+    }
+
     [Fact]
     public void Replan_SoreForThirtySeeds_NeverRaisesTheTissueAnywhere()
     {

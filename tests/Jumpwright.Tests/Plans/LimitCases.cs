@@ -185,6 +185,13 @@ internal static class LimitCases
             Near(2, new LocalTime(17, 15), new(First, "depth-jump", 2, 6)),
             0.5
         ),
+        new(
+            "recovery-before-fixture",
+            // Tuck jumps ask for 24 h: 17:45 on Tuesday to 17:45 on Wednesday.
+            Near(1, new LocalTime(17, 45), new(First, "tuck-jump", 2, 6)),
+            Near(1, new LocalTime(17, 15), new(First, "tuck-jump", 2, 6)),
+            0.5
+        ),
         // 45 − 5 − 4 min leave 36: snap-downs 4 + 1, pogo hops 3 + 1, depth jumps 12 + 1, tuck jumps 8 + 1, bands 4 + 1.
         new(
             "session-minutes",

@@ -65,9 +65,7 @@ internal sealed class AthleteAsking
 
     public AthleteRequest Build()
     {
-        // After illness or time off: fewer contacts (common practice: half), until the ladder says they are back.
-        int usual = ContactCaps.PerSession(_history, _limits, _request.From);
-        int perSession = _ladder.ComingBack is null ? usual : (int)(usual * _limits["contacts-coming-back"]);
+        int perSession = ContactCaps.PerSessionNow(_history, _ladder.ComingBack is not null, _limits, _request.From);
         WeeklyLoads weekly = new(_history, _squad, _request, _limits, perSession);
         ImmutableArray<MenuItem> menu = [.. _request.Slots.SelectMany(s => MenuOf(s))];
         int variants = _limits.Whole("variants-per-session-most");
@@ -238,6 +236,10 @@ internal sealed class AthleteAsking
             if (quiet || (OrderOfWork.IsTopTier(exercise) && window.HoursWithin(slot) > 0))
             {
                 yield return $"Too near {window.Fixture.Name} on {window.Fixture.Date:uuuu-MM-dd}.";
+            }
+            else if (FixtureWindow.RecoveryMissing(exercise, slot, window.Fixture, _request) > 0)
+            {
+                yield return $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {window.Fixture.Name} begins on {window.Fixture.Date:uuuu-MM-dd}.";
             }
         }
 

@@ -43,8 +43,7 @@ internal sealed class TestRoom(
             return null;
         }
 
-        int usual = ContactCaps.PerSession(history, limits, day);
-        int perSession = ladder.ComingBack is null ? usual : (int)(usual * limits["contacts-coming-back"]);
+        int perSession = ContactCaps.PerSessionNow(history, ladder.ComingBack is not null, limits, day);
         var weekly = new WeeklyDemand(
             history,
             catalogue,
@@ -63,12 +62,7 @@ internal sealed class TestRoom(
 
     private Refusal? Day(Exercise exercise, int contacts, int perSession)
     {
-        int most = rulings
-            .Select(r => r.Effect)
-            .OfType<ContactsPerSessionAtMost>()
-            .Select(e => e.Contacts)
-            .Append(perSession)
-            .Min();
+        int most = ContactCaps.OnDay(perSession, rulings);
         int today =
             history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts)
             + Offered
