@@ -173,7 +173,7 @@ internal static class Origins
     /// <summary>A result typed by hand.</summary>
     public static Origin Of(ScreenResult screen) =>
         new(
-            UnitWords.Value(screen.Value, screen.Unit),
+            UnitWords.Spoken(screen.Value, screen.Unit),
             [
                 ("Typed by hand", $"screens.csv, {Dates.Short(screen.Date)}{Assessors([screen])}"),
                 ("Method", "as the test is described in docs/squad-folder.md"),
@@ -205,7 +205,7 @@ internal static class Origins
     public static Origin Of(string limitId, double value, string unit)
     {
         LimitValue? limit = LimitBook.Standard.All.FirstOrDefault(l => l.Id == limitId);
-        string said = UnitWords.Value(value, unit);
+        string said = UnitWords.Spoken(value, unit);
         return limit is null
             ? new(said, [("Limit", "worked out for this plan from what was done before and what is planned")], [])
             : new(

@@ -8,6 +8,10 @@ internal static class UnitWords
     /// <summary>For example <c>46 cm</c>, or <c>18.1 in</c>; other units stay as they are.</summary>
     public static string Value(double value, string unit) => $"{Number(value, unit)} {Unit(unit)}";
 
+    /// <summary>The same in the language of the request, where it has a word for the unit.</summary>
+    public static string Spoken(double value, string unit) =>
+        $"{Number(value, unit)} {TextBook.Find($"unit.{unit}") ?? Unit(unit)}";
+
     /// <summary>The number alone.</summary>
     public static string Number(double value, string unit) =>
         (Speech.Now.Units, unit) switch
