@@ -57,7 +57,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             search.Fill(ShareBeforeFloors);
         }
 
-        Lanes(prices, Each(MovesForEachUnit, units, 1), _keeps ? HotWithKept : Hot);
+        InLanes(prices, Each(MovesForEachUnit, units, 1), _keeps ? HotWithKept : Hot);
         foreach (AthleteSearch search in squad.Searches)
         {
             search.Fill(1);
@@ -145,21 +145,20 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
 
     /// <summary>
     /// Everybody's exact weeks, in two lanes side by side: each shares half of the kit out among its athletes, one after the
-    /// other. Which lane an athlete is in depends on their place in the squad alone. With few sessions kit is short, and then one
-    /// lane shares it all: halves leave some of it lying.
+    /// other (<see cref="Lanes"/>). Which lane an athlete is in depends on their place in the squad alone.
     /// </summary>
     private (ImmutableArray<Chosen> Plan, bool IsWhole)[] ExactWeeks(SquadBound known, double eachWeek)
     {
         long[] left = squad.Left();
         var plans = new (ImmutableArray<Chosen> Plan, bool IsWhole)[squad.Searches.Length];
-        int lanes = squad.Entries <= SquadSearch.EntriesInOneRelaxation ? 1 : 2;
+        int lanes = Lanes();
         Parallel.For(
             0,
             lanes,
             Squad.Two(cancel),
             lane =>
             {
-                long[] share = [.. left.Select(l => (l / lanes) + (lane == 0 ? l % lanes : 0))];
+                long[] share = Share(left, lane, lanes);
                 for (int athlete = lane; athlete < plans.Length; athlete += lanes)
                 {
                     cancel.ThrowIfCancellationRequested();
@@ -213,21 +212,28 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     private int Each(double moves, double units, int turns) =>
         (int)Math.Clamp(moves * units / turns / Math.Max(1, squad.Athletes.Length), 300, 4_000_000);
 
-    /// <summary>Every athlete anneals once, in two lanes side by side; each lane may use half of the kit that is left.</summary>
-    private void Lanes(long[] prices, int moves, double hot)
+    /// <summary>With few sessions kit is short, and one lane shares all of it: halves leave some of it lying.</summary>
+    private int Lanes() => squad.Entries <= SquadSearch.EntriesInOneRelaxation ? 1 : 2;
+
+    /// <summary>What a lane may use of the kit that is left; the first takes what can't be halved.</summary>
+    private static long[] Share(long[] left, int lane, int lanes) =>
+        [.. left.Select(l => (l / lanes) + (lane == 0 ? l % lanes : 0))];
+
+    /// <summary>Every athlete anneals once, in lanes side by side, each with its share of the kit that is left.</summary>
+    private void InLanes(long[] prices, int moves, double hot)
     {
         ImmutableArray<AthleteSearch> searches = squad.Searches;
         long[] left = squad.Left();
-        int lanes = squad.Entries <= SquadSearch.EntriesInOneRelaxation ? 1 : 2;
+        int lanes = Lanes();
         Parallel.For(
             0,
             lanes,
             Squad.Two(cancel),
             lane =>
             {
-                long[] share = [.. left.Select(l => (l / lanes) + (lane == 0 ? l % lanes : 0))];
+                long[] share = Share(left, lane, lanes);
                 long[] lent = new long[share.Length];
-                for (int n = lane; n < searches.Length; n += 2)
+                for (int n = lane; n < searches.Length; n += lanes)
                 {
                     AthleteSearch search = searches[n];
                     for (int k = 0; k < lent.Length; k++)
