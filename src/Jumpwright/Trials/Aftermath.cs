@@ -100,7 +100,7 @@ internal readonly record struct Aftermath(int From, int To, Instant TakeOff, dou
         double rateHz,
         double noiseN,
         PlateLevels levels,
-        IReadOnlyList<Contact> contacts
+        List<Aftermath> found
     )
     {
         if (rateHz < SlowestHz)
@@ -111,7 +111,7 @@ internal readonly record struct Aftermath(int From, int To, Instant TakeOff, dou
         double white = White(noiseN);
         double steepest = 0;
         bool silent = false;
-        foreach (Aftermath after in Of(forceN, rateHz, noiseN, levels, contacts))
+        foreach (Aftermath after in found)
         {
             (double sample, double u, bool unsettled) = after.TakeOff;
             double steepness = EdgeSurroundings.Steepness(forceN, rateHz, (int)Math.Ceiling(sample), 1, levels);

@@ -58,7 +58,6 @@ internal sealed class FittedMotion : IDisposable
     private readonly Scratch _scratch = new();
     private readonly List<Stretch> _windows;
     private readonly List<Stretch> _swaying;
-    private readonly bool[] _afterLanding;
     private readonly StayModel _model;
     private readonly double _edgeMS;
     private readonly List<int> _takeOffs = [];
@@ -83,7 +82,6 @@ internal sealed class FittedMotion : IDisposable
         _empty = empty;
         _windows = [.. windows.Select(w => w.Samples)];
         _swaying = [.. windows.Select(w => w.Swaying ?? w.Samples)];
-        _afterLanding = [.. windows.Select(w => w.Swaying is not null)];
         _force = ArrayPool<double>.Shared.Rent(samples.Length);
         _velocity = ArrayPool<double>.Shared.Rent(samples.Length);
         _position = ArrayPool<double>.Shared.Rent(samples.Length);
@@ -96,7 +94,7 @@ internal sealed class FittedMotion : IDisposable
         _model = new StayModel(
             _windows,
             middles,
-            _afterLanding,
+            [.. windows.Select(w => w.Swaying is not null)],
             contacts,
             samples,
             _dt,
@@ -332,30 +330,18 @@ internal sealed class FittedMotion : IDisposable
         double variance = StillBlocks.Variance(blocks, white);
         SwayN = SwayLevel(blocks, variance);
         StillEquations[] equations = [.. blocks.Select(b => StillEquations.Of(b, _dt, WeightN, _scratch))];
-        var tails = new List<LandingTail>();
-        for (int w = 0; w < blocks.Length; w++)
-        {
-            if (_afterLanding[w])
-            {
-                tails.Add(LandingTail.Of(w, blocks[w], _windows[w].From, _dt, WeightN, _scratch));
-            }
-        }
-
+        LandingTail[] tails =
+        [
+            .. Enumerable
+                .Range(0, blocks.Length)
+                .Where(w => _model.Tail(w) >= 0)
+                .Select(w => LandingTail.Of(w, blocks[w], _windows[w].From, _dt, WeightN, _scratch)),
+        ];
         var sizes = new StandingSolution[SwayHypothesis.Scales.Length];
         for (int k = 0; k < sizes.Length; k++)
         {
             double sway = SwayN * SwayHypothesis.Scales[k];
-            sizes[k] = new StandingSolution(
-                _model,
-                equations,
-                [.. tails],
-                variance,
-                _empty,
-                sway,
-                _noiseN,
-                k,
-                _scratch
-            );
+            sizes[k] = new StandingSolution(_model, equations, tails, variance, _empty, sway, _noiseN, k, _scratch);
         }
 
         return MotionBeliefs.Of(sizes, _scratch);

@@ -33,18 +33,17 @@ internal static class FreeRinging
         ReadOnlySpan<double> forceN,
         double rateHz,
         double noiseN,
-        PlateLevels levels,
-        IReadOnlyList<Contact> contacts
+        double loadN,
+        List<Aftermath> flights
     )
     {
-        List<Aftermath> flights = Aftermath.Of(forceN, rateHz, noiseN, levels, contacts);
         double white = Aftermath.White(noiseN);
         if (Aftermath.Unrest(forceN, rateHz, white, flights) < Aftermath.MostOfNoise)
         {
             return [];
         }
 
-        double usual = UsualPart * levels.LoadN;
+        double usual = UsualPart * loadN;
         List<(double Gain, double I, double J)> found = Peaks(forceN, rateHz, flights, white, usual);
         for (int k = 0; k < found.Count; k++)
         {

@@ -33,12 +33,18 @@ internal static class RingingEdges
         List<Contact> contacts
     )
     {
-        if (contacts.Count == 0 || Aftermath.IsSilent(forceN, rateHz, noiseN, levels, contacts))
+        if (contacts.Count == 0)
         {
             return false;
         }
 
-        List<(double Hz, double Damping)> swings = FreeRinging.Of(forceN, rateHz, noiseN, levels, contacts);
+        List<Aftermath> flights = Aftermath.Of(forceN, rateHz, noiseN, levels, contacts);
+        if (Aftermath.IsSilent(forceN, rateHz, noiseN, levels, flights))
+        {
+            return false;
+        }
+
+        List<(double Hz, double Damping)> swings = FreeRinging.Of(forceN, rateHz, noiseN, levels.LoadN, flights);
         double[] swing = new double[contacts.Count];
         for (int k = 0; k < swing.Length; k++)
         {

@@ -71,7 +71,7 @@ internal sealed class StayModel
             _tails[w] = afterLanding[w] ? next++ : -1;
         }
 
-        Constants = -next;
+        int constants = next;
         for (int g = 0; g <= windows.Count; g++)
         {
             int from = g == 0 ? samples.From : windows[g - 1].To - 1;
@@ -83,7 +83,7 @@ internal sealed class StayModel
         }
 
         Size = next;
-        Constants += next;
+        Constants = next - constants;
     }
 
     public IReadOnlyList<Stretch> Windows { get; }

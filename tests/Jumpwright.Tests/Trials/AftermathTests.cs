@@ -57,6 +57,8 @@ public class AftermathTests
             force[i] += noiseN * Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(angle);
         }
 
-        return Aftermath.IsSilent(force, RateHz, noiseN, new PlateLevels(0, LoadN, noiseN, true), contacts);
+        var levels = new PlateLevels(0, LoadN, noiseN, true);
+        List<Aftermath> found = Aftermath.Of(force, RateHz, noiseN, levels, contacts);
+        return Aftermath.IsSilent(force, RateHz, noiseN, levels, found);
     }
 }
