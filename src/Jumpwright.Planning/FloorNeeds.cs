@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Jumpwright.Dosing;
+using Jumpwright.Exercises;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Planning;
@@ -30,23 +32,27 @@ public sealed record FloorNeeds(string ExerciseId, bool IsLow, bool NeedsLow, st
         ArgumentNullException.ThrowIfNull(request);
         AthleteRequest who = request.Athletes.First(a => a.Athlete.Id == athleteId);
         string id = item.Dose.ExerciseId;
-        bool IsLow(string exercise, double? dropHeightM) =>
-            request.Catalogue.Find(exercise) is { } e && OrderOfWork.PhaseOf(e, dropHeightM) == 0;
-        bool low = IsLow(id, item.Dose.DropHeightM);
+        Exercise? exercise = request.Catalogue.Find(id);
+        int? phase = exercise is null ? null : OrderOfWork.PhaseOf(exercise, item.Dose.DropHeightM);
         ContrastPair? pair =
-            request.Catalogue.Find(id)?.ContactsPerRep == 0
+            exercise?.ContactsPerRep == 0
                 ? who.Pairs.FirstOrDefault(p => p.SessionId == session.Slot.Id && p.HeavyExerciseId == id)
                 : null;
         return new FloorNeeds(
             id,
-            low,
-            !low
-                && (
-                    item.Dose.HighIntensity
-                    || who.Menu.Any(m => m.SessionId == session.Slot.Id && IsLow(m.ExerciseId, m.Dose.DropHeightM))
-                ),
+            phase == 0,
+            phase != 0 && NeedLow(who, session.Slot.Id, item.Dose, request),
             pair?.LightExerciseId,
-            request.Catalogue.Find(id) is { } done && OrderOfWork.PhaseOf(done, item.Dose.DropHeightM) == 1
+            phase == 1
         );
     }
+
+    /// <summary>Whether what is no low work itself needs some before it: always at high intensity, else where there is any to be done.</summary>
+    internal static bool NeedLow(AthleteRequest who, string sessionId, Dose dose, PlanRequest request) =>
+        dose.HighIntensity
+        || who.Menu.Any(m =>
+            m.SessionId == sessionId
+            && request.Catalogue.Find(m.ExerciseId) is { } e
+            && OrderOfWork.PhaseOf(e, m.Dose.DropHeightM) == 0
+        );
 }

@@ -103,11 +103,20 @@ public static class FloorRule
             : item.IsFresh && TurnsOf(item).Any() && TurnsOf(item).Min(t => t.Start) > fresh + Same
                 ? FloorCutReason.NotFreshByThen
             : null;
-        List<FloorNeeds> left = [.. needs.Where(n => Late(n) is null)];
-        List<FloorCut> cuts =
-        [
-            .. needs.Where(n => Late(n) is not null).Select(n => new FloorCut(athlete, n.ExerciseId, Late(n)!.Value)),
-        ];
+        List<FloorNeeds> left = [];
+        List<FloorCut> cuts = [];
+        foreach (FloorNeeds item in needs)
+        {
+            if (Late(item) is { } late)
+            {
+                cuts.Add(new FloorCut(athlete, item.ExerciseId, late));
+            }
+            else
+            {
+                left.Add(item);
+            }
+        }
+
         bool low = left.Exists(n => n.IsLow);
         bool LacksPartner(FloorNeeds item) =>
             item.OnlyWith is { } with

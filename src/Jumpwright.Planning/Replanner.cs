@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Jumpwright.Athletes;
 using Jumpwright.Planning.Rotations;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
@@ -267,12 +266,12 @@ public static class Replanner
                 return $"Too near {near.Fixture.Name} on {near.Fixture.Date:uuuu-MM-dd}.";
             }
 
-            Fixture? unrecovered = request.Fixtures.FirstOrDefault(f =>
-                FixtureWindow.RecoveryMissing(exercise, slot, f, request) > 0
-            );
+            string? unrecovered = request
+                .Fixtures.Select(f => FixtureWindow.Unrecovered(exercise, slot, f, request))
+                .FirstOrDefault(said => said is not null);
             if (unrecovered is not null)
             {
-                return $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {unrecovered.Name} begins on {unrecovered.Date:uuuu-MM-dd}.";
+                return unrecovered;
             }
 
             if (who.OnMenu(key.SessionId, key.ExerciseId) is null)

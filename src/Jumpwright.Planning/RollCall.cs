@@ -11,6 +11,8 @@ namespace Jumpwright.Planning;
 /// </summary>
 public static class RollCall
 {
+    private const string NoLowWorkBefore = "There is no time for landing or low ankle work before it.";
+
     /// <summary>Today's session for those who are here.</summary>
     /// <param name="session">The session as approved.</param>
     /// <param name="request">The request it was planned from.</param>
@@ -47,6 +49,11 @@ public static class RollCall
                 ),
             ],
         };
+        if (today.Kit.SequenceEqual(request.Kit))
+        {
+            return ByRule(session, today, slot, here, minutes);
+        }
+
         List<Chosen> left =
         [
             .. from one in session.Athletes
@@ -58,11 +65,6 @@ public static class RollCall
                 ?? new MenuItem(slot.Id, item.Dose, [.. Enumerable.Repeat(1, item.Dose.SetsMax)], item.Because)
             select new Chosen(who, slot, menu, exercise, item.Sets),
         ];
-        if (today.Kit.SequenceEqual(request.Kit))
-        {
-            return ByRule(session, today, slot, here, minutes);
-        }
-
         var cuts = ImmutableArray.CreateBuilder<PlanChange>();
         foreach (Chosen item in left.Where(c => c.Exercise.Kit.Any(k => today.CountOf(k.Id) < k.Count)).ToList())
         {
@@ -125,14 +127,7 @@ public static class RollCall
                         .. a
                             .Items.Where(i => !gone.Contains((a.AthleteId, i.Dose.ExerciseId)))
                             .Select(i =>
-                                i.Pair?.Split('+').Any(p => gone.Contains((a.AthleteId, p))) == true
-                                    ? i with
-                                    {
-                                        Pair = null,
-                                        PairRole = null,
-                                        RestInPairS = null,
-                                    }
-                                    : i
+                                i.Pair?.Split('+').Any(p => gone.Contains((a.AthleteId, p))) == true ? Unpaired(i) : i
                             ),
                     ]
                 ))
@@ -156,7 +151,7 @@ public static class RollCall
                         FloorCutReason.NotOverInTime => $"It would not be over in {slot.Minutes} minutes.",
                         FloorCutReason.NotFreshByThen =>
                             $"It must be done fresh, and begins too late for a session of {slot.Minutes} minutes.",
-                        FloorCutReason.NoLowWorkBefore => "There is no time for landing or low ankle work before it.",
+                        FloorCutReason.NoLowWorkBefore => NoLowWorkBefore,
                         _ => "It is done only with its jump, which is left out.",
                     }
                 )),
@@ -198,21 +193,20 @@ public static class RollCall
                 continue;
             }
 
-            foreach (
-                Chosen item in one.Where(c =>
-                    c.Menu.Dose.HighIntensity
-                    || c.Who.Menu.Any(m =>
-                        m.SessionId == c.Slot.Id
-                        && request.Catalogue.Find(m.ExerciseId) is { } e
-                        && OrderOfWork.PhaseOf(e, m.Dose.DropHeightM) == 0
-                    )
-                )
-            )
+            foreach (Chosen item in one.Where(c => FloorNeeds.NeedLow(c.Who, c.Slot.Id, c.Menu.Dose, request)))
             {
-                Take(left, item, 0, cuts, "There is no time for landing or low ankle work before it.");
+                Take(left, item, 0, cuts, NoLowWorkBefore);
             }
         }
     }
+
+    private static PlannedItem Unpaired(PlannedItem item) =>
+        item with
+        {
+            Pair = null,
+            PairRole = null,
+            RestInPairS = null,
+        };
 
     private static Chosen? PartnerOf(Chosen item, List<Chosen> left)
     {
@@ -253,8 +247,10 @@ public static class RollCall
                                 bool alone =
                                     item.Pair is not null
                                     && !g.Any(c => c.Exercise.Id != id && item.Pair.Split('+').Contains(c.Exercise.Id));
-                                item = alone ? item with { Pair = null, PairRole = null, RestInPairS = null } : item;
-                                return item with { Sets = g.First(c => c.Exercise.Id == id).Sets };
+                                return (alone ? Unpaired(item) : item) with
+                                {
+                                    Sets = g.First(c => c.Exercise.Id == id).Sets,
+                                };
                             }),
                     ]
                 )),

@@ -7,9 +7,6 @@ namespace Jumpwright.Exercises;
 /// <summary>One exercise of the catalogue, as its data file says.</summary>
 public sealed record Exercise
 {
-    private readonly int _topTier;
-    private readonly int _mostHours;
-
     public required string Id { get; init; }
     public required string Name { get; init; }
     public required Stage Stage { get; init; }
@@ -50,12 +47,12 @@ public sealed record Exercise
         init
         {
             field = value;
-            _topTier = value.IsEmpty ? 0 : value.Values.Max();
+            TopTier = Most(value);
         }
     }
 
     /// <summary>The highest tier it asks of any tissue.</summary>
-    public int TopTier => _topTier;
+    public int TopTier { get; private init; }
 
     /// <summary>Numbers behind the tiers, where there are any.</summary>
     public ImmutableArray<DemandValue> DemandValues { get; init; } = [];
@@ -70,12 +67,12 @@ public sealed record Exercise
         init
         {
             field = value;
-            _mostHours = value.IsEmpty ? 0 : value.Values.Max();
+            MostRecoveryHours = Most(value);
         }
     }
 
     /// <summary>The longest recovery it asks for any tissue, h.</summary>
-    public int MostRecoveryHours => _mostHours;
+    public int MostRecoveryHours { get; private init; }
 
     /// <summary>Qualities it trains, the first most.</summary>
     public required ImmutableArray<Athletes.Quality> Trains { get; init; }
@@ -121,6 +118,9 @@ public sealed record Exercise
     public HeightRange? BoxRangeM { get; init; }
 
     public required ImmutableArray<string> Sources { get; init; }
+
+    private static int Most(ImmutableDictionary<Tissue, int> ofTissues) =>
+        ofTissues.IsEmpty ? 0 : ofTissues.Values.Max();
 
     /// <summary>Top tier on any tissue, or a drop of 0.30 m or more (<c>common practice</c>).</summary>
     public bool IsHighIntensityAt(double? dropHeightM) => TopTier >= 3 || (dropHeightM is { } h && h >= 0.30 - 1e-9);

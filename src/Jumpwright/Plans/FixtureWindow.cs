@@ -51,6 +51,12 @@ public sealed record FixtureWindow(Fixture Fixture, Instant From, Instant Until)
         return slot.StartUtc < begins && missing > 1e-9 ? missing : 0;
     }
 
+    /// <summary>Why an exercise is not done so near to a fixture, or null where its recovery is over by then.</summary>
+    public static string? Unrecovered(Exercise exercise, SessionSlot slot, Fixture fixture, PlanRequest request) =>
+        RecoveryMissing(exercise, slot, fixture, request) > 0
+            ? $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {fixture.Name} begins on {fixture.Date:uuuu-MM-dd}."
+            : null;
+
     /// <summary>Hours of the session that fall into the window.</summary>
     public double HoursWithin(SessionSlot slot)
     {

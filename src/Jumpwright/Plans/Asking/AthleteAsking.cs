@@ -237,9 +237,9 @@ internal sealed class AthleteAsking
             {
                 yield return $"Too near {window.Fixture.Name} on {window.Fixture.Date:uuuu-MM-dd}.";
             }
-            else if (FixtureWindow.RecoveryMissing(exercise, slot, window.Fixture, _request) > 0)
+            else if (FixtureWindow.Unrecovered(exercise, slot, window.Fixture, _request) is { } unrecovered)
             {
-                yield return $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {window.Fixture.Name} begins on {window.Fixture.Date:uuuu-MM-dd}.";
+                yield return unrecovered;
             }
         }
 
