@@ -7,10 +7,9 @@ namespace Jumpwright.App.Pages;
 /// Answers with the page as it was written out before, while the desk holds the same and the same is asked for in the same
 /// language and units. While somebody is still being read, every page is written anew.
 /// </summary>
-internal sealed class ShelfFilter(FrontDesk desk) : IEndpointFilter
+internal sealed class ShelfFilter(FrontDesk desk, string contentType = WrittenPage.Html) : IEndpointFilter
 {
     private const int LongestQuery = 100;
-    private const string Html = "text/html; charset=utf-8";
 
     public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
@@ -34,16 +33,16 @@ internal sealed class ShelfFilter(FrontDesk desk) : IEndpointFilter
         );
         if (shelf.Find(key) is { } there && await there is { } page)
         {
-            return Results.Bytes(page, Html);
+            return Results.Bytes(page, contentType);
         }
 
         object? made = await next(context);
-        return made is IWrittenPage fresh && shelf.Take(key) is { } writing
+        return made is WrittenPage fresh && shelf.Take(key) is { } writing
             ? new Writing(fresh, shelf, key, writing)
             : made;
     }
 
-    private sealed class Writing(IWrittenPage made, PageShelf shelf, string key, TaskCompletionSource<byte[]?> writing)
+    private sealed class Writing(WrittenPage made, PageShelf shelf, string key, TaskCompletionSource<byte[]?> writing)
         : IResult
     {
         public async Task ExecuteAsync(HttpContext httpContext)

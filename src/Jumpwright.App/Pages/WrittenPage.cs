@@ -1,14 +1,27 @@
 namespace Jumpwright.App.Pages;
 
-/// <summary>A page that can be written out without answering with it, so that it can be kept.</summary>
-internal interface IWrittenPage : IResult
+/// <summary>An answer that can be written out without giving it, so that it can be kept.</summary>
+/// <param name="contentType">What it is.</param>
+/// <param name="status">The status it is answered with.</param>
+internal abstract class WrittenPage(string contentType, int status = StatusCodes.Status200OK) : IResult
 {
-    /// <summary>The status it is answered with.</summary>
-    int Status { get; }
+    public const string Html = "text/html; charset=utf-8";
+    public const string Json = "application/json; charset=utf-8";
+
+    public int Status => status;
 
     /// <summary>The document, UTF-8.</summary>
-    Task<byte[]> Write(IServiceProvider services);
+    public abstract Task<byte[]> Write(IServiceProvider services);
 
     /// <summary>Answers with the document.</summary>
-    Task Answer(HttpContext context, byte[] page);
+    public async Task Answer(HttpContext context, byte[] page)
+    {
+        context.Response.StatusCode = status;
+        context.Response.ContentType = contentType;
+        context.Response.ContentLength = page.Length;
+        await context.Response.Body.WriteAsync(page, context.RequestAborted);
+    }
+
+    public async Task ExecuteAsync(HttpContext httpContext) =>
+        await Answer(httpContext, await Write(httpContext.RequestServices));
 }

@@ -205,7 +205,7 @@ internal static class Origins
     public static Origin Of(string limitId, double value, string unit)
     {
         LimitValue? limit = LimitBook.Standard.All.FirstOrDefault(l => l.Id == limitId);
-        string said = UnitWords.Spoken(value, unit);
+        string said = UnitWords.Value(value, unit);
         return limit is null
             ? new(said, [("Limit", "worked out for this plan from what was done before and what is planned")], [])
             : new(

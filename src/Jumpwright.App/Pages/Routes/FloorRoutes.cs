@@ -62,13 +62,9 @@ internal static class FloorRoutes
             }
         );
         app.MapGet("/floor/sessions", () => Results.Json(Sessions(desk.Book)));
-        app.MapGet(
-            "/floor/sessions/{id}",
-            async (string id) =>
-                await Kept(desk, id) is { } session
-                    ? Results.Bytes(session, "application/json; charset=utf-8")
-                    : Answers.Refused("There is no such session in the plan.", StatusCodes.Status404NotFound)
-        );
+        // As tablets keep it, from the shelf while the desk holds the same: which tests fit beside it takes long to work out.
+        app.MapGet("/floor/sessions/{id}", (string id) => Session(desk.Book, id))
+            .AddEndpointFilter(new ShelfFilter(desk, WrittenPage.Json));
         app.MapGet(
             "/floor/sessions/{id}/log",
             (string id) =>
@@ -105,51 +101,14 @@ internal static class FloorRoutes
     private static string Title(PlannedSession session) =>
         $"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}";
 
-    /// <summary>A session as tablets keep it, from the shelf while the desk holds the same: which tests fit beside it takes long to work out.</summary>
-    private static async Task<byte[]?> Kept(FrontDesk desk, string id)
+    private static IResult Session(Workbook book, string id) =>
+        book.PlanOrNull is { } week && week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is { } session
+            ? new WrittenJson(() => Session(book, week, session))
+            : Answers.Refused("There is no such session in the plan.", StatusCodes.Status404NotFound);
+
+    private static object Session(Workbook book, PlannedWeek week, PlannedSession session)
     {
-        PageShelf shelf = desk.Shelf;
-        Workbook book = desk.Book;
-        string key = string.Join('\n', "floor", id, Speech.Now.Language, Speech.Now.Units, SeenWords.Of(book));
-        if (!desk.IsSettled)
-        {
-            return Written(Session(book, id));
-        }
-
-        if (shelf.Find(key) is { } there && await there is { } kept)
-        {
-            return kept;
-        }
-
-        if (shelf.Take(key) is not { } writing)
-        {
-            return Written(Session(book, id));
-        }
-
-        byte[]? made = null;
-        try
-        {
-            return made = Written(Session(book, id));
-        }
-        finally
-        {
-            shelf.Put(key, writing, made);
-        }
-    }
-
-    private static byte[]? Written(object? session) =>
-        session is null ? null : JsonSerializer.SerializeToUtf8Bytes(session, JsonSerializerOptions.Web);
-
-    private static object? Session(Workbook book, string id)
-    {
-        if (
-            book.PlanOrNull is not { } week
-            || week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is not { } session
-        )
-        {
-            return null;
-        }
-
+        string id = session.Slot.Id;
         return new
         {
             id,
