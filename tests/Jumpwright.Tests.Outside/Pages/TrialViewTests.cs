@@ -98,8 +98,12 @@ public class TrialViewTests(ServedDemo demo)
         await page.CloseAsync();
     }
 
+    /// <summary>
+    /// A time is no law on a shared machine, so the work of a frame is counted, and its time only told. It holds at sixty frames a second
+    /// where both counts stay small: asking the layout once for each column cost 10 of 13 ms.
+    /// </summary>
     [Fact]
-    public async Task TwentyThousandPoints_AFrameOfZoomAndPanIsDrawnInASixtiethOfASecond()
+    public async Task TwentyThousandPoints_AFrameOfZoomAndPanTakesWorkForTheScreensPixelsNotForThePoints()
     {
         const int points = 20_000;
         IPage page = await demo.Open(1440);
@@ -142,29 +146,41 @@ public class TrialViewTests(ServedDemo demo)
         );
         await page.GotoAsync(Path);
         await page.WaitForSelectorAsync(".trace[data-points='20000']");
-        double[] drawn = await page.EvaluateAsync<double[]>(
+        double[][] frames = await page.EvaluateAsync<double[][]>(
             """
             async () => {
-              const trace = document.querySelector(".trace");
-              const press = key => trace.dispatchEvent(new KeyboardEvent("keydown", { key }));
-              const frame = () => new Promise(requestAnimationFrame);
-              press("0");
-              await frame(); await frame();
-              const times = [];
-              for (const key of [..."+++---", ...Array(20).fill("ArrowRight"), ...Array(20).fill("-"), ...Array(14).fill("+")]) {
-                press(key);
-                await frame(); await frame();
-                times.push(Number(trace.dataset.drawMs));
+              const trace = document.querySelector(".trace"), canvas = trace.querySelector("canvas");
+              let strokes = 0, layouts = 0;
+              const pen = CanvasRenderingContext2D.prototype;
+              for (const name of ["moveTo", "lineTo", "rect", "fillRect", "stroke", "fill", "fillText", "measureText"]) {
+                const drawn = pen[name];
+                pen[name] = function (...all) { strokes++; return drawn.apply(this, all); };
               }
-              return times.sort((a, b) => a - b);
+              const width = canvas.clientWidth;
+              Object.defineProperty(canvas, "clientWidth", { get: () => { layouts++; return width; } });
+              const frame = () => new Promise(requestAnimationFrame);
+              const frames = [];
+              for (const key of ["0", ..."+++---", ...Array(20).fill("ArrowRight"), ...Array(20).fill("-"), ...Array(14).fill("+")]) {
+                strokes = layouts = 0;
+                trace.dispatchEvent(new KeyboardEvent("keydown", { key }));
+                await frame(); await frame();
+                frames.push([Number(trace.dataset.drawMs), strokes / width, layouts]);
+              }
+              return frames;
             }
             """
         );
-        double half = drawn[drawn.Length / 2];
-        double p95 = drawn[(int)(0.95 * drawn.Length)];
-        TestContext.Current.TestOutputHelper?.WriteLine($"half of the frames in {half} ms, 95 % in {p95} ms");
-        // Half, not nearly all: on a machine that other tests keep busy the rest tells of them.
-        Assert.True(half < 1000.0 / 60, $"half of the frames were drawn in {half} ms, 95 % in {p95} ms");
+        double[] milliseconds = [.. frames.Select(f => f[0]).Order()];
+        TestContext.Current.TestOutputHelper?.WriteLine(
+            $"half of the frames in {milliseconds[milliseconds.Length / 2]} ms, 95 % in {milliseconds[(int)(0.95 * milliseconds.Length)]} ms"
+        );
+        double asked = frames.Max(f => f[1]);
+        TestContext.Current.TestOutputHelper?.WriteLine($"{asked:0.0} calls a pixel, layout {frames.Max(f => f[2])}");
+        Assert.True(asked is > 1 and < 12, $"{asked} calls of the canvas for each pixel across");
+        Assert.True(
+            frames.Max(f => f[2]) is > 0 and < 200,
+            $"the layout was asked {frames.Max(f => f[2])} times in a frame"
+        );
         await page.CloseAsync();
     }
 
