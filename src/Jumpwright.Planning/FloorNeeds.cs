@@ -24,33 +24,56 @@ public sealed record FloorNeeds(string ExerciseId, bool IsLow, bool NeedsLow, st
         ];
     }
 
-    /// <summary>The needs of one athlete's item in a session.</summary>
-    public static FloorNeeds Of(string athleteId, PlannedItem item, PlannedSession session, PlanRequest request)
+    /// <summary>What each item of the session needs, in its order.</summary>
+    public static ImmutableArray<(string AthleteId, FloorNeeds Needs)> OfAll(
+        PlannedSession session,
+        PlanRequest request
+    )
     {
-        ArgumentNullException.ThrowIfNull(item);
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(request);
-        AthleteRequest who = request.Athletes.First(a => a.Athlete.Id == athleteId);
-        string id = item.Dose.ExerciseId;
-        Exercise? exercise = request.Catalogue.Find(id);
-        int? phase = exercise is null ? null : OrderOfWork.PhaseOf(exercise, item.Dose.DropHeightM);
-        ContrastPair? pair =
-            exercise?.ContactsPerRep == 0
-                ? who.Pairs.FirstOrDefault(p => p.SessionId == session.Slot.Id && p.HeavyExerciseId == id)
-                : null;
-        return new FloorNeeds(
-            id,
-            phase == 0,
-            phase != 0 && NeedLow(who, session.Slot.Id, item.Dose, request),
-            pair?.LightExerciseId,
-            phase == 1
-        );
+        var asked = request.Athletes.ToDictionary(a => a.Athlete.Id, StringComparer.Ordinal);
+        return
+        [
+            .. session.Athletes.SelectMany(a =>
+                OfOne(asked[a.AthleteId], a.Items, session.Slot.Id, request).Select(needs => (a.AthleteId, needs))
+            ),
+        ];
     }
 
     /// <summary>Whether what is no low work itself needs some before it: always at high intensity, else where there is any to be done.</summary>
     internal static bool NeedLow(AthleteRequest who, string sessionId, Dose dose, PlanRequest request) =>
-        dose.HighIntensity
-        || who.Menu.Any(m =>
+        dose.HighIntensity || HasLow(who, sessionId, request);
+
+    private static IEnumerable<FloorNeeds> OfOne(
+        AthleteRequest who,
+        ImmutableArray<PlannedItem> items,
+        string sessionId,
+        PlanRequest request
+    )
+    {
+        bool? hasLow = null;
+        foreach (PlannedItem item in items)
+        {
+            string id = item.Dose.ExerciseId;
+            Exercise? exercise = request.Catalogue.Find(id);
+            int? phase = exercise is null ? null : OrderOfWork.PhaseOf(exercise, item.Dose.DropHeightM);
+            ContrastPair? pair =
+                exercise?.ContactsPerRep == 0
+                    ? who.Pairs.FirstOrDefault(p => p.SessionId == sessionId && p.HeavyExerciseId == id)
+                    : null;
+            yield return new FloorNeeds(
+                id,
+                phase == 0,
+                phase != 0 && (item.Dose.HighIntensity || (hasLow ??= HasLow(who, sessionId, request))),
+                pair?.LightExerciseId,
+                phase == 1
+            );
+        }
+    }
+
+    private static bool HasLow(AthleteRequest who, string sessionId, PlanRequest request) =>
+        who.Menu.Any(m =>
             m.SessionId == sessionId
             && request.Catalogue.Find(m.ExerciseId) is { } e
             && OrderOfWork.PhaseOf(e, m.Dose.DropHeightM) == 0

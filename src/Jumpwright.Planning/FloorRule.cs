@@ -28,11 +28,7 @@ public static class FloorRule
         ArgumentNullException.ThrowIfNull(session);
         return Of(
             session.Rotation,
-            [
-                .. session.Athletes.SelectMany(a =>
-                    a.Items.Select(i => (a.AthleteId, FloorNeeds.Of(a.AthleteId, i, session, request)))
-                ),
-            ],
+            FloorNeeds.OfAll(session, request),
             FloorNeeds.FreshUntil(session.Slot, request),
             present,
             minutes
@@ -58,12 +54,15 @@ public static class FloorRule
         int planned = freshUntil.Length - 1;
         double until = minutes is { } m && m < planned ? m : double.PositiveInfinity;
         double fresh = freshUntil[Math.Clamp(minutes ?? planned, 0, planned)];
+        ILookup<(string, string), Turn> turnsOf = turns
+            .SelectMany(t => t.Here.Select(a => (Of: (a, t.Entry.ExerciseId), Turn: t)))
+            .ToLookup(t => t.Of, t => t.Turn);
         ImmutableArray<FloorCut> cuts =
         [
             .. needs
                 .Where(n => here.Contains(n.AthleteId))
                 .GroupBy(n => n.AthleteId, n => n.Needs, StringComparer.Ordinal)
-                .SelectMany(one => CutsOf(one.Key, [.. one], turns, until, fresh)),
+                .SelectMany(one => CutsOf(one.Key, [.. one], turnsOf, until, fresh)),
         ];
         HashSet<(string, string)> gone = [.. cuts.Select(c => (c.AthleteId, c.ExerciseId))];
         return (
@@ -91,18 +90,19 @@ public static class FloorRule
     private static IEnumerable<FloorCut> CutsOf(
         string athlete,
         FloorNeeds[] needs,
-        List<Turn> turns,
+        ILookup<(string, string), Turn> turnsOf,
         double until,
         double fresh
     )
     {
-        IEnumerable<Turn> TurnsOf(FloorNeeds item) =>
-            turns.Where(t => t.Entry.ExerciseId == item.ExerciseId && t.Here.Contains(athlete));
-        FloorCutReason? Late(FloorNeeds item) =>
-            TurnsOf(item).Any(t => t.End > until + Same) ? FloorCutReason.NotOverInTime
-            : item.IsFresh && TurnsOf(item).Any() && TurnsOf(item).Min(t => t.Start) > fresh + Same
-                ? FloorCutReason.NotFreshByThen
-            : null;
+        FloorCutReason? Late(FloorNeeds item)
+        {
+            IEnumerable<Turn> turns = turnsOf[(athlete, item.ExerciseId)];
+            return turns.Any(t => t.End > until + Same) ? FloorCutReason.NotOverInTime
+                : item.IsFresh && turns.Any() && turns.Min(t => t.Start) > fresh + Same ? FloorCutReason.NotFreshByThen
+                : null;
+        }
+
         List<FloorNeeds> left = [];
         List<FloorCut> cuts = [];
         foreach (FloorNeeds item in needs)

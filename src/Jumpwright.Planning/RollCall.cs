@@ -117,6 +117,7 @@ public static class RollCall
             minutes
         );
         HashSet<(string, string)> gone = [.. cuts.Select(c => (c.AthleteId, c.ExerciseId))];
+        var before = session.Athletes.ToDictionary(a => a.AthleteId, StringComparer.Ordinal);
         ImmutableArray<AthleteSession> athletes =
         [
             .. session
@@ -141,10 +142,7 @@ public static class RollCall
                     slot.Id,
                     c.AthleteId,
                     c.ExerciseId,
-                    session
-                        .Athletes.First(a => a.AthleteId == c.AthleteId)
-                        .Items.First(i => i.Dose.ExerciseId == c.ExerciseId)
-                        .Sets,
+                    before[c.AthleteId].Items.First(i => i.Dose.ExerciseId == c.ExerciseId).Sets,
                     0,
                     c.Reason switch
                     {

@@ -19,10 +19,25 @@ public sealed record Workbook(
     Outcome<PlannedWeek> Week
 )
 {
+    private readonly Dictionary<string, AthleteLeaf> _byId = ById(Leaves);
+
+    /// <summary>One an athlete, in the squad's order.</summary>
+    public ImmutableArray<AthleteLeaf> Leaves
+    {
+        get;
+        init
+        {
+            field = value;
+            _byId = ById(value);
+        }
+    } = Leaves;
+
     /// <summary>The athlete's leaf, or null.</summary>
-    public AthleteLeaf? Find(string athleteId) =>
-        Leaves.FirstOrDefault(l => string.Equals(l.Athlete.Id, athleteId, StringComparison.Ordinal));
+    public AthleteLeaf? Find(string athleteId) => _byId.GetValueOrDefault(athleteId);
 
     /// <summary>The plan, or null when there is none.</summary>
     public PlannedWeek? PlanOrNull => Week.TryGet(out PlannedWeek? week, out _) ? week : null;
+
+    private static Dictionary<string, AthleteLeaf> ById(ImmutableArray<AthleteLeaf> leaves) =>
+        leaves.ToDictionary(l => l.Athlete.Id, StringComparer.Ordinal);
 }

@@ -109,6 +109,9 @@ internal static class FloorRoutes
     private static object Session(Workbook book, PlannedWeek week, PlannedSession session)
     {
         string id = session.Slot.Id;
+        ILookup<string, FloorNeeds> needs = FloorNeeds
+            .OfAll(session, week.Request)
+            .ToLookup(n => n.AthleteId, n => n.Needs, StringComparer.Ordinal);
         return new
         {
             id,
@@ -137,37 +140,37 @@ internal static class FloorRoutes
                     id = card.AthleteId,
                     name = card.AthleteName,
                     nothing = card.NothingPlanned is null ? null : "Nothing planned; see the card, and whom to ask.",
-                    items = Items(week, session, card),
+                    items = Items(session, card, needs[card.AthleteId]),
                     tests = Tests(book, week, session, card.AthleteId),
                 })
                 .ToArray(),
         };
     }
 
-    private static object[] Items(PlannedWeek week, PlannedSession session, SessionCard card)
+    private static object[] Items(PlannedSession session, SessionCard card, IEnumerable<FloorNeeds> needs)
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == card.AthleteId)?.Items ?? [];
         return
         [
             .. items
-                .Zip(card.Items)
-                .Select(pair => new
+                .Zip(card.Items, needs)
+                .Select(item => new
                 {
-                    exercise = pair.First.Dose.ExerciseId,
-                    name = pair.Second.Name,
-                    sets = pair.First.Sets,
-                    reps = pair.First.Dose.Reps,
-                    contacts_per_set = pair.First.Dose.Contacts(1),
-                    drop_height_m = pair.First.Dose.DropHeightM,
-                    dose = pair.Second.Dose,
-                    height = pair.Second.HeightOrLoad,
-                    rest_s = pair.First.Dose.RestBetweenSetsS,
-                    rest = pair.Second.Rest,
-                    stop_when = pair.Second.StopWhen,
-                    if_sore = pair.Second.InsteadIfSore,
-                    stop = StopJson.Of(pair.First.Dose.Stop),
-                    needs = Needs(FloorNeeds.Of(card.AthleteId, pair.First, session, week.Request)),
+                    exercise = item.First.Dose.ExerciseId,
+                    name = item.Second.Name,
+                    sets = item.First.Sets,
+                    reps = item.First.Dose.Reps,
+                    contacts_per_set = item.First.Dose.Contacts(1),
+                    drop_height_m = item.First.Dose.DropHeightM,
+                    dose = item.Second.Dose,
+                    height = item.Second.HeightOrLoad,
+                    rest_s = item.First.Dose.RestBetweenSetsS,
+                    rest = item.Second.Rest,
+                    stop_when = item.Second.StopWhen,
+                    if_sore = item.Second.InsteadIfSore,
+                    stop = StopJson.Of(item.First.Dose.Stop),
+                    needs = Needs(item.Third),
                 }),
         ];
     }

@@ -30,9 +30,10 @@ internal static class WeekRoutes
             async (HttpRequest request, CancellationToken cancel) => After(desk, await request.ReadFormAsync(cancel))
         );
         app.MapGet(
-            "/week/sessions/{id}",
-            (string id, HttpRequest request) => Called(desk.Book, id, request.Query) ?? Answers.NotFound(desk.Book)
-        );
+                "/week/sessions/{id}",
+                (string id, HttpRequest request) => Called(desk.Book, id, request.Query) ?? Answers.NotFound(desk.Book)
+            )
+            .AddEndpointFilter(new ShelfFilter(desk));
         app.MapPost(
             "/week/plan",
             () =>
