@@ -115,6 +115,9 @@ internal static class Cautions
     public static string ZeroTakenOff(double newtons) =>
         $"The empty plate reads {newtons:0} N; that was taken off: zero the plate before recording.";
 
+    public static string HumTakenOff(double newtons) =>
+        $"Mains hum of {newtons:0.0} N lies in the force; it was taken off: keep plate and cable away from mains leads.";
+
     public static string UnitUnsure(double newtons) =>
         $"The weight on the plate is only {newtons:0} N: if that is no small child, the force is not in newtons; check the unit.";
 

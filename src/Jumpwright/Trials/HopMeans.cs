@@ -64,6 +64,7 @@ internal static class HopMeans
         // Errors of single hops are independent, so their mean is surer. But the best are chosen by the very values that err:
         // where an interval is timed coarsely, luck is chosen too.
         double chosen = doubts.Max(d => d.ContactU) > CoarseS && counted.Length < hops.Count ? ByLuck : 1;
+        List<(int For, int Instead, double Likely)> swaps = Swaps(hops, doubts, counted);
         const double g = Gravity.MetresPerSecondSquared;
         Add(MeasureNames.ContactTime, Unit.Second, timing, i => (hops[i].ContactS, doubts[i].ContactU));
         Add(MeasureNames.FlightTime, Unit.Second, timing, i => (hops[i].FlightS, doubts[i].FlightU));
@@ -77,15 +78,7 @@ internal static class HopMeans
             MeasureNames.ReactiveStrengthIndex,
             Unit.MetrePerSecond,
             PushMeasures.ByFlightTime,
-            i =>
-                (
-                    hops[i].ReactiveStrengthIndex,
-                    hops[i].ReactiveStrengthIndex
-                        * PushMeasures.Quadrature(
-                            2 * doubts[i].FlightU / hops[i].FlightS,
-                            doubts[i].ContactU / hops[i].ContactS
-                        )
-                )
+            i => (hops[i].ReactiveStrengthIndex, IndexUncertainty(hops[i], doubts[i]))
         );
         if (massKg is var (kg, u))
         {
@@ -112,16 +105,53 @@ internal static class HopMeans
                 squares += doubt * doubt;
             }
 
+            double swapped = swaps.Sum(s => s.Likely * Math.Pow(of(s.Instead).Value - of(s.For).Value, 2));
+
             double mean = sum / counted.Length;
             list.Add(
                 name,
                 mean,
                 unit,
-                PushMeasures.Quadrature(chosen * Math.Sqrt(squares) / counted.Length, mean * sharedPart),
+                PushMeasures.Quadrature(
+                    Math.Sqrt((chosen * chosen * squares) + swapped) / counted.Length,
+                    mean * sharedPart
+                ),
                 method
             );
         }
     }
+
+    /// <summary>
+    /// The hops that would count instead of the last that does, were the indices not a little off, and how likely that is: two hops
+    /// of one index may differ much in contact and flight.
+    /// </summary>
+    private static List<(int For, int Instead, double Likely)> Swaps(
+        IReadOnlyList<HopContact> hops,
+        IReadOnlyList<(double ContactU, double FlightU)> doubts,
+        ImmutableArray<int> counted
+    )
+    {
+        List<(int, int, double)> swaps = [];
+        int last = counted[^1];
+        for (int i = 1; i < hops.Count; i++)
+        {
+            if (hops[i].ContactS < Hops.LongestContactS && !counted.Contains(i))
+            {
+                double u = PushMeasures.Quadrature(
+                    IndexUncertainty(hops[i], doubts[i]),
+                    IndexUncertainty(hops[last], doubts[last])
+                );
+                double less = hops[last].ReactiveStrengthIndex - hops[i].ReactiveStrengthIndex;
+                swaps.Add((last, i, NormalTail.Above(less / Math.Max(u, 1e-12))));
+            }
+        }
+
+        return swaps;
+    }
+
+    private static double IndexUncertainty(HopContact hop, (double ContactU, double FlightU) doubt) =>
+        hop.ReactiveStrengthIndex
+        * PushMeasures.Quadrature(2 * doubt.FlightU / hop.FlightS, doubt.ContactU / hop.ContactS);
 
     /// <summary>Whether a hop counts or not by less than its contact time is sure.</summary>
     private static bool HangsOnOne(

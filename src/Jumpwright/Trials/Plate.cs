@@ -28,6 +28,7 @@ internal sealed class Plate : IDisposable
         PlateLevels levels,
         EmptyPlate empty,
         double[] forceN,
+        double humN,
         List<Contact> contacts
     )
     {
@@ -35,6 +36,7 @@ internal sealed class Plate : IDisposable
         Levels = levels;
         Empty = empty;
         _forceN = forceN;
+        HumN = humN;
         Contacts = contacts;
         Stays = FindStays();
     }
@@ -47,7 +49,10 @@ internal sealed class Plate : IDisposable
 
     public EmptyPlate Empty { get; }
 
-    /// <summary>Total force with the zero corrected, N.</summary>
+    /// <summary>Amplitude of the mains hum that was taken off, N; 0 where none was found.</summary>
+    public double HumN { get; }
+
+    /// <summary>Total force with the zero corrected and mains hum taken off, N.</summary>
     public ReadOnlySpan<double> ForceN => _forceN.AsSpan(0, Recording.TotalN.Length);
 
     public List<Contact> Contacts { get; }
@@ -58,7 +63,15 @@ internal sealed class Plate : IDisposable
     public static Plate Of(ForceRecording recording)
     {
         ReadOnlySpan<double> raw = recording.TotalN.Span;
+        double[] force = ArrayPool<double>.Shared.Rent(raw.Length);
         PlateLevels levels = PlateLevels.Of(raw, recording.RateHz);
+        double humN = MainsHum.TakeOut(raw, recording.RateHz, levels.NoiseN, force);
+        if (humN > 0)
+        {
+            raw = force.AsSpan(0, raw.Length);
+            levels = PlateLevels.Of(raw, recording.RateHz);
+        }
+
         List<Contact> contacts = FlightDetection.Contacts(raw, recording.RateHz, levels);
         // The trough of a fast unweighting is no empty plate.
         JoinTroughs(raw, recording.RateHz, levels.ZeroN, levels.LoadN, contacts);
@@ -82,9 +95,8 @@ internal sealed class Plate : IDisposable
             JoinTroughs(raw, recording.RateHz, levels.ZeroN, levels.LoadN, contacts);
         }
 
-        double[] force = ArrayPool<double>.Shared.Rent(raw.Length);
         Samples.Less(raw, empty.ZeroN, force.AsSpan(0, raw.Length));
-        return new Plate(recording, levels, empty, force, contacts);
+        return new Plate(recording, levels, empty, force, humN, contacts);
     }
 
     /// <summary>

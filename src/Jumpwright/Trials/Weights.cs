@@ -15,6 +15,9 @@ internal static class Weights
     /// <summary>A zero that is worth a word, N (house rule).</summary>
     private const double SaidZeroN = 60;
 
+    /// <summary>Hum that is said, N (house rule).</summary>
+    private const double SaidHumN = 1;
+
     private static readonly string[] MadeOfForce =
     [
         MeasureNames.BodyWeight,
@@ -57,6 +60,11 @@ internal static class Weights
         if (motion.PostureChanged)
         {
             into.Warn(Cautions.PostureChanged);
+        }
+
+        if (plate.HumN > SaidHumN)
+        {
+            into.Warn(Cautions.HumTakenOff(plate.HumN));
         }
 
         double measured = (motion.WeightN - load) / Gravity.MetresPerSecondSquared;
