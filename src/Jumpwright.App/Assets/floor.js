@@ -234,7 +234,7 @@
       const row = el("li", null, on ? { class: "now" } : {});
       row.append(
         el("span", `${on ? "now, " : ""}${Math.round(r.start)} to ${Math.round(r.end)} min`, { class: "number" }),
-        el("span", `${r.station.replace(/-/g, " ")}: ${r.name}. ${r.athletes.map(nameOf).join(", ")}`));
+        el("span", `${r.station.replace(/-/g, " ").replace(/\+/g, " and ")}: ${r.name}. ${r.athletes.map(nameOf).join(", ")}`));
       (r.start < (now || 0) + 10 ? soon : later).append(row);
     }
     if (soon.children.length + later.children.length === 0) { place.append(el("p", "The session's time is over.")); return; }

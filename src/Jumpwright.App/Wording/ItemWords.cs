@@ -41,6 +41,10 @@ internal static class ItemWords
         return string.Join(", ", said);
     }
 
+    /// <summary>Where a turn is done, for example <c>plyo box 1 and run up lane 1</c>.</summary>
+    public static string Station(string station) =>
+        station.Replace("+", " and ", StringComparison.Ordinal).Replace('-', ' ');
+
     /// <summary>A number with as many decimals as it has, at most two.</summary>
     public static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 

@@ -44,14 +44,36 @@ internal static class MeasureWords
         [MeasureNames.HopsCounted] = ("hops counted", 1, ""),
     };
 
+    /// <summary>Results of calculators whose names say too little without their unit.</summary>
+    private static readonly Dictionary<string, string> Other = new(StringComparer.Ordinal)
+    {
+        ["chance_within_3_pct"] = "chance of lying within 3 %",
+        ["start_height_for_90_m"] = "seat for hips at 90°",
+        ["load_from_kg"] = "load, from",
+        ["load_to_kg"] = "load, to",
+        ["peak_after_one_load_d"] = "best day after one load",
+    };
+
+    private static readonly HashSet<string> Units = new(StringComparer.Ordinal)
+    {
+        "m",
+        "s",
+        "d",
+        "kg",
+        "N",
+        "J",
+        "W",
+        "BW",
+        "deg",
+        "pct",
+    };
+
     /// <summary>What ± means on every screen; said once wherever numbers stand.</summary>
     public const string PlusMinus = "± is one standard uncertainty.";
 
     /// <summary>The trade's name of a measure.</summary>
     public static string Name(string contractName) =>
-        Known.TryGetValue(contractName, out (string Name, double, string) known)
-            ? known.Name
-            : contractName.Replace('_', ' ');
+        Known.TryGetValue(contractName, out (string Name, double, string) known) ? known.Name : Plain(contractName);
 
     /// <summary>Value, ± and unit, for example <c>37.1 ± 0.3 cm</c>.</summary>
     public static string Value(Measure measure)
@@ -77,7 +99,8 @@ internal static class MeasureWords
         (double scale, string unit) = Scale(measure);
         double doubt = measure.StandardUncertainty * scale;
         string said = $"{doubt.ToString("G2")} {unit}".TrimEnd();
-        return measure.Value == 0
+        // A difference near nothing is no measure of its own doubt.
+        return measure.StandardUncertainty >= Math.Abs(measure.Value)
             ? $"one standard uncertainty is {said}."
             : $"one standard uncertainty is {said}, {100 * Math.Abs(measure.StandardUncertainty / measure.Value):0.0} % of it.";
     }
@@ -90,6 +113,25 @@ internal static class MeasureWords
         Speech.Now.Units == UnitSystem.InchPound
             ? $"{ItemWords.Number(Math.Round(Customary.PoundsOf(kilograms), 1))} lb"
             : $"{ItemWords.Number(kilograms)} kg";
+
+    /// <summary>A name whose unit stands beside the value: <c>energy_J_kg</c> is an energy a kilogram.</summary>
+    private static string Plain(string contractName)
+    {
+        if (Other.TryGetValue(contractName, out string? words))
+        {
+            return words;
+        }
+
+        string[] parts = contractName.Split('_');
+        int named = parts.Length;
+        while (named > 1 && Units.Contains(parts[named - 1]))
+        {
+            named--;
+        }
+
+        string name = string.Join(' ', parts.Take(named));
+        return parts.Length - named > 1 && parts[^1] == "kg" ? name + ", a kilogram" : name;
+    }
 
     private static (double Scale, string Unit) Scale(Measure measure) =>
         (Metric(measure), Speech.Now.Units) switch

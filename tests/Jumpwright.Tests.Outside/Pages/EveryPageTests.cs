@@ -209,6 +209,7 @@ public class EveryPageTests(ServedDemo demo)
             new BrowserNewContextOptions { JavaScriptEnabled = false, BaseURL = demo.Address }
         );
         IPage there = await plain.NewPageAsync();
+        there.SetDefaultTimeout(120_000);
         await there.GotoAsync("/athletes/a10");
         await there.Locator(".ladder summary").First.ClickAsync();
         await there.Locator(".ladder details[open] a").First.ClickAsync();

@@ -72,7 +72,7 @@ public sealed class ServedDemo : IAsyncLifetime
                 ReducedMotion = motion,
             }
         );
-        page.SetDefaultTimeout(60_000);
+        page.SetDefaultTimeout(120_000);
         return page;
     }
 

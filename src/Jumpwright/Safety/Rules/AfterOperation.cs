@@ -66,7 +66,7 @@ internal sealed class AfterOperation : SafetyRule
             yield return Close(
                 new OnlyExercises(allowed),
                 $"After the {name} only what is allowed in writing is planned: "
-                    + string.Join(", ", allowed.Order(StringComparer.Ordinal))
+                    + Listed.Of(allowed)
                     + $" ({string.Join("; ", permissions.Select(row => row.Whom + ", " + Day.Of(row.Row.From)).Distinct())}). {ends}"
             );
         }

@@ -60,10 +60,9 @@ internal sealed class WrittenRestrictions : SafetyRule
 
             if (!row.AllowsAll && row.AllowedExercises.Count > 0)
             {
-                string list = string.Join(", ", row.AllowedExercises.Order(StringComparer.Ordinal));
                 yield return Close(
                     new OnlyExercises(row.AllowedExercises),
-                    $"The {row.Name} by {row.Whom} allows only {list}; only a new word from them changes it."
+                    $"The {row.Name} by {row.Whom} allows only {Listed.Of(row.AllowedExercises)}; only a new word from them changes it."
                 );
             }
         }
