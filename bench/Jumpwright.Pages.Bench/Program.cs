@@ -16,6 +16,12 @@ internal static class Program
     public static async Task<int> Main(string[] args)
     {
         var asked = new Asked(args);
+        if (args is [not "make", var asSquad, ..] && !File.Exists(Path.Combine(asSquad, "squad.yaml")))
+        {
+            Console.Error.WriteLine($"'{asSquad}' holds no squad.yaml: give a folder that `make` or the demo wrote.");
+            return 2;
+        }
+
         switch (args)
         {
             case ["make", var folder, ..]:
