@@ -43,7 +43,8 @@ internal sealed class KitLeft
             int most = KitUse.Seconds(_request, key, slot);
             if (wanted > most)
             {
-                yield return $"{KitUse.KitOf(key)} would be in use {(KitUse.KitOf(key) == key ? "" : "by work to be done fresh ")}for {wanted / 60.0:0.#} min in {slot.Id}; {_request.CountOf(KitUse.KitOf(key))} of them have {most / 60.0:0.#} min.";
+                string kit = KitUse.KitOf(key);
+                yield return KitShort.Sentence(kit, slot, wanted, most, _request, fresh: kit != key);
             }
         }
     }

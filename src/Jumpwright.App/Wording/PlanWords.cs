@@ -11,6 +11,10 @@ internal static class PlanWords
         {
             PlanStatus.Optimal =>
                 $"Every hard limit is kept, and no plan is worth more: {Points(plan.Objective)} points, bound {Points(plan.BestBound)}.",
+            // What rounding leaves open is no gap; in parts of what little is left to choose it would look like one.
+            PlanStatus.Feasible when plan.BestBound - plan.Objective <= 1 =>
+                $"Every hard limit is kept. The plan is worth {Points(plan.Objective)} points; proven: no plan is worth more "
+                    + $"than {Points(plan.BestBound)}, one point more at the most.",
             PlanStatus.Feasible =>
                 $"Every hard limit is kept. The plan is worth {Points(plan.Objective)} points; proven: no plan is worth more "
                     + $"than {Points(plan.BestBound)} (gap {100 * (plan.Gap ?? 0):0.##} %).",

@@ -167,7 +167,9 @@ internal sealed class CriterionJudge(
     {
         double value = result.Value / scale;
         double doubt = result.StandardUncertainty / scale;
-        string shown = $"{where}{Number(value)} ± {Number(doubt)}{Unit(unit)} on {CleanSessions.Day(result.Date)}";
+        int digits = DigitsOf(doubt);
+        string shown =
+            $"{where}{Number(Math.Round(value, digits))} ± {Number(Math.Round(doubt, digits))}{Unit(unit)} on {CleanSessions.Day(result.Date)}";
         int age = Period.DaysBetween(result.Date, asOf);
         if (age > _freshDays)
         {
@@ -232,6 +234,10 @@ internal sealed class CriterionJudge(
             ? $"{(int)Math.Ceiling((times * n) - n - 1e-9)} more trials of {how}, if they come out the same"
             : $"about {times:0.#} times as many trials of {how}, if they come out the same";
     }
+
+    /// <summary>Decimals that leave the doubt two digits: more would claim what nobody measured.</summary>
+    private static int DigitsOf(double doubt) =>
+        doubt > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(doubt)), 0, 3) : 3;
 
     private static double Margin(string sense, EntryTest known, double value, double threshold)
     {

@@ -17,7 +17,7 @@ public sealed class FreshKitMinutes : Limit
             use.Slot.Id,
             (use.Seconds - use.Limit) / 60.0,
             "min",
-            $"{use.KitId} would be in use by work to be done fresh for {use.Seconds / 60.0:0.#} min in {use.Slot.Id}; {request.CountOf(use.KitId)} of them have {use.Limit / 60.0:0.#} min."
+            KitShort.Sentence(use.KitId, use.Slot, use.Seconds, use.Limit, request, fresh: true)
         );
 
     public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>

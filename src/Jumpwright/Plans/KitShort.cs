@@ -1,0 +1,29 @@
+namespace Jumpwright.Plans;
+
+/// <summary>What is said where kit would be in use for longer than there is of it.</summary>
+public static class KitShort
+{
+    /// <summary>One sentence.</summary>
+    /// <param name="kitId">The kit.</param>
+    /// <param name="slot">The session.</param>
+    /// <param name="wantedS">Seconds that would be used, all pieces together.</param>
+    /// <param name="mostS">Seconds there are.</param>
+    /// <param name="request">Knows how many pieces there are.</param>
+    /// <param name="fresh">Whether only work that must be done fresh is meant.</param>
+    public static string Sentence(
+        string kitId,
+        SessionSlot slot,
+        int wantedS,
+        int mostS,
+        PlanRequest request,
+        bool fresh
+    )
+    {
+        ArgumentNullException.ThrowIfNull(kitId);
+        ArgumentNullException.ThrowIfNull(slot);
+        ArgumentNullException.ThrowIfNull(request);
+        int count = request.CountOf(kitId);
+        return $"{kitId.Replace('-', ' ')} would be in use {(fresh ? "by work to be done fresh " : "")}for {wantedS / 60.0:0.#} min in {slot.Id}; "
+            + $"{count} of them {(count == 1 ? "has" : "have")} {mostS / 60.0:0.#} min.";
+    }
+}
