@@ -148,7 +148,8 @@ internal static class EdgeReading
         double ringingN
     )
     {
-        double low = levels.ZeroN + Math.Clamp(beyondN, Quiet(levels), HighestPart * levels.LoadN);
+        // Where the noise is as loud as the force, the quiet level lies above the highest.
+        double low = levels.ZeroN + Math.Max(Math.Min(beyondN, HighestPart * levels.LoadN), Quiet(levels));
         return EdgeSurroundings.FirstBelow(forceN, rateHz, last, way, levels, low) is { } first
             ? new EdgeSide(
                 first,

@@ -20,6 +20,18 @@ public class FuzzTests
         }
     }
 
+    /// <summary>Found by a run of a million: noise as loud as the force, so that the quiet level of an edge lay above the highest one.</summary>
+    [Theory]
+    [InlineData(26_207)]
+    [InlineData(408_930)]
+    [InlineData(996_100)]
+    public void FilesThatOnceThrew_AreRefusedInASentence(int index)
+    {
+        FuzzRun run = FuzzRun.Of(51, (ulong)index);
+        Assert.Equal(FuzzEnding.MeasureRefused, run.Ending);
+        Assert.EndsWith(".", run.Sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void SpoiledFiles_EndInEveryWay_AndRefusalsAreSentences()
     {
