@@ -140,8 +140,7 @@ public static class FloorRule
     private static List<Turn> Moved(ImmutableArray<RotationEntry> rotation, HashSet<string> here)
     {
         List<Turn> made = [];
-        var pieces = new Dictionary<string, Line>(StringComparer.Ordinal);
-        var athletes = new Dictionary<string, Line>(StringComparer.Ordinal);
+        var before = new Dictionary<string, List<Turn>>(StringComparer.Ordinal);
         foreach (
             RotationEntry entry in rotation
                 .OrderBy(r => r.StartMin)
@@ -151,18 +150,24 @@ public static class FloorRule
         )
         {
             ImmutableArray<string> who = [.. entry.AthleteIds.Where(here.Contains)];
-            Line[] shared =
-            [
-                .. entry.Station.Split('+').Select(p => LineOf(pieces, p)),
-                .. who.Select(w => LineOf(athletes, w)),
-            ];
-            double sooner = Math.Max(0, shared.Min(l => l.SoonerAt(entry.StartMin)) ?? 0);
-            double start = entry.StartMin - sooner;
-            var turn = new Turn(entry, who, start, who.IsEmpty ? start : entry.EndMin - sooner);
+            string[] pieces = entry.Station.Split('+');
+            string[] shared = [.. pieces.Select(p => "piece " + p), .. who.Select(w => "athlete " + w)];
+            double? sooner = shared
+                .SelectMany(k => before.TryGetValue(k, out List<Turn>? there) ? there : [])
+                .Where(p => p.Entry.EndMin <= entry.StartMin + Same)
+                .Select(p => (double?)(p.Entry.EndMin - p.End))
+                .Min();
+            double start = entry.StartMin - Math.Max(0, sooner ?? 0);
+            var turn = new Turn(entry, who, start, who.IsEmpty ? start : entry.EndMin - Math.Max(0, sooner ?? 0));
             made.Add(turn);
-            foreach (Line line in shared)
+            foreach (string key in shared)
             {
-                line.Add(turn);
+                if (!before.TryGetValue(key, out List<Turn>? there))
+                {
+                    before[key] = there = [];
+                }
+
+                there.Add(turn);
             }
         }
 
@@ -170,37 +175,5 @@ public static class FloorRule
         return made;
     }
 
-    private static Line LineOf(Dictionary<string, Line> lines, string of)
-    {
-        if (!lines.TryGetValue(of, out Line? line))
-        {
-            lines[of] = line = new Line();
-        }
-
-        return line;
-    }
-
     private sealed record Turn(RotationEntry Entry, ImmutableArray<string> Here, double Start, double End);
-
-    /// <summary>The turns of one piece of kit or one athlete, asked in order of time.</summary>
-    private sealed class Line
-    {
-        private readonly List<Turn> _running = [];
-        private double? _sooner;
-
-        public void Add(Turn turn) => _running.Add(turn);
-
-        /// <summary>By how much all turns that were planned to be over by then are over sooner, minutes; null where there is none.</summary>
-        public double? SoonerAt(double startMin)
-        {
-            foreach (Turn over in _running.Where(t => t.Entry.EndMin <= startMin + Same))
-            {
-                double by = over.Entry.EndMin - over.End;
-                _sooner = _sooner is { } least && least < by ? least : by;
-            }
-
-            _running.RemoveAll(t => t.Entry.EndMin <= startMin + Same);
-            return _sooner;
-        }
-    }
 }

@@ -60,7 +60,7 @@
     const first = Math.max(0, Math.floor((view.from - t.shift - t.start) * t.rate) - 1);
     const last = Math.min(data.length - 1, Math.ceil((view.to - t.shift - t.start) * t.rate) + 1);
     const wide = Math.max(Math.floor(width()), 1), each = (last - first) / wide;
-    const begin = x(t.start + first / t.rate + t.shift), sample = width() / (view.to - view.from) / t.rate; // px, px a sample
+    const begin = x(t.start + first / t.rate + t.shift), sample = width() / (view.to - view.from) / t.rate; // px, px a sample: x() asks the layout
     if (each > 2) {
       const dash = pen.getLineDash(), period = dash.reduce((sum, d) => sum + d, 0);
       const drawn = c => {
@@ -70,7 +70,7 @@
       };
       const thick = pen.lineWidth;
       pen.fillStyle = pen.strokeStyle;
-      pen.beginPath(); // one path for all columns: a call of the canvas for each took most of a frame
+      pen.beginPath();
       for (let c = 0; c < wide; c++) {
         if (period && !drawn(c)) continue;
         const a = Math.max(first, first + Math.floor(c * each) - 1), b = Math.min(last, first + Math.floor((c + 1) * each));

@@ -64,7 +64,7 @@ internal static class HopMeans
         // Errors of single hops are independent, so their mean is surer. But the best are chosen by the very values that err:
         // where an interval is timed coarsely, luck is chosen too.
         double chosen = doubts.Max(d => d.ContactU) > CoarseS && counted.Length < hops.Count ? ByLuck : 1;
-        List<(int For, int Instead, double Likely)> swaps = Swaps(hops, doubts, counted);
+        List<(int Instead, double Likely)> swaps = Swaps(hops, doubts, counted);
         const double g = Gravity.MetresPerSecondSquared;
         Add(MeasureNames.ContactTime, Unit.Second, timing, i => (hops[i].ContactS, doubts[i].ContactU));
         Add(MeasureNames.FlightTime, Unit.Second, timing, i => (hops[i].FlightS, doubts[i].FlightU));
@@ -105,7 +105,8 @@ internal static class HopMeans
                 squares += doubt * doubt;
             }
 
-            double swapped = swaps.Sum(s => s.Likely * Math.Pow(of(s.Instead).Value - of(s.For).Value, 2));
+            double last = of(counted[^1]).Value;
+            double swapped = swaps.Sum(s => s.Likely * Math.Pow(of(s.Instead).Value - last, 2));
 
             double mean = sum / counted.Length;
             list.Add(
@@ -125,13 +126,13 @@ internal static class HopMeans
     /// The hops that would count instead of the last that does, were the indices not a little off, and how likely that is: two hops
     /// of one index may differ much in contact and flight.
     /// </summary>
-    private static List<(int For, int Instead, double Likely)> Swaps(
+    private static List<(int Instead, double Likely)> Swaps(
         IReadOnlyList<HopContact> hops,
         IReadOnlyList<(double ContactU, double FlightU)> doubts,
         ImmutableArray<int> counted
     )
     {
-        List<(int, int, double)> swaps = [];
+        List<(int, double)> swaps = [];
         int last = counted[^1];
         for (int i = 1; i < hops.Count; i++)
         {
@@ -142,7 +143,7 @@ internal static class HopMeans
                     IndexUncertainty(hops[last], doubts[last])
                 );
                 double less = hops[last].ReactiveStrengthIndex - hops[i].ReactiveStrengthIndex;
-                swaps.Add((last, i, NormalTail.Above(less / Math.Max(u, 1e-12))));
+                swaps.Add((i, NormalTail.Above(less / Math.Max(u, 1e-12))));
             }
         }
 
