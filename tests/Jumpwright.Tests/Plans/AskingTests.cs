@@ -37,13 +37,19 @@ public class AskingTests
         Assert.Equal(slots.OrderBy(s => s.StartUtc), slots);
     }
 
-    [Fact]
-    public void Caps_TwoDaysBeforeAFixture_HoldSixTenthsOfTheUsualContacts()
+    [Theory]
+    // Two sessions: the week may hold 250 contacts, and each of them 100.
+    [InlineData(2, 60)]
+    // Three: an even share is 83.
+    [InlineData(3, 49)]
+    // Five: 50.
+    [InlineData(5, 30)]
+    public void Caps_TwoDaysBeforeAFixture_HoldSixTenthsOfASessionsShareOfTheWeek(int sessions, int contacts)
     {
-        var slots = Planning.Gymnasium.Slots(45, 0, 2, 3);
+        var slots = Planning.Gymnasium.Slots(45, [.. Enumerable.Range(0, sessions)]);
         PlanRequest request = Planning.Gymnasium.Request(slots, []) with
         {
-            Fixtures = [new Fixture(slots[2].Date.PlusDays(2), null, "Cup match")],
+            Fixtures = [new Fixture(slots[^1].Date.PlusDays(2), null, "Cup match")],
         };
         WeeklyLoads weekly = new(
             Of(Somebody(TrainingLevel.Intermediate, null)),
@@ -52,11 +58,12 @@ public class AskingTests
             LimitBook.Standard,
             perSession: 100
         );
-        LoadCap cap = Assert.Single(weekly.Caps(), c => c.LimitId == "taper-before-fixture");
-        Assert.Equal([slots[2].Id], cap.SessionIds);
+        LoadCap cap = weekly.Caps().Single(c => c.LimitId == "taper-before-fixture" && c.SessionIds[0] == slots[^1].Id);
+        Assert.Single(cap.SessionIds);
         Assert.Null(cap.Tissue);
-        Assert.Equal(60, cap.AtMost);
+        Assert.Equal(contacts, cap.AtMost);
         Assert.Contains("Cup match", cap.Because, StringComparison.Ordinal);
+        Assert.Equal(sessions > 2, cap.Because.Contains("shared evenly", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -92,13 +92,19 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             );
         }
 
-        caps.AddRange(Tapers());
+        caps.AddRange(Tapers(caps).ToArray());
         return caps.ToImmutable();
     }
 
-    /// <summary>Shortly before a fixture a session is short: less work, as keen as before.</summary>
-    private IEnumerable<LoadCap> Tapers() =>
-        from slot in request.Slots
+    /// <summary>
+    /// Shortly before a fixture a session is short: less work, as keen as before. What is usual is an even share of the week
+    /// where that is less than what a session may hold, or the eve could hold as much as any other day.
+    /// </summary>
+    private IEnumerable<LoadCap> Tapers(IEnumerable<LoadCap> caps) =>
+        from week in _weeks
+        let share = WeekHolds(week, caps) / week.Count()
+        let usual = Math.Min(perSession, share)
+        from slot in week
         let next = request
             .Fixtures.Where(f => f.Date >= slot.Date && f.Date <= slot.Date.PlusDays(limits.Whole("taper-days")))
             .OrderBy(f => f.Date)
@@ -108,9 +114,18 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             "taper-before-fixture",
             [slot.Id],
             null,
-            (int)(perSession * limits["taper-share"]),
-            $"{next.Name} is on {LocalDatePattern.Iso.Format(next.Date)}: {100 * limits["taper-share"]:0} % of the usual {perSession} contacts."
+            (int)(usual * limits["taper-share"]),
+            $"{next.Name} is on {LocalDatePattern.Iso.Format(next.Date)}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts{(share < perSession ? " (the week's, shared evenly)" : "")}."
         );
+
+    private int WeekHolds(IEnumerable<SessionSlot> week, IEnumerable<LoadCap> caps)
+    {
+        string[] ids = [.. week.Select(s => s.Id)];
+        return caps.Where(c => c.Tissue is null && c.SessionIds.SequenceEqual(ids))
+            .Select(c => c.AtMost)
+            .Append(ContactCaps.PerWeek(perSession, limits))
+            .Min();
+    }
 
     public IEnumerable<LoadGrowth> Growths()
     {
