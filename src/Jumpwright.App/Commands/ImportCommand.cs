@@ -58,35 +58,20 @@ internal sealed class ImportCommand : ITaughtCommand
     }
 
     /// <summary>Imports, telling how far it is.</summary>
-    public static async Task<ImportReport> Run(
+    public static Task<ImportReport> Run(
         Terminal terminal,
         string folder,
         string storePath,
         CancellationToken cancel
-    )
-    {
-        if (!Directory.Exists(folder))
-        {
-            throw new UsageException($"There is no squad folder '{folder}'.");
-        }
-
-        if (!Store.Open(storePath, TimeProvider.System).TryGet(out Store? store, out Refusal? refusal))
-        {
-            throw new RefusedException(refusal);
-        }
-
-        using (store)
-        {
-            Outcome<ImportReport> outcome = await WorkProgress.OfImport(
+    ) =>
+        Directory.Exists(folder)
+            ? StoreWork.On(
                 terminal,
+                storePath,
                 "Importing",
-                progress => store.Import(folder, null, progress, cancel)
-            );
-            return outcome.TryGet(out ImportReport? report, out Refusal? refused)
-                ? report
-                : throw new RefusedException(refused);
-        }
-    }
+                (store, progress) => store.Import(folder, null, progress, cancel)
+            )
+            : throw new UsageException($"There is no squad folder '{folder}'.");
 
     /// <summary>What an import did, in sentences.</summary>
     public static void Write(ImportReport report, TextWriter to)

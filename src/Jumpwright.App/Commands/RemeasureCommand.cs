@@ -56,28 +56,13 @@ internal sealed class RemeasureCommand : ITaughtCommand
         return command;
     }
 
-    private static async Task<RemeasureReport> Run(Terminal terminal, string path, bool apply, CancellationToken cancel)
-    {
-        if (!File.Exists(path))
-        {
-            throw new UsageException($"There is no store '{path}'.");
-        }
-
-        if (!Store.Open(path, TimeProvider.System).TryGet(out Store? store, out Refusal? refusal))
-        {
-            throw new RefusedException(refusal);
-        }
-
-        using (store)
-        {
-            Outcome<RemeasureReport> outcome = await WorkProgress.OfImport(
+    private static Task<RemeasureReport> Run(Terminal terminal, string path, bool apply, CancellationToken cancel) =>
+        File.Exists(path)
+            ? StoreWork.On(
                 terminal,
+                path,
                 "Measuring again",
-                progress => store.Remeasure(null, progress, apply, cancel)
-            );
-            return outcome.TryGet(out RemeasureReport? report, out Refusal? refused)
-                ? report
-                : throw new RefusedException(refused);
-        }
-    }
+                (store, progress) => store.Remeasure(null, progress, apply, cancel)
+            )
+            : throw new UsageException($"There is no store '{path}'.");
 }

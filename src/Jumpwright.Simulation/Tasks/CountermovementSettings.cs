@@ -3,6 +3,12 @@ namespace Jumpwright.Simulation.Tasks;
 /// <summary>A countermovement jump.</summary>
 public sealed record CountermovementSettings : JumperSettings
 {
+    public CountermovementSettings() { }
+
+    /// <summary>The same jumper.</summary>
+    public CountermovementSettings(JumperSettings jumper)
+        : base(jumper) { }
+
     /// <summary>Velocity at take-off, m/s; the height is its square over 2 g.</summary>
     public double TakeOffVelocityMS { get; init; } = 2.6;
 

@@ -3,6 +3,12 @@ namespace Jumpwright.Simulation.Tasks;
 /// <summary>A drop jump, or a landing from a drop.</summary>
 public sealed record DropJumpSettings : JumperSettings
 {
+    public DropJumpSettings() { }
+
+    /// <summary>The same jumper.</summary>
+    public DropJumpSettings(JumperSettings jumper)
+        : base(jumper) { }
+
     /// <summary>The box's height, m: what a label would say.</summary>
     public double BoxHeightM { get; init; } = 0.3;
 

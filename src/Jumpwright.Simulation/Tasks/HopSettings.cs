@@ -3,6 +3,12 @@ namespace Jumpwright.Simulation.Tasks;
 /// <summary>A series of rebounds after a small jump.</summary>
 public sealed record HopSettings : JumperSettings
 {
+    public HopSettings() { }
+
+    /// <summary>The same jumper.</summary>
+    public HopSettings(JumperSettings jumper)
+        : base(jumper) { }
+
     /// <summary>How many rebounds.</summary>
     public int Hops { get; init; } = 10;
 

@@ -3,6 +3,12 @@ namespace Jumpwright.Simulation.Tasks;
 /// <summary>A squat jump: down, held, and up.</summary>
 public sealed record SquatJumpSettings : JumperSettings
 {
+    public SquatJumpSettings() { }
+
+    /// <summary>The same jumper.</summary>
+    public SquatJumpSettings(JumperSettings jumper)
+        : base(jumper) { }
+
     public double TakeOffVelocityMS { get; init; } = 2.4;
 
     /// <summary>How far below quiet standing the squat is held, m.</summary>

@@ -52,22 +52,18 @@ public static class Population
         string group,
         Func<SeededRandom, SimulatedMotion, double, PlateSettings> plates,
         Func<SeededRandom, double> sway
-    )
-    {
-        // Some draws allow no motion (a deep dip in no time): the next draw of the same number is taken.
-        for (ulong again = 0; ; again++)
-        {
-            SeededRandom random = SeededRandom.For(
-                seed + (again * 7919),
-                ((ulong)task * 1_000_003)
-                    + (ulong)number
-                    + (
-                        group == "clean" ? 0UL
-                        : group == "disturbed" ? 250_000UL
-                        : 500_000UL
-                    )
-            );
-            try
+    ) =>
+        Drawn(
+            task,
+            seed,
+            number,
+            group switch
+            {
+                "clean" => 0UL,
+                "disturbed" => 250_000UL,
+                _ => 500_000UL,
+            },
+            random =>
             {
                 double swayN = sway(random);
                 SimulatedMotion motion = Motion(task, random, swayN, group == "varied");
@@ -91,20 +87,16 @@ public static class Population
                     recording.Truth
                 );
             }
-            catch (InvalidOperationException) when (again < 50) { }
-        }
-    }
+        );
 
     /// <summary>The same effort timed by a contact mat (0) or a camera of that many frames a second.</summary>
-    public static SimulatedCase Timed(JumpTask task, double framesPerSecond, ulong seed, int number)
-    {
-        for (ulong again = 0; ; again++)
-        {
-            SeededRandom random = SeededRandom.For(
-                seed + (again * 7919),
-                ((ulong)task * 1_000_003) + (ulong)number + 750_000UL + ((ulong)framesPerSecond * 10_000_000UL)
-            );
-            try
+    public static SimulatedCase Timed(JumpTask task, double framesPerSecond, ulong seed, int number) =>
+        Drawn(
+            task,
+            seed,
+            number,
+            750_000UL + ((ulong)framesPerSecond * 10_000_000UL),
+            random =>
             {
                 SimulatedMotion motion = Motion(task, random, 1, varied: false);
                 RecordingLabels labels = new(Task: task, BodyMassKg: Math.Round(motion.BodyMassKg, 1));
@@ -118,33 +110,46 @@ public static class Population
                     Truths.Of(motion, new PlateSettings { TwoPlates = false }, 0)
                 );
             }
+        );
+
+    /// <summary>Some draws allow no motion (a deep dip in no time): the next draw of the same number is taken.</summary>
+    private static SimulatedCase Drawn(
+        JumpTask task,
+        ulong seed,
+        int number,
+        ulong group,
+        Func<SeededRandom, SimulatedCase> make
+    )
+    {
+        for (ulong again = 0; ; again++)
+        {
+            try
+            {
+                return make(SeededRandom.For(seed + (again * 7919), ((ulong)task * 1_000_003) + (ulong)number + group));
+            }
             catch (InvalidOperationException) when (again < 50) { }
         }
     }
 
     private static SimulatedMotion Motion(JumpTask task, SeededRandom random, double swayN, bool varied)
     {
-        double mass = random.Uniform(45, 115);
-        double before = varied ? random.Uniform(1.3, 3) : random.Uniform(2, 3.5);
-        double after = varied ? random.Uniform(1.5, 3.5) : random.Uniform(3, 4);
-        double rise = random.Uniform(0.07, 0.14);
-        double posture = random.Uniform(-0.005, 0.04);
-        double landing = random.Uniform(0.12, 0.32);
-        double colour = random.Uniform(0, 2);
+        var jumper = new JumperSettings
+        {
+            BodyMassKg = random.Uniform(45, 115),
+            StandBeforeS = varied ? random.Uniform(1.3, 3) : random.Uniform(2, 3.5),
+            StandAfterS = varied ? random.Uniform(1.5, 3.5) : random.Uniform(3, 4),
+            RiseAtTakeOffM = random.Uniform(0.07, 0.14),
+            LandingPostureDropM = random.Uniform(-0.005, 0.04),
+            LandingDepthM = random.Uniform(0.12, 0.32),
+            SwayN = swayN,
+            SwayColour = random.Uniform(0, 2),
+        };
         return task switch
         {
             JumpTask.CountermovementJump or JumpTask.LoadedJump => CountermovementJumps.Make(
-                new CountermovementSettings
+                new CountermovementSettings(jumper)
                 {
-                    BodyMassKg = mass,
                     ExternalLoadKg = task == JumpTask.LoadedJump ? random.OneOf<double>(10, 20, 30, 40) : 0,
-                    StandBeforeS = before,
-                    StandAfterS = after,
-                    RiseAtTakeOffM = rise,
-                    LandingPostureDropM = posture,
-                    LandingDepthM = landing,
-                    SwayN = swayN,
-                    SwayColour = colour,
                     TakeOffVelocityMS =
                         task == JumpTask.LoadedJump ? random.Uniform(1.3, 2.4) : random.Uniform(1.7, 3.3),
                     DepthM = random.Uniform(0.18, 0.45),
@@ -156,16 +161,8 @@ public static class Population
                 task
             ),
             JumpTask.SquatJump => SquatJumps.Make(
-                new SquatJumpSettings
+                new SquatJumpSettings(jumper)
                 {
-                    BodyMassKg = mass,
-                    StandBeforeS = before,
-                    StandAfterS = after,
-                    RiseAtTakeOffM = rise,
-                    LandingPostureDropM = posture,
-                    LandingDepthM = landing,
-                    SwayN = swayN,
-                    SwayColour = colour,
                     TakeOffVelocityMS = random.Uniform(1.6, 3.0),
                     DepthM = random.Uniform(0.25, 0.45),
                     HoldS = random.Uniform(1.2, 3),
@@ -174,17 +171,10 @@ public static class Population
                 random
             ),
             JumpTask.DropJump => DropJumps.Make(
-                new DropJumpSettings
+                new DropJumpSettings(jumper)
                 {
-                    BodyMassKg = mass,
                     StandBeforeS = random.Uniform(0.8, 2),
-                    StandAfterS = after,
-                    RiseAtTakeOffM = rise,
                     RiseAtTouchDownM = random.Uniform(0.04, 0.11),
-                    LandingPostureDropM = posture,
-                    LandingDepthM = landing,
-                    SwayN = swayN,
-                    SwayColour = colour,
                     DropHeightM = random.Uniform(0.12, 0.6),
                     ContactS = random.Uniform(0.14, 0.35),
                     TakeOffVelocityMS = random.Uniform(1.6, 3.0),
@@ -193,16 +183,8 @@ public static class Population
                 random
             ),
             JumpTask.RepeatedHops => HopSeries.Make(
-                new HopSettings
+                new HopSettings(jumper)
                 {
-                    BodyMassKg = mass,
-                    StandBeforeS = before,
-                    StandAfterS = after,
-                    RiseAtTakeOffM = rise,
-                    LandingPostureDropM = posture,
-                    LandingDepthM = landing,
-                    SwayN = swayN,
-                    SwayColour = colour,
                     Hops = 5 + random.Below(8),
                     ContactS = random.Uniform(0.15, 0.26),
                     HeightM = random.Uniform(0.08, 0.4),
@@ -210,31 +192,20 @@ public static class Population
                 random
             ),
             JumpTask.DropLanding => DropJumps.MakeLanding(
-                new DropJumpSettings
+                new DropJumpSettings(jumper)
                 {
-                    BodyMassKg = mass,
                     StandBeforeS = random.Uniform(0.8, 2),
-                    StandAfterS = after + 0.5,
+                    StandAfterS = jumper.StandAfterS + 0.5,
                     RiseAtTouchDownM = random.Uniform(0.04, 0.11),
-                    LandingDepthM = landing,
-                    SwayN = swayN,
-                    SwayColour = colour,
                     DropHeightM = random.Uniform(0.15, 0.6),
                 },
                 random
             ),
             JumpTask.ApproachJump => DropJumps.MakeApproach(
-                new DropJumpSettings
+                new DropJumpSettings(jumper)
                 {
-                    BodyMassKg = mass,
                     StandBeforeS = random.Uniform(0.8, 2),
-                    StandAfterS = after,
-                    RiseAtTakeOffM = rise,
                     RiseAtTouchDownM = random.Uniform(-0.02, 0.06),
-                    LandingPostureDropM = posture,
-                    LandingDepthM = landing,
-                    SwayN = swayN,
-                    SwayColour = colour,
                     DropHeightM = random.Uniform(0.01, 0.1),
                     ContactS = random.Uniform(0.18, 0.4),
                     TakeOffVelocityMS = random.Uniform(2.0, 3.5),
@@ -244,14 +215,8 @@ public static class Population
                 landsElsewhere: false
             ),
             JumpTask.BoxJump => CountermovementJumps.Make(
-                new CountermovementSettings
+                new CountermovementSettings(jumper)
                 {
-                    BodyMassKg = mass,
-                    StandBeforeS = before,
-                    StandAfterS = after,
-                    RiseAtTakeOffM = rise,
-                    SwayN = swayN,
-                    SwayColour = colour,
                     TakeOffVelocityMS = random.Uniform(1.7, 3.3),
                     DepthM = random.Uniform(0.18, 0.45),
                     FallSpeedMS = random.Uniform(0.6, 1.6),
@@ -261,18 +226,7 @@ public static class Population
                 random,
                 task
             ),
-            JumpTask.SnapDown => SnapDowns.Make(
-                new JumperSettings
-                {
-                    BodyMassKg = mass,
-                    StandBeforeS = before,
-                    StandAfterS = after,
-                    LandingDepthM = random.Uniform(0.2, 0.4),
-                    SwayN = swayN,
-                    SwayColour = colour,
-                },
-                random
-            ),
+            JumpTask.SnapDown => SnapDowns.Make(jumper with { LandingDepthM = random.Uniform(0.2, 0.4) }, random),
             _ => throw new NotSupportedException("Not simulated: " + task.Id()),
         };
     }

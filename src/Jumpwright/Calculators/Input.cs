@@ -13,6 +13,10 @@ internal static class Input
                 $"{what} is given as {Number(value)} {unit}: between {Number(from)} and {Number(to)} {unit} is expected. Measure it again, or check the unit."
             );
 
+    /// <summary>A hip higher or lower than any is on a body so tall is a slip of the tape; one not measured is none.</summary>
+    internal static Refusal? HipHeight(double? hipHeightM, double statureM) =>
+        hipHeightM is { } hip ? Outside("Hip height", hip, 0.45 * statureM, 0.60 * statureM, "m") : null;
+
     /// <summary>The first that refuses, or null.</summary>
     internal static Refusal? First(params ReadOnlySpan<Refusal?> refusals)
     {

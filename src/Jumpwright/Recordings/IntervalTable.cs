@@ -30,22 +30,14 @@ internal static class IntervalTable
         int decimals = 0;
         while (lines.Next())
         {
-            if (lines.Current.Trim(" \t"u8).IsEmpty || lines.Current[0] == (byte)'#')
+            if (ShortRow.Of(ref lines, header, out List<string> fields) is { } broken)
+            {
+                return broken;
+            }
+
+            if (fields.Count == 0)
             {
                 continue;
-            }
-
-            if (lines.Current.ContainsAnyInRange((byte)0, (byte)8))
-            {
-                return Refusals.NotText(lines.Number);
-            }
-
-            List<string> fields = Fields.Of(lines.Current);
-            if (fields.Count != header.Columns.Length)
-            {
-                return fields.Count < header.Columns.Length
-                    ? Refusals.TooFewFields(lines.Number, fields.Count, header.Columns.Length)
-                    : Refusals.TooManyFields(lines.Number, fields.Count, header.Columns.Length);
             }
 
             if (

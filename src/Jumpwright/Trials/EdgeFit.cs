@@ -118,18 +118,8 @@ internal static class EdgeFit
         Span<double> logs
     )
     {
-        int room = EdgeWindow.Room(rateHz, ringsS);
-        if (
-            !EdgeWindow.TryTake(
-                edge,
-                forceN,
-                rateHz,
-                ringsS,
-                stackalloc double[room],
-                stackalloc double[room],
-                out EdgeWindow window
-            )
-        )
+        Span<double> room = stackalloc double[EdgeWindow.Room(rateHz, ringsS)];
+        if (!EdgeWindow.TryTake(edge, forceN, rateHz, ringsS, room, out EdgeWindow window))
         {
             return false;
         }
@@ -173,18 +163,8 @@ internal static class EdgeFit
         double ringsS
     )
     {
-        int room = EdgeWindow.Room(rateHz, ringsS);
-        if (
-            !EdgeWindow.TryTake(
-                edge,
-                forceN,
-                rateHz,
-                ringsS,
-                stackalloc double[room],
-                stackalloc double[room],
-                out EdgeWindow window
-            )
-        )
+        Span<double> room = stackalloc double[EdgeWindow.Room(rateHz, ringsS)];
+        if (!EdgeWindow.TryTake(edge, forceN, rateHz, ringsS, room, out EdgeWindow window))
         {
             return double.NaN;
         }

@@ -65,19 +65,21 @@ internal readonly ref struct EdgeWindow
     /// <summary>Samples from the first one to the innermost.</summary>
     public double Reach => ForceN.Length - 1 - Outside;
 
-    /// <summary>Room that a window needs, samples.</summary>
+    /// <summary>Room that a window needs: as much for its weights as for its samples.</summary>
     public static int Room(double rateHz, double ringsS) =>
-        Math.Max((int)((FarthestS + ringsS) * rateHz), 2)
-        + Math.Max((int)(LongestS * rateHz), Fewest + MoreSwinging)
-        + 1;
+        2
+        * (
+            Math.Max((int)((FarthestS + ringsS) * rateHz), 2)
+            + Math.Max((int)(LongestS * rateHz), Fewest + MoreSwinging)
+            + 1
+        );
 
     /// <summary>Takes the samples of an edge.</summary>
     /// <param name="edge">The edge.</param>
     /// <param name="forceN">Force, N.</param>
     /// <param name="rateHz">Sampling rate, Hz.</param>
     /// <param name="ringsS">How long beyond the edge the plate is looked at, s; 0 for a quiet one.</param>
-    /// <param name="y">Room for the force.</param>
-    /// <param name="weights">Room for the weights.</param>
+    /// <param name="room">Room for force and weights.</param>
     /// <param name="window">The window.</param>
     /// <returns>False where there are too few samples.</returns>
     public static bool TryTake(
@@ -85,12 +87,12 @@ internal readonly ref struct EdgeWindow
         ReadOnlySpan<double> forceN,
         double rateHz,
         double ringsS,
-        Span<double> y,
-        Span<double> weights,
+        Span<double> room,
         out EdgeWindow window
     )
     {
         window = default;
+        Span<double> y = room[..(room.Length / 2)];
         int outside = Math.Max((int)((FarthestS + ringsS) * rateHz), 2);
         int fewest = Fewest + (ringsS > 0 ? MoreSwinging : 0);
         int longest = Math.Max((int)(LongestS * rateHz), fewest);
@@ -127,7 +129,7 @@ internal readonly ref struct EdgeWindow
         }
 
         y = y[..n];
-        weights = weights[..n];
+        Span<double> weights = room.Slice(room.Length / 2, n);
         double ringing = RingingMisfit * edge.RingingN;
         double top = TopPart * edge.LoadN;
         double white = (Math.Max(edge.NoiseN, 0.3) * Math.Max(edge.NoiseN, 0.3)) + (ringing * ringing);

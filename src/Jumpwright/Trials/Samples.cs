@@ -7,75 +7,44 @@ namespace Jumpwright.Trials;
 internal static class Samples
 {
     /// <summary>The least; infinite where there is none.</summary>
-    public static double Least(ReadOnlySpan<double> values)
+    public static double Least(ReadOnlySpan<double> values) => Outermost<Lesser>(values);
+
+    /// <summary>The greatest; minus infinity where there is none.</summary>
+    public static double Greatest(ReadOnlySpan<double> values) => Outermost<Greater>(values);
+
+    private static double Outermost<TOne>(ReadOnlySpan<double> values)
+        where TOne : struct, IOneOfTwo
     {
         ReadOnlySpan<Vector<double>> whole = MemoryMarshal.Cast<double, Vector<double>>(values);
-        var least = new Vector<double>(double.PositiveInfinity);
-        Vector<double> second = least;
-        Vector<double> third = least;
-        Vector<double> fourth = least;
+        var first = new Vector<double>(TOne.None);
+        Vector<double> second = first;
+        Vector<double> third = first;
+        Vector<double> fourth = first;
         int at = 0;
         // Four at a time, none of which waits for another.
         for (; at + 3 < whole.Length; at += 4)
         {
-            least = Vector.MinNative(least, whole[at]);
-            second = Vector.MinNative(second, whole[at + 1]);
-            third = Vector.MinNative(third, whole[at + 2]);
-            fourth = Vector.MinNative(fourth, whole[at + 3]);
+            first = TOne.Of(first, whole[at]);
+            second = TOne.Of(second, whole[at + 1]);
+            third = TOne.Of(third, whole[at + 2]);
+            fourth = TOne.Of(fourth, whole[at + 3]);
         }
 
-        least = Vector.MinNative(Vector.MinNative(least, second), Vector.MinNative(third, fourth));
+        first = TOne.Of(TOne.Of(first, second), TOne.Of(third, fourth));
         for (; at < whole.Length; at++)
         {
-            least = Vector.MinNative(least, whole[at]);
+            first = TOne.Of(first, whole[at]);
         }
 
-        double result = double.PositiveInfinity;
+        double result = TOne.None;
         for (int k = 0; k < Vector<double>.Count; k++)
         {
-            result = Math.Min(result, least[k]);
+            result = TOne.Of(result, first[k]);
         }
 
         for (int i = whole.Length * Vector<double>.Count; i < values.Length; i++)
         {
-            result = Math.Min(result, values[i]);
-        }
-
-        return result;
-    }
-
-    /// <summary>The greatest; minus infinity where there is none.</summary>
-    public static double Greatest(ReadOnlySpan<double> values)
-    {
-        ReadOnlySpan<Vector<double>> whole = MemoryMarshal.Cast<double, Vector<double>>(values);
-        var greatest = new Vector<double>(double.NegativeInfinity);
-        Vector<double> second = greatest;
-        Vector<double> third = greatest;
-        Vector<double> fourth = greatest;
-        int at = 0;
-        for (; at + 3 < whole.Length; at += 4)
-        {
-            greatest = Vector.MaxNative(greatest, whole[at]);
-            second = Vector.MaxNative(second, whole[at + 1]);
-            third = Vector.MaxNative(third, whole[at + 2]);
-            fourth = Vector.MaxNative(fourth, whole[at + 3]);
-        }
-
-        greatest = Vector.MaxNative(Vector.MaxNative(greatest, second), Vector.MaxNative(third, fourth));
-        for (; at < whole.Length; at++)
-        {
-            greatest = Vector.MaxNative(greatest, whole[at]);
-        }
-
-        double result = double.NegativeInfinity;
-        for (int k = 0; k < Vector<double>.Count; k++)
-        {
-            result = Math.Max(result, greatest[k]);
-        }
-
-        for (int i = whole.Length * Vector<double>.Count; i < values.Length; i++)
-        {
-            result = Math.Max(result, values[i]);
+            result = TOne.Of(result, values[i]);
         }
 
         return result;
@@ -309,4 +278,29 @@ internal static class Samples
     }
 
     private static double Middle(double a, double b, double c) => Math.Max(Math.Min(a, b), Math.Min(Math.Max(a, b), c));
+
+    private interface IOneOfTwo
+    {
+        static abstract double None { get; }
+        static abstract double Of(double a, double b);
+        static abstract Vector<double> Of(Vector<double> a, Vector<double> b);
+    }
+
+    private readonly struct Lesser : IOneOfTwo
+    {
+        public static double None => double.PositiveInfinity;
+
+        public static double Of(double a, double b) => Math.Min(a, b);
+
+        public static Vector<double> Of(Vector<double> a, Vector<double> b) => Vector.MinNative(a, b);
+    }
+
+    private readonly struct Greater : IOneOfTwo
+    {
+        public static double None => double.NegativeInfinity;
+
+        public static double Of(double a, double b) => Math.Max(a, b);
+
+        public static Vector<double> Of(Vector<double> a, Vector<double> b) => Vector.MaxNative(a, b);
+    }
 }

@@ -262,21 +262,7 @@ internal sealed class StayModel
             return 0;
         }
 
-        double gained = ForceSums.Between(_force, anchor - _offset, sample - _offset, _dt).Impulse / MassKg;
-        row[0] -= gained;
-        int gap = t < 0 ? 0 : window + 1;
-        row[1] -= _gaps[gap].OfRamp((_zeroSample - anchor) * _dt, t).Impulse / MassKg;
-        for (int c = 0; c < _gaps[gap].Contacts.Length; c++)
-        {
-            row[_constants[gap] + c] -= _gaps[gap].OfConstant(c, t).Impulse / MassKg;
-        }
-
-        if (!moves)
-        {
-            AddDisturbance(row, window, gap, anchor, t, moved: false);
-        }
-
-        return gained - (G * t);
+        return Made(row, anchor, sample, window, moves, moved: false) - (G * t);
     }
 
     private double Position(Span<double> row, int sample, int window, bool moves)
@@ -291,21 +277,34 @@ internal sealed class StayModel
         }
 
         AddVelocity(row, window, anchor, t, moves);
-        double moved = ForceSums.Between(_force, anchor - _offset, sample - _offset, _dt).Moved / MassKg;
-        row[0] -= moved;
+        return Made(row, anchor, sample, window, moves, moved: true) - (G * t * t / 2);
+    }
+
+    /// <summary>
+    /// What the force between two samples made of velocity, m/s, or moved, m, where nothing is unknown; what the unknowns took of it goes into
+    /// the row.
+    /// </summary>
+    private double Made(Span<double> row, int anchor, int sample, int window, bool moves, bool moved)
+    {
+        double t = (sample - anchor) * _dt;
         int gap = t < 0 ? 0 : window + 1;
-        row[1] -= _gaps[gap].OfRamp((_zeroSample - anchor) * _dt, t).Moved / MassKg;
-        for (int c = 0; c < _gaps[gap].Contacts.Length; c++)
+        Disturbance between = _gaps[gap];
+        double made = One(ForceSums.Between(_force, anchor - _offset, sample - _offset, _dt));
+        row[0] -= made;
+        row[1] -= One(between.OfRamp((_zeroSample - anchor) * _dt, t));
+        for (int c = 0; c < between.Contacts.Length; c++)
         {
-            row[_constants[gap] + c] -= _gaps[gap].OfConstant(c, t).Moved / MassKg;
+            row[_constants[gap] + c] -= One(between.OfConstant(c, t));
         }
 
         if (!moves)
         {
-            AddDisturbance(row, window, gap, anchor, t, moved: true);
+            AddDisturbance(row, window, gap, anchor, t, moved);
         }
 
-        return moved - (G * t * t / 2);
+        return made;
+
+        double One((double Impulse, double Moved) both) => (moved ? both.Moved : both.Impulse) / MassKg;
     }
 
     /// <summary>Takes off what the waves of a still stretch, gone on as a disturbance, made of velocity or position.</summary>

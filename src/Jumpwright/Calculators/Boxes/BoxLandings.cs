@@ -32,9 +32,7 @@ public static class BoxLandings
             Input.Outside("Jump height", input.JumpHeightM, 0.02, 1.2, "m"),
             Input.Outside("The doubt of jump height", input.JumpHeightUncertaintyM, 0, 0.3, "m"),
             input.BoxHeightM is { } b ? Input.Outside("The box", b, 0.05, 1.6, "m") : null,
-            input.HipHeightM is { } hip
-                ? Input.Outside("Hip height", hip, 0.45 * input.StatureM, 0.60 * input.StatureM, "m")
-                : null
+            Input.HipHeight(input.HipHeightM, input.StatureM)
         );
         if (bad is not null)
         {

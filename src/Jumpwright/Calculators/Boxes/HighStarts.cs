@@ -33,9 +33,7 @@ public static class HighStarts
             Input.Outside("Stature", input.StatureM, 1.0, 2.4, "m"),
             Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
             input.HeightM is { } h ? Input.Outside("The height", h, 0.05, 1.0, "m") : null,
-            input.HipHeightM is { } hip
-                ? Input.Outside("Hip height", hip, 0.45 * input.StatureM, 0.60 * input.StatureM, "m")
-                : null
+            Input.HipHeight(input.HipHeightM, input.StatureM)
         );
         if (bad is not null)
         {

@@ -1,38 +1,9 @@
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>Kit is in use no longer than its pieces are planned for, so that a rotation stays possible.</summary>
-public sealed class KitMinutes : Limit
+public sealed class KitMinutes : KitInUse
 {
     public override string Id => "kit-minutes";
     public override string Sentence => "Kit is in use no longer than its pieces may be planned for in the session.";
-    public override string SourceId => "house-rule";
-
-    public override IEnumerable<Breach> Check(Plan plan, PlanRequest request) =>
-        from use in Uses(plan, request)
-        where use.Seconds > use.Limit
-        select new Breach(
-            Id,
-            null,
-            use.Slot.Id,
-            (use.Seconds - use.Limit) / 60.0,
-            "min",
-            KitShort.Sentence(use.KitId, use.Slot, use.Seconds, use.Limit, request, fresh: false)
-        );
-
-    public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>
-        from g in Uses(plan, request).GroupBy(u => u.KitId, StringComparer.Ordinal)
-        orderby g.Key
-        let values = g.Select(u => (u.Seconds / 60.0, u.Slot.Id)).ToList()
-        select Reading.AtMost($"{Id}-{g.Key}", null, "min", "session", g.Min(u => u.Limit) / 60.0, values);
-
-    private static IEnumerable<(SessionSlot Slot, string KitId, int Seconds, int Limit)> Uses(
-        Plan plan,
-        PlanRequest request
-    ) =>
-        from placed in Reading.Items(plan, request)
-        from need in placed.Exercise.Kit
-        let menu = new MenuItem(placed.Slot.Id, placed.Item.Dose, [], [])
-        let seconds = menu.SecondsOf(placed.Item.Sets) + placed.Who.PairSeconds(menu, placed.Item.Sets)
-        group seconds * need.Count by (placed.Slot, need.Id) into g
-        select (g.Key.Slot, g.Key.Id, g.Sum(), request.KitSeconds(g.Key.Id, g.Key.Slot));
+    protected override bool Fresh => false;
 }
