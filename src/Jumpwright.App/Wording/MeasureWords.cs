@@ -81,7 +81,7 @@ internal static class MeasureWords
         (double scale, string unit) = Scale(measure);
         double value = measure.Value * scale;
         double doubt = measure.StandardUncertainty * scale;
-        int digits = Decimals(doubt, value);
+        int digits = Digits.Of(doubt, value);
         string format = "F" + digits;
         string number = (Math.Round(value, digits) + 0.0).ToString(format).Replace('-', '−');
         string said = doubt > 0 ? $"{number} ± {doubt.ToString(format)}" : number;
@@ -146,17 +146,4 @@ internal static class MeasureWords
         Known.TryGetValue(measure.Name, out (string, double Scale, string Unit) known)
             ? (known.Scale, known.Unit)
             : (1, measure.Unit == Unit.One ? "" : measure.Unit.Symbol);
-
-    /// <summary>So many decimals that the doubt shows one or two digits; whole numbers stay whole.</summary>
-    private static int Decimals(double doubt, double value)
-    {
-        if (doubt <= 0)
-        {
-            return double.IsInteger(value) ? 0 : 2;
-        }
-
-        int leading = (int)Math.Floor(Math.Log10(doubt));
-        bool small = doubt / Math.Pow(10, leading) < 1.95;
-        return Math.Clamp(-leading + (small ? 1 : 0), 0, 3);
-    }
 }

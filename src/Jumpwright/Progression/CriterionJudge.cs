@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Safety;
 using MathNet.Numerics.Distributions;
@@ -167,9 +168,9 @@ internal sealed class CriterionJudge(
     {
         double value = result.Value / scale;
         double doubt = result.StandardUncertainty / scale;
-        int digits = DigitsOf(doubt);
+        string exactly = "F" + Digits.Of(doubt, value);
         string shown =
-            $"{where}{Number(Math.Round(value, digits))} ± {Number(Math.Round(doubt, digits))}{Unit(unit)} on {CleanSessions.Day(result.Date)}";
+            $"{where}{value.ToString(exactly)} ± {doubt.ToString(exactly)}{Unit(unit)} on {CleanSessions.Day(result.Date)}";
         int age = Period.DaysBetween(result.Date, asOf);
         if (age > _freshDays)
         {
@@ -234,10 +235,6 @@ internal sealed class CriterionJudge(
             ? $"{(int)Math.Ceiling((times * n) - n - 1e-9)} more trials of {how}, if they come out the same"
             : $"about {times:0.#} times as many trials of {how}, if they come out the same";
     }
-
-    /// <summary>Decimals that leave the doubt two digits: more would claim what nobody measured.</summary>
-    private static int DigitsOf(double doubt) =>
-        doubt > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(doubt)), 0, 3) : 3;
 
     private static double Margin(string sense, EntryTest known, double value, double threshold)
     {

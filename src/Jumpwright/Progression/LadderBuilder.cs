@@ -172,10 +172,8 @@ internal sealed class LadderBuilder(
             )
             : new RungReason(
                 criterion.Id,
-                log.LastUse is null ? CriterionVerdict.NotTested
-                    : log.Earned ? CriterionVerdict.Stale
-                    : CriterionVerdict.NotMet,
-                $"{criterion.Text} Not met: {NotOwned(rung, log)}.",
+                Verdict(log),
+                $"{criterion.Text} {NotOwned(rung, log)}.",
                 0,
                 log.LastUse,
                 settle
@@ -253,9 +251,7 @@ internal sealed class LadderBuilder(
             : $"Not owned yet: {log.Clean.Length} of {options.SessionsToOwn} clean sessions within {options.OwnWithinDays} days.";
         return new RungReason(
             "owned",
-            log.LastUse is null ? CriterionVerdict.NotTested
-                : log.Earned ? CriterionVerdict.Stale
-                : CriterionVerdict.NotMet,
+            Verdict(log),
             sentence,
             0,
             log.LastUse,
@@ -283,11 +279,17 @@ internal sealed class LadderBuilder(
     }
 
     private string NotOwned(Rung rung, CleanSessions log) =>
-        log.LastUse is null ? "not done yet"
-        : rung.State == RungState.Closed && log.Earned ? "earned, but closed now"
-        : log.Earned ? $"last done on {CleanSessions.Day(log.LastUse.Value)}"
-        : log.LastFlaw is { } flaw ? $"{flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since"
-        : $"{log.Clean.Length} of {options.SessionsToOwn} clean sessions";
+        log.LastUse is null ? "Not tested: not done yet"
+        : rung.State == RungState.Closed && log.Earned ? "Stale: earned, but closed now"
+        : log.Earned ? $"Stale: last done on {CleanSessions.Day(log.LastUse.Value)}"
+        : log.LastFlaw is { } flaw
+            ? $"Not met: {flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since"
+        : $"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions";
+
+    private static CriterionVerdict Verdict(CleanSessions log) =>
+        log.LastUse is null ? CriterionVerdict.NotTested
+        : log.Earned ? CriterionVerdict.Stale
+        : CriterionVerdict.NotMet;
 
     private static string Times(int n) => n == 2 ? "two" : n.ToString();
 
