@@ -38,6 +38,9 @@ internal static class Cautions
     public const string HopAtTheEdge =
         "Whether one of the best hops counts hangs on less than its contact time is sure (0.25 s is the limit), so the means could be of other hops.";
 
+    public static string HopsAlike(double metres, double seconds) =>
+        $"Which hops count isn't sure, or they aren't timed surely: their mean height is known to ±{metres * 100:0.0} cm, their mean contact to ±{seconds * 1000:0} ms. The index is surer than either.";
+
     public static string HopsRinging(string hops) =>
         $"The plate rings where hops begin or end (by number: {hops}), so their times may be a hundredth of a second off: set the plate on firm ground, or record at a higher rate.";
 

@@ -64,6 +64,9 @@ internal static class EdgeFit
     /// <summary>So much less likely (in logarithms), an instant is left out.</summary>
     private const double Negligible = 8;
 
+    /// <summary>Where the farthest instant asked is no less likely than this (in logarithms), the edge may lie beyond it.</summary>
+    private const double ReachesBeyond = 3;
+
     private static readonly double[] AllPowers =
     [
         .. Enumerable.Range(0, Powers).Select(p => LeastPower + (p * PowerStep)),
@@ -85,7 +88,7 @@ internal static class EdgeFit
     {
         Span<double> at = stackalloc double[Points];
         Span<double> logs = stackalloc double[Points];
-        if (!TryTell(edge, forceN, rateHz, null, 0, at, logs))
+        if (!TryTell(edge, forceN, rateHz, null, 0, at, logs, out bool cut))
         {
             return null;
         }
@@ -96,7 +99,10 @@ internal static class EdgeFit
             logs[k] = Math.Exp(logs[k] - best);
         }
 
-        return EdgePosterior.Tell(edge, rateHz, at, logs, at[1] - at[0]);
+        return EdgePosterior.Tell(edge, rateHz, at, logs, at[1] - at[0]) with
+        {
+            Unsettled = cut,
+        };
     }
 
     /// <summary>Instants of one edge, as the plate is believed to answer, with how likely the samples are from each.</summary>
@@ -107,6 +113,7 @@ internal static class EdgeFit
     /// <param name="ringsS">How long beyond the edge the plate is looked at, s; 0 for a quiet one.</param>
     /// <param name="at">Instants, samples inwards, evenly apart.</param>
     /// <param name="logs">Logarithms of the likelihoods.</param>
+    /// <param name="cut">True where the edge may well lie farther out than was asked.</param>
     /// <returns>False where there are too few samples.</returns>
     public static bool TryTell(
         in EdgeSide edge,
@@ -115,10 +122,12 @@ internal static class EdgeFit
         PlateAnswer? answer,
         double ringsS,
         Span<double> at,
-        Span<double> logs
+        Span<double> logs,
+        out bool cut
     )
     {
         Span<double> room = stackalloc double[EdgeWindow.Room(rateHz, ringsS)];
+        cut = false;
         if (!EdgeWindow.TryTake(edge, forceN, rateHz, ringsS, room, out EdgeWindow window))
         {
             return false;
@@ -148,6 +157,8 @@ internal static class EdgeFit
         {
             at[k] = from + ((to - from) * k / Fine);
         }
+
+        cut = from <= window.Earliest && logs[0] > Samples.Greatest(logs) - ReachesBeyond;
 
         return true;
     }

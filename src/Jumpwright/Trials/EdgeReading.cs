@@ -84,13 +84,17 @@ internal static class EdgeReading
                 fitted.UncertaintyS,
                 RingingMoves * rings / EdgeSurroundings.Steepness(forceN, rateHz, first, way, levels)
             );
-            return fitted with { UncertaintyS = u, Unsettled = u > MostUnsureS };
+            return fitted with { UncertaintyS = u, Unsettled = fitted.Unsettled || u > MostUnsureS };
         }
 
         Instant edge = StraightEdge.Above(forceN, rateHz, last, way, levels, levels.ZeroN + low, out double slope);
 
         // On a ringing plate the last samples may be the plate's, not the person's: what the force farther up says must agree.
-        double higher = Math.Min(2 * low, HighestPart * levels.LoadN);
+        bool isQuiet = unrest < RingingShows * quiet;
+        double higher = Math.Min(
+            Math.Max(2 * low, isQuiet ? EdgeWindow.LeastTopPart * levels.LoadN : 0),
+            HighestPart * levels.LoadN
+        );
         Instant upper = StraightEdge.Above(
             forceN,
             rateHz,
@@ -102,7 +106,7 @@ internal static class EdgeReading
         );
         double apart = Math.Abs(edge.Sample - upper.Sample) / rateHz;
         bool agree = apart <= RingingAgreesS + (3 * PushMeasures.Quadrature(edge.UncertaintyS, upper.UncertaintyS));
-        if (unrest < RingingShows * quiet)
+        if (isQuiet)
         {
             // A quiet plate: an edge may well flatten at its end, but not for so long.
             return apart <= TrailsS

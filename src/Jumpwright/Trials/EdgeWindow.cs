@@ -8,6 +8,9 @@ internal readonly ref struct EdgeWindow
 
     private const double LongestS = 0.02;
 
+    /// <summary>A force that turns before it has reached this part of the load is no edge yet: a tail, or a plate that rings.</summary>
+    public const double LeastTopPart = 0.1;
+
     public const int Fewest = 3;
 
     /// <summary>As many more where the outermost may be the plate's swing.</summary>
@@ -81,7 +84,7 @@ internal readonly ref struct EdgeWindow
     /// <param name="ringsS">How long beyond the edge the plate is looked at, s; 0 for a quiet one.</param>
     /// <param name="room">Room for force and weights.</param>
     /// <param name="window">The window.</param>
-    /// <returns>False where there are too few samples.</returns>
+    /// <returns>False where there are too few samples, or no edge in them.</returns>
     public static bool TryTake(
         in EdgeSide edge,
         ReadOnlySpan<double> forceN,
@@ -98,6 +101,7 @@ internal readonly ref struct EdgeWindow
         int longest = Math.Max((int)(LongestS * rateHz), fewest);
         double turns = (4 * edge.NoiseN) + edge.RingingN;
         int n = 0;
+        bool turned = false;
         for (int k = -outside; k <= longest; k++)
         {
             int j = edge.First - (edge.Way * k);
@@ -115,7 +119,8 @@ internal readonly ref struct EdgeWindow
 
             double f = forceN[j] - edge.ZeroN;
             // Up to the top, or to where the force turns.
-            if (k > fewest && (f > TopPart * edge.LoadN || f < y[n - 1] - turns))
+            turned = f < y[Math.Max(n - 1, 0)] - turns;
+            if (k > fewest && (f > TopPart * edge.LoadN || turned))
             {
                 break;
             }
@@ -123,7 +128,7 @@ internal readonly ref struct EdgeWindow
             y[n++] = f;
         }
 
-        if (n - outside <= Fewest)
+        if (n - outside <= Fewest || (turned && Samples.Greatest(y[..n]) < LeastTopPart * edge.LoadN))
         {
             return false;
         }

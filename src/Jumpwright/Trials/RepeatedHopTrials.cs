@@ -99,6 +99,7 @@ internal static class RepeatedHopTrials
         }
 
         ImmutableArray<int> counted = HopMeans.Add(list, hops, doubts, "force-threshold", mass);
+        Sureness.OfHops(list);
         NameRinging(list, ringing, counted);
         Forces(list, plate, motion, from, counted);
         Contact landing = plate.Contacts[to];

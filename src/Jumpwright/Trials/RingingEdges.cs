@@ -126,7 +126,7 @@ internal static class RingingEdges
             {
                 Span<double> there = at.Slice(a * points, points);
                 Span<double> likely = parts.Slice(a * points, points);
-                _ = EdgeFit.TryTell(edges[e], forceN, rateHz, answers[a].Answer, LookedAtS, there, likely);
+                _ = EdgeFit.TryTell(edges[e], forceN, rateHz, answers[a].Answer, LookedAtS, there, likely, out _);
                 double all = EdgeFit.LogSum(likely);
                 double own = answers[a].Log - answers[0].Log;
                 for (int k = 0; k < points; k++)

@@ -49,6 +49,31 @@ internal static class Sureness
         }
     }
 
+    /// <summary>
+    /// Names the means of hops doubtful where they are not known to a centimetre of height and ten milliseconds of contact: hops of one
+    /// index may differ in both, and a breath decides which of them count.
+    /// </summary>
+    public static void OfHops(MeasureList list)
+    {
+        if (
+            list.Find(MeasureNames.JumpHeightFlightTime) is { } height
+            && list.Find(MeasureNames.ContactTime) is { } contact
+            && (
+                Uncertainties * height.StandardUncertainty > HeightM
+                || Uncertainties * contact.StandardUncertainty > ContactS
+            )
+        )
+        {
+            list.Doubt(
+                Cautions.HopsAlike(2 * height.StandardUncertainty, 2 * contact.StandardUncertainty),
+                MeasureNames.ContactTime,
+                MeasureNames.FlightTime,
+                MeasureNames.JumpHeightFlightTime,
+                MeasureNames.VerticalStiffnessTimeModel
+            );
+        }
+    }
+
     /// <summary>Names what a timer counts too coarsely for a centimetre of height or ten milliseconds of contact.</summary>
     public static void OfTimer(MeasureList list)
     {
