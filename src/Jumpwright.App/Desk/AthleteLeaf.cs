@@ -18,10 +18,11 @@ public sealed class AthleteLeaf
         _worked = new Once<Worked>(() =>
         {
             Profile profile = dossier.ProfileOn(day);
+            ImmutableArray<Ruling> rulings = SafetyRules.For(dossier.History, day, exercises);
             return new Worked(
-                profile,
+                BarredTests.In(profile, rulings, catalogue),
                 Ladders.For(profile, dossier.History, catalogue, day),
-                SafetyRules.For(dossier.History, day, exercises)
+                rulings
             );
         });
     }

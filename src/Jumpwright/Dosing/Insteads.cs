@@ -8,10 +8,17 @@ namespace Jumpwright.Dosing;
 
 /// <summary>
 /// What to do instead when it is sore: an exercise open to the athlete today that asks less of the sore tissue (or of the one that
-/// is asked most) and no more of any other, by tier and by load (contacts × tier of the same sets and reps). An easier step of the same exercise first, then one that trains the same.
+/// is asked most) and no more of any other, by tier and by load (contacts × tier of the same sets and reps). A card doesn't know where it
+/// will hurt, so what it names is low work on every tissue, as the rules of pain ask, and no hop or run-up where the Achilles is asked at all.
+/// An easier step of the same exercise first, then one that trains the same.
 /// </summary>
 internal static class Insteads
 {
+    /// <summary>The highest tier that pain of 3 to 5 leaves open (<see cref="Safety.Rules.TendonPain"/>).</summary>
+    private const int LowWork = 1;
+
+    private static readonly ImmutableArray<RulingEffect> OnASoreAchilles = [new NoAnkleSprings(), new NoRunUps()];
+
     internal static string? For(Exercise exercise, Ladder ladder, ImmutableArray<Ruling> rulings, Catalogue catalogue)
     {
         Tissue sore = Sore(exercise, rulings);
@@ -29,13 +36,16 @@ internal static class Insteads
                 && e.Demand.GetValueOrDefault(sore) < asked
                 && Enum.GetValues<Tissue>()
                     .All(t =>
-                        e.Demand.GetValueOrDefault(t) <= exercise.Demand.GetValueOrDefault(t)
+                        e.Demand.GetValueOrDefault(t) <= Math.Min(exercise.Demand.GetValueOrDefault(t), LowWork)
                         && LoadOfOneRep(e, t) <= LoadOfOneRep(exercise, t)
                     )
                 && (e.ExternalLoad is null || exercise.ExternalLoad is not null)
                 && (!e.SingleLegLanding || exercise.SingleLegLanding)
                 && (e.DropRangeM is null || exercise.DropRangeM is { } d && e.DropRangeM.Value.MinM <= d.MinM)
-                && !rulings.Any(r => r.Effect.Forbids(e.FactsAt(e.DropRangeM?.MinM)))
+                && !rulings
+                    .Select(r => r.Effect)
+                    .Concat(exercise.Demand.GetValueOrDefault(Tissue.Achilles) > 0 ? OnASoreAchilles : [])
+                    .Any(effect => effect.Forbids(e.FactsAt(e.DropRangeM?.MinM)))
             )
             .OrderBy(e => exercise.Regressions.Contains(e.Id, StringComparer.Ordinal) ? 0 : 1)
             .ThenBy(e => e.Kit.All(k => kit.Contains(k.Id)) ? 0 : 1)

@@ -20,7 +20,10 @@ internal sealed class CriterionJudge(
 )
 {
     /// <summary>How a proposal begins that a limit forbids.</summary>
-    internal const string NotNow = "not now: ";
+    private const string NotNow = "not now: ";
+
+    /// <summary>A proposal that a limit forbids, as the rest of a sentence.</summary>
+    internal static string Waits(string because) => NotNow + because.TrimEnd('.');
 
     private readonly int _freshDays = AfterInjury(history, asOf, options)
         ? options.FreshDaysAfterInjury
@@ -88,7 +91,7 @@ internal sealed class CriterionJudge(
         EntryTests.ExerciseOf(known.Id, task) is { } id
         && catalogue.Find(id) is { } exercise
         && rulings.FirstOrDefault(r => r.Effect.Forbids(exercise.FactsAt(exercise.DropRangeM?.MinM))) is { } ruling
-            ? NotNow + ruling.Because
+            ? Waits(ruling.Because)
             : known.HowToDoIt;
 
     // A test that speaks now outranks one that is silent; among those that speak, the better news does not hide a

@@ -78,7 +78,7 @@ internal sealed class LadderBuilder(
 
         return reason with
         {
-            CheapestTest = first.CheapestTest ?? CriterionJudge.NotNow + first.Sentence,
+            CheapestTest = first.CheapestTest ?? CriterionJudge.Waits(first.Sentence),
         };
     }
 
@@ -268,7 +268,7 @@ internal sealed class LadderBuilder(
     private string NextStep(Exercise exercise, Rung rung) =>
         rung.State != RungState.Closed
             ? $"{Times(options.SessionsToOwn)} clean sessions of {Lower(exercise.Name)} within {options.OwnWithinDays} days"
-        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.NotNow + first.Sentence
+        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first.Sentence)
         : "an entry of the catalogue without a circle";
 
     private static string Earned(CleanSessions log)

@@ -268,7 +268,7 @@ public class LadderTests
         Ladder ladder = new AthleteStory().Earned("low-pogo").Ladder(ruling);
         Assert.All(
             ladder.Rungs.SelectMany(r => r.Reasons).Where(r => r.CriterionId == "owns-pogo-hop"),
-            r => Assert.Equal("not now: No hops.", r.CheapestTest)
+            r => Assert.Equal("not now: No hops", r.CheapestTest)
         );
     }
 
@@ -285,7 +285,7 @@ public class LadderTests
             .Ladder(ruling)
             .Find("depth-jump")!
             .Reasons.Single(r => r.CriterionId == "drop-jump-contact");
-        Assert.Equal("not now: Under 16.", reason.CheapestTest);
+        Assert.Equal("not now: Under 16", reason.CheapestTest);
         Assert.Contains(
             "camera",
             untested.Reason("depth-jump", "drop-jump-contact").CheapestTest,

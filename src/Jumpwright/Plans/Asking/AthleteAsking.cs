@@ -90,11 +90,11 @@ internal sealed class AthleteAsking
         {
             VariantsPerSessionAtMost = variants,
             ExercisesPerSessionAtLeast = Math.Min(_limits.Whole("exercises-per-session-least"), fewest),
-            HighIntensityContactsPerSessionAtMost = ContactCaps.HighIntensityPerSession(
-                _history,
-                _limits,
-                _request.From
-            ),
+            // Where a ruling closes it for every session there is no room for it, whatever the level allows.
+            HighIntensityContactsPerSessionAtMost =
+                _request.Slots.Length > 0 && _request.Slots.All(s => _rulings[s.Date].Any(ClosesHighIntensity))
+                    ? 0
+                    : ContactCaps.HighIntensityPerSession(_history, _limits, _request.From),
             Caps = menu.IsEmpty ? [] : weekly.Caps(),
             Growths = menu.IsEmpty ? [] : [.. weekly.Growths()],
             OtherJumping = [.. weekly.Other.Select(o => o.Says).Distinct(StringComparer.Ordinal)],
@@ -103,6 +103,9 @@ internal sealed class AthleteAsking
             Prompts = GrowthCare.For(_history, _request.From) is { } care ? [care] : [],
         };
     }
+
+    private static bool ClosesHighIntensity(Ruling ruling) =>
+        ruling.Effect is NoHighIntensity or NothingPlanned or NoJumps;
 
     private ImmutableArray<MenuItem> MenuOf(SessionSlot slot)
     {

@@ -142,7 +142,7 @@ public static class Reporting
         return Tests(squad, own, Profiling.Of(own, day), catalogue, day, planned).Offers;
     }
 
-    private static (AthleteCurves Curves, ImmutableArray<TestOffer> Offers) Tests(
+    private static (AthleteCurves Curves, ImmutableArray<TestOffer> Offers, ImmutableArray<Ruling> Rulings) Tests(
         Squad squad,
         History history,
         Profile profile,
@@ -158,7 +158,7 @@ public static class Reporting
         Ladder ladder = Ladders.For(profile, history, catalogue, day);
         TestGate gate = new TestGate(history, ladder, rulings, catalogue, squad, day).Beside(planned);
         var curves = AthleteCurves.Of(history, catalogue, rulings, day, squad.Kit);
-        return (curves, NextTests.For(history, profile, gate, catalogue, curves, day));
+        return (curves, NextTests.For(history, profile, gate, catalogue, curves, day), rulings);
     }
 
     private static Prescription Prescribe(
@@ -173,7 +173,15 @@ public static class Reporting
         // Whoever asks, the limits are the ones the plan is made under.
         history = squad.Under(history);
         Profile profile = profiles[history.Athlete.Id];
-        (AthleteCurves curves, ImmutableArray<TestOffer> tests) = Tests(squad, history, profile, catalogue, asOf, []);
+        (AthleteCurves curves, ImmutableArray<TestOffer> tests, ImmutableArray<Ruling> rulings) = Tests(
+            squad,
+            history,
+            profile,
+            catalogue,
+            asOf,
+            []
+        );
+        profile = BarredTests.In(profile, rulings, catalogue);
         ChosenOutcome outcome = OutcomeOf(squad, history.Athlete.Id);
         return new Prescription(
             history,

@@ -25,8 +25,8 @@ internal sealed class ArmPain : SafetyRule
             {
                 yield return Close(
                     new NoExternalLoad(),
-                    $"Pain where a bar or band is held ({PainJudgement.Name(worst)}): no external load. A later report of 2 or less "
-                        + "that answers it changes that."
+                    $"Pain where a bar or band is held ({PainJudgement.Name(worst)}): no external load. It ends "
+                        + PainEpisodes.Ends(@case.Limits, "joint-pain-low-work")
                 );
             }
         }

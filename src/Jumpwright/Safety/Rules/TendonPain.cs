@@ -41,11 +41,11 @@ internal sealed class TendonPain : SafetyRule
                 // What caution closes, a worse grade closes too: more pain must never open anything.
                 (int tier, string left, string change) =
                     judged.Grade == PainGrade.Nothing
-                        ? (0, "nothing", "A later report of 5 or less that does not rise opens low work again.")
+                        ? (0, "nothing", "Low work opens again " + PainEpisodes.Ends(@case.Limits, "tendon-pain-top"))
                         : (
                             1,
                             "only low work (tier 1)",
-                            "A later report of 2 or less, no worse next morning, changes it."
+                            "It ends " + PainEpisodes.Ends(@case.Limits, "tendon-pain-free-work")
                         );
                 yield return Close(
                     new TierAtMost(tissue, tier),

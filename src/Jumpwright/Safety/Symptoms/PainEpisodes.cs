@@ -44,6 +44,12 @@ internal static class PainEpisodes
         return found.ToImmutable();
     }
 
+    /// <summary>What ends a judgement by the worst report that counts, as the rest of a sentence.</summary>
+    public static string Ends(LimitBook limits, string scoreLimit) =>
+        FormattableString.Invariant(
+            $"with a later report of 0, or once {limits.Whole(Window)} days of reports held no more than {limits[scoreLimit]:0.#}."
+        );
+
     private static bool InWindow(SymptomReport report, LocalDate day, int windowDays) =>
         Period.DaysBetween(report.Date, day) <= windowDays;
 

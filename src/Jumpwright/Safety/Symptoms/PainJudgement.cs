@@ -19,10 +19,19 @@ internal readonly record struct PainJudgement(PainGrade Grade, string Seen)
                     : "a site nobody named,",
                 SymptomKinds.Read(report.Kind) ?? report.Kind,
                 Score(report) is { } score ? FormattableString.Invariant($"{score:0.#} of 10") : "without a score",
-                string.IsNullOrWhiteSpace(report.When) ? "" : report.When.Trim(),
+                When(report.When),
                 "on " + Day.Of(report.Date),
             }.Where(w => w.Length > 0)
         );
+
+    private static string When(string? when) =>
+        when?.Trim() switch
+        {
+            null => "",
+            "during" => "during work",
+            "after" => "after work",
+            { } said => said,
+        };
 
     /// <summary>The worst report; one without a score is worse than any.</summary>
     public static SymptomReport Worst(IEnumerable<SymptomReport> reports) =>
