@@ -1,6 +1,8 @@
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Plans;
 using Jumpwright.Progression;
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using static Jumpwright.App.Wording.TextBook;
 
@@ -13,6 +15,10 @@ namespace Jumpwright.App.Wording;
 internal static class Spoken
 {
     public static string Of(Stage stage) => T[$"stage.{stage}"];
+
+    public static string Of(Tissue tissue) => T[$"tissue.{tissue}"];
+
+    public static string Of(PlanStatus status) => T[$"plan.status.{status}"];
 
     public static string Of(Quality quality) => T[$"quality.{quality}"];
 
