@@ -21,38 +21,23 @@ public partial class SecondLanguageTests(ServedDemo demo)
         "athlete-sore",
         "athlete-unknown",
         "athlete-well-known",
-        "card",
-        "card-nothing-planned",
         "done",
-        "exercises",
-        "floor",
         "import",
-        "kit-bands",
-        "kit-box",
-        "kit-drop",
-        "kit-load",
-        "kit-run-up",
-        "kit-seat",
         "refused",
-        "session",
         "set-up",
-        "share",
         "trial",
-        "week",
-        "why",
-        "why-not",
     ];
 
     private const string OfTheSecond = """
         () => {
-          const own = [], walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          const own = [], aloud = [], walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
           while (walk.nextNode()) {
             const node = walk.currentNode, from = node.parentElement.closest("[lang]");
             if (from && from.lang === "de" && !node.parentElement.closest("script, style")) own.push(node.textContent);
           }
           for (const e of document.querySelectorAll("[aria-label], [placeholder], [data-column]"))
-            if (e.closest("[lang]").lang === "de") own.push(...["aria-label", "placeholder", "data-column"].map(a => e.getAttribute(a) || ""));
-          return own;
+            if (e.closest("[lang]").lang === "de") aloud.push(...["aria-label", "placeholder", "data-column"].map(a => e.getAttribute(a) || ""));
+          return [own, aloud];
         }
         """;
 
@@ -70,8 +55,10 @@ public partial class SecondLanguageTests(ServedDemo demo)
             Assert.Equal("de", await page.Locator("html").GetAttributeAsync("lang"));
             // Only its sentences may be marked, not the whole.
             Assert.Null(await page.Locator("main").GetAttributeAsync("lang"));
-            string[] own = await page.EvaluateAsync<string[]>(OfTheSecond);
-            Assert.NotEmpty(own);
+            string[][] found = await page.EvaluateAsync<string[][]>(OfTheSecond);
+            Assert.NotEmpty(found[0]);
+            // An attribute can't say of a part of it which language it is, so there exercises have their names as they are.
+            IEnumerable<string> own = found[0].Concat(found[1].Select(WithoutExercises));
             left.AddRange(
                 own.SelectMany(t => In(Id().Replace(t, " ")))
                     .Where(english.Contains)
@@ -116,6 +103,12 @@ public partial class SecondLanguageTests(ServedDemo demo)
         string numbers = string.Join('\n', Number().Matches(text).Select(m => m.Groups[1].Value));
         Assert.DoesNotMatch(@"\d (cm|kg|m)(?![\w/])", System.Net.WebUtility.HtmlDecode(numbers));
     }
+
+    private string WithoutExercises(string text) =>
+        demo
+            .Desk.Book.Catalogue.Exercises.Select(e => e.Name)
+            .OrderByDescending(n => n.Length)
+            .Aggregate(text, (left, name) => left.Replace(name, " ", StringComparison.OrdinalIgnoreCase));
 
     private async Task<IPage> Open(string name, string language)
     {
