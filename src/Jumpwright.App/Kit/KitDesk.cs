@@ -74,11 +74,7 @@ public static class KitDesk
             LoadCurves.Basis,
             [
                 new("athlete", "kg", "70"),
-                new(
-                    "jumps",
-                    "",
-                    "0:0.36, 0:0.35, 20:0.28, 20:0.27, 40:0.20, 40:0.21, 60:0.14"
-                ),
+                new("jumps", "", "0:0.36, 0:0.35, 20:0.28, 20:0.27, 40:0.20, 40:0.21, 60:0.14"),
                 new("from", "m", "0.20"),
                 new("to", "m", "0.30"),
                 new("limit", "kg", ""),
@@ -89,11 +85,7 @@ public static class KitDesk
             "run-up",
             RunUpCurves.Basis,
             [
-                new(
-                    "two",
-                    "",
-                    "2.0:0.40, 2.5:0.44, 3.0:0.47, 3.5:0.49, 4.0:0.48, 4.5:0.46"
-                ),
+                new("two", "", "2.0:0.40, 2.5:0.44, 3.0:0.47, 3.5:0.49, 4.0:0.48, 4.5:0.46"),
                 new("one", "", ""),
                 new("standing", "m", "0.38"),
                 new("sd", "m", "0.01"),
@@ -181,10 +173,8 @@ public static class KitDesk
                     .Mark(-0.5, height, T["kit.box.own"])
                     .Svg(caption);
                 string verdict =
-                    box > landing.CeilingM
-                        ? T["kit.box.not-met", Cm(landing.CeilingM)]
-                    : landing.ProposedM is { } proposed && box > proposed
-                        ? T["kit.box.no-room", Cm(proposed)]
+                    box > landing.CeilingM ? T["kit.box.not-met", Cm(landing.CeilingM)]
+                    : landing.ProposedM is { } proposed && box > proposed ? T["kit.box.no-room", Cm(proposed)]
                     : T["kit.box.met"];
                 if (landing.PaddedEdge)
                 {

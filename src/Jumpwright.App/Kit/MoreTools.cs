@@ -71,11 +71,7 @@ internal static class MoreTools
         new(
             "spring",
             SpringRates.Basis,
-            [
-                new("athlete", "kg", "70"),
-                new("contact", "s", "0.20"),
-                new("flight", "s", "0.50"),
-            ],
+            [new("athlete", "kg", "70"), new("contact", "s", "0.20"), new("flight", "s", "0.50")],
             t =>
                 Plain(
                     SpringRates.Of(new SpringInput(t.Number("athlete"), t.Number("contact"), t.Number("flight"))),
@@ -140,11 +136,7 @@ internal static class MoreTools
         new(
             "demand",
             ExerciseDemands.Basis,
-            [
-                new("peak", "body weights", "4.30"),
-                new("index", "", "0.563"),
-                new("jump", "body weights", "3.34"),
-            ],
+            [new("peak", "body weights", "4.30"), new("index", "", "0.563"), new("jump", "body weights", "3.34")],
             t =>
                 Plain(
                     ExerciseDemands.Of(new DemandInput(t.Maybe("peak"), t.Maybe("index"), t.Number("jump"))),

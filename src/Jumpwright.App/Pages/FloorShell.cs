@@ -85,10 +85,7 @@ internal static partial class FloorShell
         Gap()
             .Replace(
                 AssetRoutes.Text(name)!,
-                gap =>
-                    gap.Groups[1].Value is "language"
-                        ? Speech.Now.Language
-                        : encoder.Encode(T[gap.Groups[1].Value])
+                gap => gap.Groups[1].Value is "language" ? Speech.Now.Language : encoder.Encode(T[gap.Groups[1].Value])
             );
 
     private static string Hash(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes))[..16];

@@ -35,8 +35,7 @@ internal static class DemandWords
         ];
     }
 
-    private static string What(Tissue tissue) =>
-        TextBook.Find($"demand.{tissue}") ?? Spoken.Of(tissue);
+    private static string What(Tissue tissue) => TextBook.Find($"demand.{tissue}") ?? Spoken.Of(tissue);
 
     /// <summary>To two digits: more would look surer than it is.</summary>
     private static string Newtons(double n)

@@ -12,10 +12,17 @@ internal static class PlanWords
         {
             PlanStatus.Optimal => T["plan.best", Points(plan.Objective), Points(plan.BestBound)],
             // What rounding leaves open is no gap; in parts of what little is left to choose it would look like one.
-            PlanStatus.Feasible when plan.BestBound - plan.Objective <= 1 =>
-                T["plan.near", Points(plan.Objective), Points(plan.BestBound)],
-            PlanStatus.Feasible =>
-                T["plan.gap", Points(plan.Objective), Points(plan.BestBound), ItemWords.Number(100 * (plan.Gap ?? 0))],
+            PlanStatus.Feasible when plan.BestBound - plan.Objective <= 1 => T[
+                "plan.near",
+                Points(plan.Objective),
+                Points(plan.BestBound)
+            ],
+            PlanStatus.Feasible => T[
+                "plan.gap",
+                Points(plan.Objective),
+                Points(plan.BestBound),
+                ItemWords.Number(100 * (plan.Gap ?? 0))
+            ],
             PlanStatus.Infeasible => T["plan.impossible"],
             _ => T["plan.none"],
         };

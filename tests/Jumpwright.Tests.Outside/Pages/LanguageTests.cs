@@ -61,10 +61,16 @@ public partial class LanguageTests
     {
         string script = Sources("floor.js").Single().Text;
         string page = string.Concat(
-            Sources("floor.html").Concat(Sources("floor.webmanifest")).Concat(Sources("FloorRoutes.cs")).Select(s => s.Text)
+            Sources("floor.html")
+                .Concat(Sources("floor.webmanifest"))
+                .Concat(Sources("FloorRoutes.cs"))
+                .Select(s => s.Text)
         );
         Assert.Equal(
-            TextBook.Keys("en").Where(k => k.StartsWith("floor.", StringComparison.Ordinal)).Order(StringComparer.Ordinal),
+            TextBook
+                .Keys("en")
+                .Where(k => k.StartsWith("floor.", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
             SpokenByScript()
                 .Matches(script)
                 .SelectMany(m => m.Groups.Values.Skip(1))

@@ -57,8 +57,8 @@ public partial class SecondLanguageTests(ServedDemo demo)
             Assert.Null(await page.Locator("main").GetAttributeAsync("lang"));
             string[][] found = await page.EvaluateAsync<string[][]>(OfTheSecond);
             Assert.NotEmpty(found[0]);
-            // An attribute can't say of a part of it which language it is, so there exercises have their names as they are.
-            IEnumerable<string> own = found[0].Concat(found[1].Select(WithoutExercises));
+            // An attribute can't say of a part of it which language it is, so names stand there as they are.
+            IEnumerable<string> own = found[0].Concat(found[1].Select(WithoutNames));
             left.AddRange(
                 own.SelectMany(t => In(Id().Replace(t, " ")))
                     .Where(english.Contains)
@@ -104,9 +104,10 @@ public partial class SecondLanguageTests(ServedDemo demo)
         Assert.DoesNotMatch(@"\d (cm|kg|m)(?![\w/])", System.Net.WebUtility.HtmlDecode(numbers));
     }
 
-    private string WithoutExercises(string text) =>
+    private string WithoutNames(string text) =>
         demo
             .Desk.Book.Catalogue.Exercises.Select(e => e.Name)
+            .Concat(demo.Desk.Book.Material.Squad.Fixtures.Select(f => f.Name))
             .OrderByDescending(n => n.Length)
             .Aggregate(text, (left, name) => left.Replace(name, " ", StringComparison.OrdinalIgnoreCase));
 

@@ -129,12 +129,7 @@ internal static class ShareRoutes
         Instant ends = EndOf(session.Slot, book.Material.Squad.TimeZone);
         if (ends <= SystemClock.Instance.GetCurrentInstant())
         {
-            return Page(
-                app,
-                desk,
-                sharing,
-                refused: T["share.over"]
-            );
+            return Page(app, desk, sharing, refused: T["share.over"]);
         }
 
         string address = Addresses(app)[0];
