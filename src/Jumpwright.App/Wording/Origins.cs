@@ -29,13 +29,17 @@ internal static class Origins
             [
                 new(
                     T["origin.recording"],
-                    T["origin.recording.is", trial.File, trial.Trial.Number, Dates.Short(trial.Date), trial.Sha256[..12]]
+                    T[
+                        "origin.recording.is",
+                        trial.File,
+                        trial.Trial.Number,
+                        Dates.Short(trial.Date),
+                        trial.Sha256[..12]
+                    ]
                 ),
                 new(T["origin.measured-with"], Spoken.Of(trial.Device)),
                 How(measure),
-                hand is null
-                    ? ByVersion
-                    : new(T["origin.by"], T["origin.by.hand", Version, hand.Who, hand.Set.Why]),
+                hand is null ? ByVersion : new(T["origin.by"], T["origin.by.hand", Version, hand.Who, hand.Set.Why]),
                 new(
                     T["origin.doubt"],
                     MeasureWords.Doubt(measure)

@@ -52,7 +52,9 @@ internal static class SymptomWords
     public static IEnumerable<Piece> Of(Restriction restriction, LocalDate day)
     {
         yield return new($"{T["restriction.set-by"]} ");
-        yield return restriction.SetBy is { Length: > 0 } who ? new(who, IsEnglish: true) : new(T["restriction.nobody"]);
+        yield return restriction.SetBy is { Length: > 0 } who
+            ? new(who, IsEnglish: true)
+            : new(T["restriction.nobody"]);
         if (restriction.Role is { Length: > 0 } role)
         {
             yield return new(", ");

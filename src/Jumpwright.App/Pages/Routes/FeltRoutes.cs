@@ -35,11 +35,7 @@ internal static class FeltRoutes
             || when is not ("rest" or "night" or "during" or "after" or "next-morning")
         )
         {
-            return Answers.Refused(
-                TextBook.T["felt.say"],
-                StatusCodes.Status409Conflict,
-                Speech.Now.Language
-            );
+            return Answers.Refused(TextBook.T["felt.say"], StatusCodes.Status409Conflict, Speech.Now.Language);
         }
 
         desk.Write(

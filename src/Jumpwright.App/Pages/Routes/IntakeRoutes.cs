@@ -99,11 +99,7 @@ internal static class IntakeRoutes
                         desk,
                         null,
                         now.Refusal is { } refusal
-                            ?
-                            [
-                                new(T["import.mended.refused", now.File] + " "),
-                                new(refusal.Sentence, IsEnglish: true),
-                            ]
+                            ? [new(T["import.mended.refused", now.File] + " "), new(refusal.Sentence, IsEnglish: true)]
                             :
                             [
                                 new(

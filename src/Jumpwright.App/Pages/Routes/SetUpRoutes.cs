@@ -42,7 +42,8 @@ internal static class SetUpRoutes
                 );
                 return Change(
                     desk,
-                    folder => SquadWriter.AddAthlete(folder, cells).Then<string>(id => T["set-up.added", cells["name"], id]),
+                    folder =>
+                        SquadWriter.AddAthlete(folder, cells).Then<string>(id => T["set-up.added", cells["name"], id]),
                     cancel
                 );
             }
@@ -116,6 +117,5 @@ internal static class SetUpRoutes
             )
         );
 
-    private static IResult Page(FrontDesk desk, Piece? says) =>
-        Answers.Page<SetUpPage>(new { desk.Book, Says = says });
+    private static IResult Page(FrontDesk desk, Piece? says) => Answers.Page<SetUpPage>(new { desk.Book, Says = says });
 }

@@ -133,11 +133,7 @@ internal static class TrialRoutes
             || kept.Why.Length > 300
         )
         {
-            return Answers.Refused(
-                T["trial.say-who"],
-                StatusCodes.Status400BadRequest,
-                Speech.Now.Language
-            );
+            return Answers.Refused(T["trial.say-who"], StatusCodes.Status400BadRequest, Speech.Now.Language);
         }
 
         var set = new CorrectionEntry(trial.Sha256, trial.Trial.Number, kept.Events, kept.Why.Trim());
