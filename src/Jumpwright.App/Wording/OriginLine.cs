@@ -1,7 +1,13 @@
+using System.Collections.Immutable;
+
 namespace Jumpwright.App.Wording;
 
 /// <summary>One thing that a number comes from.</summary>
 /// <param name="Name">What is asked.</param>
 /// <param name="Is">What it is.</param>
-/// <param name="IsEnglish">True for the core's own words, which are English whatever the page is written in.</param>
-public sealed record OriginLine(string Name, string Is, bool IsEnglish = false);
+public sealed record OriginLine(string Name, ImmutableArray<Piece> Is)
+{
+    /// <summary>Said in one piece.</summary>
+    public OriginLine(string name, string text, bool isEnglish = false)
+        : this(name, [new Piece(text, isEnglish)]) { }
+}

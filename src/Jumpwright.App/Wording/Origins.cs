@@ -61,7 +61,10 @@ internal static class Origins
             return new(
                 MeasureWords.Value(evidence.Measure),
                 [
-                    new(T["origin.typed"], $"{evidence.File}, {Dates.Short(evidence.Date)}{Assessors(typed)}"),
+                    new(
+                        T["origin.typed"],
+                        [new($"{evidence.File}, {Dates.Short(evidence.Date)}"), .. Assessors(typed)]
+                    ),
                     How(evidence.Measure),
                     ByVersion,
                     new(T["origin.doubt"], MeasureWords.Doubt(evidence.Measure)),
@@ -177,7 +180,7 @@ internal static class Origins
         new(
             UnitWords.Spoken(screen.Value, screen.Unit),
             [
-                new(T["origin.typed"], $"screens.csv, {Dates.Short(screen.Date)}{Assessors([screen])}"),
+                new(T["origin.typed"], [new($"screens.csv, {Dates.Short(screen.Date)}"), .. Assessors([screen])]),
                 new(T["origin.method"], T["origin.method.described"]),
                 new(
                     T["origin.doubt"],
@@ -195,10 +198,10 @@ internal static class Origins
             MeasureWords.Value(value),
             [
                 new(T["origin.worked-out"], T["origin.typed-above"]),
-                new(T["origin.method"], $"{MeasureWords.Method(value)}: {basis.Formula}", IsEnglish: true),
+                new(T["origin.method"], $"{MeasureWords.Method(value)}: {basis.Formula}", isEnglish: true),
                 ByVersion,
                 new(T["origin.doubt"], MeasureWords.Doubt(value)),
-                .. basis.Sources.Select(s => new OriginLine(T["origin.source"], s.Text, IsEnglish: true)),
+                .. basis.Sources.Select(s => new OriginLine(T["origin.source"], s.Text, isEnglish: true)),
             ],
             []
         );
@@ -213,10 +216,10 @@ internal static class Origins
             : new(
                 said,
                 [
-                    new(T["origin.limit"], limit.Says, IsEnglish: true),
+                    new(T["origin.limit"], limit.Says, isEnglish: true),
                     new(T["origin.shipped"], UnitWords.Spoken(limit.Value, limit.Unit)),
                     new(T["origin.firmness"], T[$"origin.firmness.{limit.Kind}"]),
-                    new(T["origin.source"], limit.Source.Text, IsEnglish: true),
+                    new(T["origin.source"], limit.Source.Text, isEnglish: true),
                 ],
                 []
             );
@@ -237,17 +240,19 @@ internal static class Origins
     private static OriginLine ByVersion => new(T["origin.by"], Version);
 
     private static OriginLine How(Measure measure) =>
-        new(T["origin.method"], MeasureWords.Method(measure), IsEnglish: true);
+        new(T["origin.method"], MeasureWords.Method(measure), isEnglish: true);
 
     private static (string, string) Trace(MeasuredTrial trial) =>
         (Paths.Trial(trial.Sha256, trial.Trial.Number), T["origin.trace", trial.File, trial.Trial.Number]);
 
-    private static string Assessors(ScreenResult[] typed) =>
-        string.Join(
-            $" {T["origin.and"]} ",
-            typed.Select(t => t.Assessor).OfType<string>().Distinct(StringComparer.Ordinal)
-        )
-            is { Length: > 0 } names
-            ? T["origin.assessed", names]
-            : "";
+    private static IEnumerable<Piece> Assessors(ScreenResult[] typed)
+    {
+        string before = $", {T["origin.assessed"]} ";
+        foreach (string name in typed.Select(t => t.Assessor).OfType<string>().Distinct(StringComparer.Ordinal))
+        {
+            yield return new(before);
+            yield return new(name, IsEnglish: true);
+            before = $" {T["origin.and"]} ";
+        }
+    }
 }
