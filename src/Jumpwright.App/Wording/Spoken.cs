@@ -1,3 +1,4 @@
+using Jumpwright.App.Desk.Journals;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
@@ -25,6 +26,22 @@ internal static class Spoken
     public static string Of(RungState state) => T[$"rung.{state}"];
 
     public static string Of(CriterionVerdict verdict) => T[$"criterion.{verdict}"];
+
+    public static string Of(FindingVerdict verdict) => T[$"finding.{verdict}"];
+
+    public static string Of(Side side) => T[$"side.{side}"];
+
+    public static string Of(JumpTask task) => T[$"task.{task}"];
+
+    /// <summary>How it is written within a sentence: German nouns keep their capital.</summary>
+    public static string Within(string said) => Speech.Now.Language == "de" ? said : said.ToLowerInvariant();
+
+    /// <summary>A measure or a test by hand.</summary>
+    public static string Measure(string contractName) =>
+        Find($"measure.{contractName}") ?? MeasureWords.Name(contractName);
+
+    /// <summary>An event of a trial.</summary>
+    public static string Event(string contractName) => Find($"event.{contractName}") ?? EventNames.Said(contractName);
 
     public static string Of(Device device) => Find($"device.{device}") ?? Words.Of(device);
 }
