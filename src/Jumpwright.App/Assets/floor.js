@@ -1,11 +1,20 @@
 // The floor view. Everything is written into this tablet's own database first, under an id made here, and handed to the program
 // later; the program keeps an id once, so that handing in twice does no harm. Nothing is ever deleted here.
+// Its words come from floorWords (/floor/words.js), which the program makes of its text book in the language of the page.
 "use strict";
 (() => {
   const byId = id => document.getElementById(id);
+
+  // A text with its gaps filled: as a string, or as parts, in which what the catalogue and the cards say is marked as English.
+  const t = (key, ...filled) => floorWords[key].replace(/\{(\d)\}/g, (_, i) => filled[i]);
+  const say = (key, ...filled) => floorWords[key].split(/(\{\d\})/).flatMap(p => /^\{\d\}$/.test(p) ? filled[p[1]] : p);
+  const en = text => ({ en: text });
+  const plain = parts => [parts].flat().map(p => p.en ?? p).join("");
+  const fill = (e, parts) => e.replaceChildren(...[parts].flat().map(p => p.en === undefined ? String(p) : el("span", p.en, { lang: "en" })));
   const el = (name, text, more = {}) => {
     const e = document.createElement(name);
-    if (text !== undefined && text !== null) e.textContent = text;
+    if (Array.isArray(text) || (text && text.en !== undefined)) fill(e, text);
+    else if (text !== undefined && text !== null) e.textContent = text;
     for (const [k, v] of Object.entries(more)) {
       if (k.startsWith("on")) e.addEventListener(k.slice(2), v);
       else if (v === true) e.setAttribute(k, "");
@@ -136,13 +145,13 @@
   const tell = async () => {
     const here = await all("entries");
     const waiting = here.filter(e => !e.sent).length, trouble = here.filter(e => e.trouble);
-    byId("state").textContent = [
-      plan ? null : "No session is kept on this tablet yet: open this page once while the program can be reached.",
-      waiting ? `${waiting} ${waiting === 1 ? "entry is" : "entries are"} kept on this tablet and not handed in yet.`
-        : "All that was logged is handed in.",
-      reachable ? null : "The program can't be reached; go on, it is handed in later.",
-      trouble.length ? `${trouble.length} were not taken: ${trouble[0].trouble}. They stay on this tablet.` : null,
-    ].filter(Boolean).join(" ");
+    const state = [
+      plan ? null : t("none"),
+      waiting === 0 ? t("handed-in") : waiting === 1 ? t("waiting.one") : t("waiting.many", waiting),
+      reachable ? null : t("unreachable"),
+      trouble.length ? say("not-taken", trouble.length, en(trouble[0].trouble)) : null,
+    ].filter(Boolean).flatMap((sentence, i) => i ? [" ", sentence].flat() : sentence);
+    if (byId("state").textContent !== plain(state)) fill(byId("state"), state);
     document.body.dataset.waiting = waiting;
     document.body.dataset.kept = here.length;
     document.body.dataset.reachable = reachable;
@@ -154,16 +163,16 @@
     if (!plan) return out;
     for (const a of plan.athletes) {
       if (worstPain(a.id) > plan.stop_above) {
-        out.push(`${a.name}: stop everything. Pain is ${worstPain(a.id)} of 10. ${plan.stop_at_once}`);
+        out.push(say("alarm.all", a.name, worstPain(a.id), en(plan.stop_at_once)));
         continue;
       }
       for (const item of a.items) {
         const why = stopOf(a, item);
-        if (why) out.push(`${a.name}, ${item.name}: stop. ${why}`);
+        if (why) out.push(say("alarm.item", a.name, en(item.name), why));
       }
       for (const test of a.tests || []) {
         const why = testStop(a, test);
-        if (why) out.push(`${a.name}, test, ${test.name}: stop. ${why} Nothing higher, heavier or faster today.`);
+        if (why) out.push(say("alarm.test", a.name, en(test.name), why));
       }
     }
     return out;
@@ -171,10 +180,10 @@
   const stopOf = (a, item) => {
     const faults = doneOf(a.id, item.exercise).reduce((sum, e) => sum + (e.data.faults || 0), 0);
     const pain = worstPain(a.id, item.exercise);
-    if (pain > item.stop.pain_during_above) return `Pain was ${pain} of 10, above ${item.stop.pain_during_above}. `
-      + (pain > plan.stop_above ? "No more of it today." : `Instead, ${item.if_sore}`);
-    if (item.stop.pain_site_new && newPlace(a.id, item.exercise)) return "It hurts in a new place. No more of it today, and ask where.";
-    if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return `${faults} landing faults.`;
+    if (pain > item.stop.pain_during_above) return [t("pain-was", pain, item.stop.pain_during_above), " ",
+      pain > plan.stop_above ? t("no-more") : say("instead", en(item.if_sore))].flat();
+    if (item.stop.pain_site_new && newPlace(a.id, item.exercise)) return t("new-place");
+    if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return t("faults", faults);
     return null;
   };
 
@@ -182,20 +191,20 @@
   // pain stop at once; contact and height are judged by the mean of the trials so far, since one trial alone scatters.
   const testStop = (a, test) => {
     const rule = test.stop, trials = trialsOf(a.id, test), pain = worstPain(a.id, test.exercise);
-    if (pain > rule.pain_above) return `pain was ${pain} of 10, and above ${rule.pain_above} it stops.`;
-    if (rule.pain_site_new && newPlace(a.id)) return "it hurts in a new place.";
+    if (pain > rule.pain_above) return t("test.pain-was", pain, rule.pain_above);
+    if (rule.pain_site_new && newPlace(a.id)) return t("test.new-place");
     if (trials.length === 0) return null;
     const faults = trials.reduce((sum, e) => sum + (e.data.faults || 0), 0);
     if (rule.landing_faults !== null && faults >= rule.landing_faults)
-      return `${faults} landing fault${faults === 1 ? " was" : "s were"} seen.`;
+      return faults === 1 ? t("test.faults.one") : t("test.faults.many", faults);
     const mean = list => list.reduce((sum, v) => sum + v, 0) / list.length;
     const measured = key => trials.map(e => e.data[key]).filter(v => typeof v === "number");
     const contacts = measured("contact_time_s"), heights = measured("height_m");
     if (rule.contact_above_s !== null && contacts.length && mean(contacts) > rule.contact_above_s + 1e-9)
-      return `contact is ${Math.round(1000 * mean(contacts))} ms, over the ceiling of ${Math.round(1000 * rule.contact_above_s)} ms.`;
+      return t("test.contact", Math.round(1000 * mean(contacts)), Math.round(1000 * rule.contact_above_s));
     const from = rule.height_from_m !== null ? rule.height_from_m : heights.length > 1 ? heights[0] : null;
     if (rule.height_loss_pct !== null && heights.length && from !== null && mean(heights) < from * (1 - rule.height_loss_pct / 100) - 1e-9)
-      return `the height fell from ${(100 * from).toFixed(1)} to ${(100 * mean(heights)).toFixed(1)} cm, by more than ${rule.height_loss_pct} %.`;
+      return t("test.height", (100 * from).toFixed(1), (100 * mean(heights)).toFixed(1), rule.height_loss_pct);
     return null;
   };
 
@@ -205,13 +214,9 @@
     const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, low: false, needs_low: false, ...i.needs, exercise: i.exercise })));
     const turns = plan.rotation.map(r => ({ exercise: r.name, ...r }));
     const { turns: left, cuts } = floorRule(turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday);
-    const why = {
-      NotOverInTime: `not over in ${minutesToday} minutes`, NotFreshByThen: "to be done fresh, and too late for so short a session", NoLowWorkBefore: "no landing or low ankle work is left before it",
-      OnlyWithItsPartner: "done only with its jump",
-    };
     const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise }).name;
-    byId("cut").textContent = cuts.length === 0 ? ""
-      : "Left out today: " + cuts.map(c => `${nameOf(c.athlete)}, ${itemName(c)} (${why[c.reason]})`).join("; ") + ".";
+    fill(byId("cut"), cuts.length === 0 ? [] : say("cut", cuts.flatMap((c, i) =>
+      [i ? "; " : "", nameOf(c.athlete), ", ", en(itemName(c)), ` (${t("cut." + c.reason, minutesToday)})`])));
     return left;
   };
 
@@ -224,8 +229,8 @@
     const place = byId("where");
     place.replaceChildren();
     const rows = rotation(), now = minute();
-    byId("begin").textContent = began ? `Minute ${Math.floor(now)}: begin anew` : "Begin the session";
-    if (rows.length === 0) { place.append(el("p", "Nobody is to be anywhere.")); return; }
+    byId("begin").textContent = began ? t("begin.anew", Math.floor(now)) : t("begin");
+    if (rows.length === 0) { place.append(el("p", t("nobody"))); return; }
     // Now and the next ten minutes; what comes later is folded.
     const soon = el("ol", null, { class: "dated where" }), later = el("ol", null, { class: "dated where" });
     for (const r of rows) {
@@ -233,16 +238,17 @@
       if (now !== null && now >= r.end) continue;
       const row = el("li", null, on ? { class: "now" } : {});
       row.append(
-        el("span", `${on ? "now, " : ""}${Math.round(r.start)} to ${Math.round(r.end)} min`, { class: "number" }),
-        el("span", `${r.station.replace(/-/g, " ").replace(/\+/g, " and ")}: ${r.name}. ${r.athletes.map(nameOf).join(", ")}`));
+        el("span", t(on ? "from-to.now" : "from-to", Math.round(r.start), Math.round(r.end)), { class: "number" }),
+        // A session kept before places had words has only their ids.
+        el("span", [r.place || r.station.replace(/[-+]/g, " "), ": ", en(r.name), `. ${r.athletes.map(nameOf).join(", ")}`]));
       (r.start < (now || 0) + 10 ? soon : later).append(row);
     }
-    if (soon.children.length + later.children.length === 0) { place.append(el("p", "The session's time is over.")); return; }
+    if (soon.children.length + later.children.length === 0) { place.append(el("p", t("over"))); return; }
     place.append(soon);
     if (later.children.length) {
       const fold = el("details", null, laterOpen ? { open: true } : {});
       fold.addEventListener("toggle", () => { laterOpen = fold.open; });
-      fold.append(el("summary", `Later: ${later.children.length} turns`), later);
+      fold.append(el("summary", t("later", later.children.length)), later);
       place.append(fold);
     }
   };
@@ -254,23 +260,21 @@
       const row = el("li"), left = el("div"), right = el("div");
       const here = isHere(a.id), shown = openAthlete === a.id;
       left.append(el("p", a.name, { class: "name" }));
-      left.append(el("button", here ? "Here" : "Away", {
-        type: "button", "aria-pressed": String(here), "aria-label": `${a.name}, ${here ? "here" : "away"}`, "data-key": "here " + a.id,
+      left.append(el("button", t(here ? "here" : "away"), {
+        type: "button", "aria-pressed": String(here), "aria-label": t(here ? "here.of" : "away.of", a.name), "data-key": "here " + a.id,
         onclick: () => log("here", a.id, { here: !isHere(a.id) }),
       }));
       if (a.nothing) {
         right.append(el("p", a.nothing));
         if ((a.tests || []).length) {
-          right.append(el("p", "A test may be done, if you like."), opener(a, shown));
+          right.append(el("p", t("test.may")), opener(a, shown));
           if (shown) right.append(work(a));
         }
       } else {
         const total = a.items.reduce((n, i) => n + i.sets, 0);
         const done = a.items.reduce((n, i) => n + doneOf(a.id, i.exercise).length, 0);
-        const rest = rests.get(a.id);
-        right.append(el("p", `${done} of ${total} sets.`, { class: "done" }));
-        right.append(el("p", rest && rest.until > Date.now() ? `Rest ${clock((rest.until - Date.now()) / 1000)}, then ${rest.then}` : rest ? "Rested." : "",
-          { class: "rest", "data-rest": a.id }));
+        right.append(el("p", t("done", done, total), { class: "done" }));
+        right.append(el("p", restOf(a.id), { class: "rest", "data-rest": a.id }));
         right.append(opener(a, shown));
         if (shown) right.append(work(a));
       }
@@ -280,8 +284,13 @@
     if (focus) { const again = document.querySelector(`[data-key="${CSS.escape(focus)}"]`); if (again) again.focus({ preventScroll: true }); }
   };
 
-  const opener = (a, shown) => el("button", shown ? "Fold" : "Log", {
-    type: "button", "aria-expanded": String(shown), "aria-label": `${shown ? "Fold" : "Log"} ${a.name}`, "data-key": "open " + a.id,
+  const restOf = athlete => {
+    const rest = rests.get(athlete);
+    return !rest ? [] : rest.until > Date.now() ? say("rest", clock((rest.until - Date.now()) / 1000), rest.then) : [t("rested")];
+  };
+
+  const opener = (a, shown) => el("button", t(shown ? "fold" : "log"), {
+    type: "button", "aria-expanded": String(shown), "aria-label": t(shown ? "fold.of" : "log.of", a.name), "data-key": "open " + a.id,
     onclick: () => { openAthlete = shown ? null : a.id; draw(); },
   });
 
@@ -291,35 +300,35 @@
       const part = el("div", null, { class: "item" });
       const done = doneOf(a.id, item.exercise), numbers = new Set(done.map(e => e.data.set));
       const most = Math.max(item.sets, ...numbers);
-      part.append(el("h3", item.name), el("p", item.dose + (item.height ? ", " + item.height : ""), { class: "dose" }));
+      part.append(el("h3", item.name, { lang: "en" }), el("p", item.dose + (item.height ? ", " + item.height : ""), { class: "dose", lang: "en" }));
       const stop = stopOf(a, item);
-      if (stop) part.append(el("p", "Stop. " + stop, { class: "asking" }));
+      if (stop) part.append(el("p", say("stop", stop), { class: "asking" }));
       const sets = el("p", null, { class: "tools" });
       for (let n = 1; n <= most; n++) sets.append(setButton(a, item, n, numbers.has(n)));
-      sets.append(el("button", "One more", {
-        type: "button", "aria-label": `${a.name}, ${item.name}: one more set`, "data-key": `more ${a.id} ${item.exercise}`,
+      sets.append(el("button", t("more"), {
+        type: "button", "aria-label": t("more.of", a.name, item.name), "data-key": `more ${a.id} ${item.exercise}`,
         onclick: () => logSet(a, item, most + 1),
       }));
       part.append(sets);
       if (done.length > 0 && item.stop.landing_faults !== null) {
         const last = done.reduce((x, y) => x.data.set > y.data.set ? x : y);
         const faults = el("p", null, { class: "tools" });
-        faults.append(el("span", `Landing faults in set ${last.data.set}:`));
+        faults.append(el("span", t("faults.in", last.data.set)));
         for (const n of [0, 1, 2, 3]) {
           faults.append(el("button", n === 3 ? "3+" : String(n), {
             type: "button", "aria-pressed": String(last.data.faults === n), "data-key": `faults ${a.id} ${item.exercise} ${n}`,
-            "aria-label": `${a.name}, ${item.name}, set ${last.data.set}: ${n} landing faults`,
+            "aria-label": t("faults.of", a.name, item.name, last.data.set, n),
             onclick: () => log("set", a.id, { ...last.data, faults: n }),
           }));
         }
         part.append(faults);
       }
-      part.append(pains(a, item.exercise, `Pain during ${item.name}`));
-      part.append(el("p", `${item.rest}. Stop when ${item.stop_when} If sore: ${item.if_sore}`, { class: "note" }));
+      part.append(pains(a, item.exercise, say("pain.during", en(item.name)), t("pain.during.aloud", item.name.toLowerCase())));
+      part.append(el("p", [en(item.rest + "."), " ", ...say("note", en(item.stop_when), en(item.if_sore))], { class: "note" }));
       box.append(part);
     }
     for (const test of a.tests || []) box.append(testing(a, test));
-    box.append(pains(a, null, "Pain at rest, now"));
+    box.append(pains(a, null, t("pain.rest"), t("pain.rest.aloud")));
     box.append(effort(a));
     return box;
   };
@@ -330,10 +339,11 @@
   const testing = (a, test) => {
     const key = `${a.id} ${test.question}`, trials = trialsOf(a.id, test), stop = testStop(a, test);
     const fold = el("details", null, { class: "test", open: trials.length > 0 || typed.has(key) });
-    fold.append(el("summary", `Test, if you like: ${test.name}${test.drop_height_m ? ` from ${Math.round(100 * test.drop_height_m)} cm` : ""}`));
-    fold.append(el("p", `${test.why} After the warm-up, before the rest. ${trials.length} of ${test.trials} trials.`), el("p", `Stop when ${test.stop.words.join("; when ")}.`, { class: "note" }));
-    if (stop) fold.append(el("p", "Stop. " + stop, { class: "asking" }));
-    else if (worstPain(a.id) > plan.stop_above) fold.append(el("p", "Not today.", { class: "asking" }));
+    fold.append(el("summary", test.drop_height_m ? say("test.from", en(test.name), Math.round(100 * test.drop_height_m)) : say("test", en(test.name))));
+    const rules = test.stop.words.flatMap((words, i) => i ? [`; ${t("test.when")} `, en(words)] : en(words));
+    fold.append(el("p", say("test.what", en(test.why), trials.length, test.trials)), el("p", say("test.stop", rules), { class: "note" }));
+    if (stop) fold.append(el("p", say("stop", stop), { class: "asking" }));
+    else if (worstPain(a.id) > plan.stop_above) fold.append(el("p", t("test.not-today"), { class: "asking" }));
     else if (trials.length < test.trials) {
       const n = trials.length ? trials[trials.length - 1].data.set + 1 : 1;
       const now = typed.get(key) || { height: "", contact: "", faults: 0 };
@@ -347,16 +357,16 @@
         return label;
       };
       const line = el("p", null, { class: "tools" });
-      line.append(field("Height, cm", "height", "0.1", "149"));
-      if (test.stop.contact_above_s !== null) line.append(field("Contact, ms", "contact", "1", "4999"));
+      line.append(field(t("test.field.height"), "height", "0.1", "149"));
+      if (test.stop.contact_above_s !== null) line.append(field(t("test.field.contact"), "contact", "1", "4999"));
       if (test.stop.landing_faults !== null) {
-        line.append(el("button", now.faults ? "A landing fault" : "No landing fault", {
+        line.append(el("button", t(now.faults ? "test.fault" : "test.no-fault"), {
           type: "button", "aria-pressed": String(now.faults > 0), "data-key": `fault ${key}`,
           onclick: () => { keep({ faults: now.faults ? 0 : 1 }); draw(); },
         }));
       }
-      line.append(el("button", `Log trial ${n}`, {
-        type: "button", "aria-label": `${a.name}, test, ${test.name}: log trial ${n}`, "data-key": `trial ${key}`,
+      line.append(el("button", t("trial", n), {
+        type: "button", "aria-label": t("trial.of", a.name, test.name, n), "data-key": `trial ${key}`,
         onclick: () => {
           const number = (text, over, least, most) => Number(text) / over > least && Number(text) / over < most ? Number(text) / over : null;
           typed.delete(key);
@@ -371,30 +381,30 @@
     }
     if (trials.length) {
       const last = trials[trials.length - 1];
-      fold.append(el("button", `Take back trial ${last.data.set}`, {
-        type: "button", "data-key": `back ${key}`, "aria-label": `${a.name}, test, ${test.name}: take back trial ${last.data.set}`,
+      fold.append(el("button", t("back", last.data.set), {
+        type: "button", "data-key": `back ${key}`, "aria-label": t("back.of", a.name, test.name, last.data.set),
         onclick: () => log("set", a.id, { ...last.data, undone: true }),
       }));
     }
-    fold.append(pains(a, test.exercise, `Pain during the test, ${test.name}`));
+    fold.append(pains(a, test.exercise, say("pain.test", en(test.name)), t("pain.test.aloud", test.name.toLowerCase())));
     return fold;
   };
-  const setButton = (a, item, n, done) => el("button", `${done ? "✓ " : ""}Set ${n}`, {
+  const setButton = (a, item, n, done) => el("button", (done ? "✓ " : "") + t("set", n), {
     type: "button", class: "set", "aria-pressed": String(done), "data-key": `set ${a.id} ${item.exercise} ${n}`,
-    "aria-label": `${a.name}, ${item.name}, set ${n}, ${done ? "done; take it back" : "log it as done"}`,
+    "aria-label": t(done ? "set.back" : "set.log", a.name, item.name, n),
     onclick: () => logSet(a, item, n, done),
   });
   const logSet = (a, item, n, done) => {
     if (!done) {
       const left = a.items.find(i => doneOf(a.id, i.exercise).length + (i === item ? 1 : 0) < i.sets);
-      rests.set(a.id, { until: Date.now() + item.rest_s * 1000, then: left ? left.name : "done" });
+      rests.set(a.id, { until: Date.now() + item.rest_s * 1000, then: left ? en(left.name) : t("rest.done") });
     }
     return log("set", a.id, {
       exercise: item.exercise, set: n, reps: item.reps, contacts: item.contacts_per_set, faults: null, undone: Boolean(done),
       drop_height_m: item.drop_height_m,
     });
   };
-  const pains = (a, exercise, label) => {
+  const pains = (a, exercise, label, aloud) => {
     const line = el("details");
     line.append(el("summary", label));
     const say = (score, fresh) =>
@@ -403,37 +413,37 @@
     const row = el("p", null, { class: "tools" });
     for (let n = 0; n <= 10; n++) {
       row.append(el("button", String(n), {
-        type: "button", "aria-label": `${a.name}: ${label.toLowerCase()} ${n} of 10`, "data-key": `pain ${a.id} ${exercise} ${n}`,
+        type: "button", "aria-label": t("pain.of", a.name, aloud, n), "data-key": `pain ${a.id} ${exercise} ${n}`,
         onclick: () => say(n, fresh && n > 0),
       }));
     }
-    row.append(el("button", "In a new place", {
-      type: "button", "aria-pressed": String(fresh), "aria-label": `${a.name}: ${label.toLowerCase()}, in a new place`,
+    row.append(el("button", t("place"), {
+      type: "button", "aria-pressed": String(fresh), "aria-label": t("place.of", a.name, aloud),
       "data-key": `place ${a.id} ${exercise}`, onclick: () => { if (!fresh) say(null, true); },
     }));
     line.append(row);
     const worst = worstPain(a.id, exercise);
-    if (fresh) line.append(el("p", "Logged: in a new place." + (worst > 0 ? "" : " Say how bad it is, 1 to 10.")));
+    if (fresh) line.append(el("p", t("place.logged") + (worst > 0 ? "" : " " + t("place.say"))));
     if (fresh && worst < 1) line.open = true;
-    if (worst >= 0) line.append(el("p", `Logged: ${worst} of 10 at the worst.`));
+    if (worst >= 0) line.append(el("p", t("pain.logged", worst)));
     return line;
   };
 
   // How hard the session was, said at its end; with its minutes it is the session's load.
   const effort = a => {
     const line = el("details");
-    line.append(el("summary", "How hard was the session, all in all?"));
+    line.append(el("summary", t("effort")));
     const row = el("p", null, { class: "tools" });
     let last = null;
     for (const e of entries) if (e.kind === "effort" && e.athlete === a.id) last = last ? later(last, e) : e;
     for (let n = 0; n <= 10; n++) {
       row.append(el("button", String(n), {
-        type: "button", "aria-pressed": String(Boolean(last) && last.data.rpe === n), "aria-label": `${a.name}: effort of the session ${n} of 10`,
+        type: "button", "aria-pressed": String(Boolean(last) && last.data.rpe === n), "aria-label": t("effort.of", a.name, n),
         "data-key": `effort ${a.id} ${n}`, onclick: () => log("effort", a.id, { rpe: n, minutes: minutesToday || plan.minutes }),
       }));
     }
     line.append(row);
-    if (last) line.append(el("p", `Logged: ${last.data.rpe} of 10, ${last.data.minutes} minutes.`));
+    if (last) line.append(el("p", t("effort.logged", last.data.rpe, last.data.minutes)));
     return line;
   };
 
@@ -446,10 +456,10 @@
     drawWhere();
     drawRoll();
     const now = alarms();
-    if (now.join() !== alarmed) {
+    if (now.map(plain).join() !== alarmed) {
       if (now.length > alarmed.split("\n").length - 1 && navigator.vibrate) navigator.vibrate(300);
-      alarmed = now.join();
-      byId("alarms").replaceChildren(...now.map(t => el("p", t, { class: "asking" })));
+      alarmed = now.map(plain).join();
+      byId("alarms").replaceChildren(...now.map(alarm => el("p", alarm, { class: "asking" })));
     }
     document.body.dataset.done = [...setsNow().values()].filter(e => !e.data.undone).length;
     tell();
@@ -511,9 +521,8 @@
     setInterval(() => {
       if (!plan) return;
       for (const e of document.querySelectorAll("[data-rest]")) {
-        const rest = rests.get(e.dataset.rest);
-        const text = !rest ? "" : rest.until > Date.now() ? `Rest ${clock((rest.until - Date.now()) / 1000)}, then ${rest.then}` : "Rested.";
-        if (e.textContent !== text) e.textContent = text;
+        const rest = restOf(e.dataset.rest);
+        if (e.textContent !== plain(rest)) fill(e, rest);
       }
       if (began && new Date().getSeconds() % 10 === 0) drawWhere();
     }, 1000);

@@ -3,8 +3,15 @@
 (() => {
   const says = document.querySelector("[data-says]"), bar = document.getElementById("bar");
   const notTaken = document.querySelector("[data-not-taken]");
+  const words = notTaken.closest("section").dataset; // what is said in the page's language
+  const filled = (text, ...gaps) => text.replace(/\{(\d)\}/g, (_, n) => gaps[n]);
   let busy = false;
-  const note = text => { const li = document.createElement("li"); li.textContent = text; notTaken.append(li); };
+  const note = (text, lang) => {
+    const li = document.createElement("li");
+    li.textContent = text;
+    if (lang) li.lang = lang;
+    notTaken.append(li);
+  };
   // A file of a folder goes by its place in it, without the folder's own name: a trials.csv names recordings so.
   const places = new Map();
   const pathOf = file => {
@@ -14,25 +21,27 @@
   const hand = async files => {
     if (busy || files.length === 0) return;
     busy = true;
+    says.removeAttribute("lang");
     const intake = crypto.randomUUID();
     let kept = 0;
     notTaken.replaceChildren();
     bar.max = files.length;
     for (let i = 0; i < files.length; i++) {
       bar.value = i;
-      says.textContent = `Handing over ${i + 1} of ${files.length}: ${files[i].name}`;
+      says.textContent = filled(words.handing, i + 1, files.length, files[i].name);
       const answer = await fetch(`/import/${intake}/file?name=${encodeURIComponent(pathOf(files[i]))}`, { method: "POST", body: files[i] })
         .catch(() => null);
       const told = answer && await answer.json().catch(() => null);
       if (told && told.kept) kept++;
-      else note(told && told.refused ? told.refused : `${files[i].name} could not be handed over.`);
+      else if (told && told.refused) note(told.refused, told.lang);
+      else note(filled(words.notHanded, files[i].name));
     }
     bar.value = files.length;
-    if (kept === 0) { says.textContent = "Nothing was taken in."; busy = false; return; }
-    says.textContent = `Measuring ${kept} recordings …`;
+    if (kept === 0) { says.textContent = words.nothing; busy = false; return; }
+    says.textContent = filled(kept === 1 ? words.measuringOne : words.measuring, kept);
     const watch = setInterval(async () => {
       const now = await fetch(`/import/${intake}/state`).then(r => r.json()).catch(() => null);
-      if (now && now.total) { bar.max = now.total; bar.value = now.done; says.textContent = `Measuring: ${now.done} of ${now.total}`; }
+      if (now && now.total) { bar.max = now.total; bar.value = now.done; says.textContent = filled(words.measured, now.done, now.total); }
     }, 500);
     const answer = await fetch(`/import/${intake}/finish`, { method: "POST" }).catch(() => null);
     clearInterval(watch);
@@ -40,12 +49,15 @@
     busy = false;
     if (told && told.taken !== undefined && notTaken.children.length === 0) location.href = `/import?done=${intake}`;
     else if (told && told.taken !== undefined) {
-      says.textContent = `${told.taken} taken in. `;
+      says.textContent = filled(words.taken, told.taken) + " ";
       const link = document.createElement("a");
       link.href = `/import?done=${intake}`;
-      link.textContent = "See what came of them";
+      link.textContent = words.see;
       says.append(link);
-    } else says.textContent = told && told.refused ? told.refused : "The program does not answer; nothing was taken in.";
+    } else {
+      says.textContent = told && told.refused ? told.refused : words.noAnswer;
+      if (told && told.refused) says.lang = told.lang;
+    }
   };
   for (const id of ["files", "folder"]) document.getElementById(id).addEventListener("change", e => hand([...e.target.files]));
   const entriesOf = async entry => {

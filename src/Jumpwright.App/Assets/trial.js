@@ -14,6 +14,11 @@
   const canvas = frame.querySelector("canvas");
   const pen = canvas.getContext("2d");
   const said = root.querySelector("[data-said]");
+  const words = root.dataset; // what is said in the page's language
+  const say = (text, lang) => {
+    said.textContent = text;
+    if (lang) said.lang = lang; else said.removeAttribute("lang");
+  };
   const inputs = [...root.querySelectorAll("input[data-event]")];
   const align = root.querySelector("[data-align]");
   const left = 64, right = 12, top = 26, bottom = 30, between = 10;
@@ -30,7 +35,7 @@
   const read = async path => {
     const answer = await fetch(path + "/trace");
     const json = await answer.json();
-    if (!answer.ok) throw new Error(json.refused || answer.statusText);
+    if (!answer.ok) throw Object.assign(new Error(json.refused || answer.statusText), { lang: json.lang || "en" });
     return {
       label: json.label, start: json.start_s, rate: json.rate_hz, weight: json.weight_n, events: json.events,
       phases: json.phases, shift: 0,
@@ -42,9 +47,9 @@
   const events = () => Object.fromEntries(inputs.map(i => [i.dataset.event, Number(i.value)]).filter(e => Number.isFinite(e[1])));
   const panels = () => {
     const main = traces[0];
-    const some = [{ name: "force, N", of: t => t.force, zero: true, parts: 3 }];
-    if (main && main.velocity) some.push({ name: "velocity, m/s", of: t => t.velocity, parts: 2 });
-    if (main && main.displacement) some.push({ name: "displacement, cm", of: t => t.displacement, scale: 100, parts: 2 });
+    const some = [{ name: words.force, of: t => t.force, zero: true, parts: 3 }];
+    if (main && main.velocity) some.push({ name: words.velocity, of: t => t.velocity, parts: 2 });
+    if (main && main.displacement) some.push({ name: words.displacement, of: t => t.displacement, scale: 100, parts: 2 });
     return some;
   };
   const width = () => canvas.clientWidth - left - right;
@@ -159,7 +164,7 @@
       pen.restore();
       pen.textAlign = "left"; pen.textBaseline = "top"; pen.fillStyle = ink;
       const head = panel.zero && main.left && traces.length === 1
-        ? panel.name + ": both; left – – –; right · · ·" : panel.name;
+        ? panel.name + words.plates : panel.name;
       pen.fillStyle = paper;
       pen.fillRect(left + 6, above + 2, pen.measureText(head).width + 4, 18);
       pen.fillStyle = ink;
@@ -282,10 +287,10 @@
       method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify({ events: changed() }),
     }).catch(() => null);
     if (mine !== asked) return;
-    if (!answer) { said.textContent = "The program does not answer; nothing was measured."; return; }
+    if (!answer) { say(words.noAnswer); return; }
     const json = await answer.json();
-    if (json.refused) { said.textContent = json.refused; return; }
-    said.textContent = changed().length ? "Measured again with what you set; not kept yet." : "As measured.";
+    if (json.refused) { say(json.refused, json.lang); return; }
+    say(changed().length ? words.again : words.asMeasured);
     traces[0].phases = json.phases;
     root.querySelectorAll("[data-measure]").forEach(cell => { cell.textContent = json.measures[cell.dataset.measure] || "–"; });
     draw();
@@ -302,9 +307,9 @@
         method: "POST", headers: { "Content-Type": "application/json" },
         body: JSON.stringify({ id: crypto.randomUUID(), who: who.value, why: form.elements.why.value, events: changed() }),
       }).catch(() => null);
-      if (!answer) { said.textContent = "The program does not answer; nothing was kept."; return; }
+      if (!answer) { say(words.notKept); return; }
       const json = await answer.json();
-      if (json.refused) { said.textContent = json.refused; return; }
+      if (json.refused) { say(json.refused, json.lang); return; }
       location.reload();
     });
     root.querySelector("[data-automatic-again]").addEventListener("click", () => {
@@ -344,5 +349,5 @@
     view = { ...whole };
     frame.dataset.points = trace.force.length;
     known.length ? show(from, to) : draw();
-  }).catch(e => { said.textContent = e.message; });
+  }).catch(e => say(e.message, e.lang || "en"));
 })();

@@ -152,7 +152,7 @@ public sealed class PictureBook(
                 && Tracing.Of(force, trial.Trial).TryGet(out MotionTrace? trace, out _)
             )
             {
-                return Plots.Trace(trace, $"{Capital(Words.Of(trial.Trial.Task))}, {Dates.Short(trial.Date)}");
+                return Plots.Trace(trace, $"{Capital(Words.Of(trial.Trial.Task))}, {Dates.Drawn(trial.Date)}");
             }
         }
 

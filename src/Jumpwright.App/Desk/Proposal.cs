@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Stores;
 
@@ -14,4 +15,8 @@ public sealed record Proposal(
     ImmutableArray<JournalEntry> Entries,
     Outcome<PlannedWeek> Outcome,
     SquadMaterial From
-);
+)
+{
+    /// <summary>In which language it was asked.</summary>
+    public string Language { get; } = Speech.Now.Language;
+}

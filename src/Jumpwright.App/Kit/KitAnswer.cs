@@ -15,4 +15,8 @@ public sealed record KitAnswer(
     Calculation Result,
     string Picture,
     string Caption
-);
+)
+{
+    /// <summary>What the verdict rests on, in the core's own sentences; null where it says all itself.</summary>
+    public string? Because { get; init; }
+}

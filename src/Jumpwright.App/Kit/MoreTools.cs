@@ -8,100 +8,86 @@ using Jumpwright.Calculators.Landings;
 using Jumpwright.Calculators.Responses;
 using Jumpwright.Calculators.Springs;
 using Jumpwright.Quantities;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Kit;
 
 /// <summary>The calculators whose answer is a number or a curve, not a set-up.</summary>
 internal static class MoreTools
 {
-    private const string NotAllowing =
-        "A calculator allows nothing: the athlete's ladder, limits and restrictions decide.";
-
     public static ImmutableArray<KitTool> All { get; } =
     [
         new(
             "drop-height",
-            "Drop height",
             DropCurves.Basis,
             [
                 new(
                     "jumps",
-                    "Drop jumps, drop m:index m/s",
                     "",
                     "0.20:1.42, 0.20:1.47, 0.20:1.44, 0.30:1.60, 0.30:1.55, 0.30:1.63, 0.40:1.66, 0.40:1.58, 0.40:1.64"
                 ),
                 new(
                     "contacts",
-                    "The same, drop m:contact s",
                     "",
                     "0.20:0.19, 0.20:0.19, 0.20:0.20, 0.30:0.20, 0.30:0.20, 0.30:0.20, 0.40:0.21, 0.40:0.22, 0.40:0.21"
                 ),
-                new("limit", "Highest that limits allow", "m", "0.50"),
-                new("ceiling", "Contact ceiling", "s", "0.25"),
+                new("limit", "m", "0.50"),
+                new("ceiling", "s", "0.25"),
             ],
             DropHeight
         ),
         new(
             "landing",
-            "Landing force",
             LandingForces.Basis,
             [
-                new("athlete", "Athlete's mass", "kg", "70"),
-                new("landings", "Landings, drop m:peak N", "", "0.20:1900, 0.20:2000, 0.30:2450, 0.30:2350, 0.40:2800"),
-                new("drop", "Drop asked about", "m", "0.45"),
-                new("limit", "Highest that limits allow (may be empty)", "m", ""),
+                new("athlete", "kg", "70"),
+                new("landings", "", "0.20:1900, 0.20:2000, 0.30:2450, 0.30:2350, 0.40:2800"),
+                new("drop", "m", "0.45"),
+                new("limit", "m", ""),
             ],
             Landing
         ),
         new(
             "maximum",
-            "Estimated maximum",
             LoadVelocities.Basis,
             [
-                new("lifts", "Lifts, load kg:mean velocity m/s", "", "60:0.95, 80:0.78, 100:0.60, 110:0.52"),
-                new("velocity", "Mean velocity at the maximum", "m/s", "0.32"),
-                new("doubt", "its ±", "m/s", "0.06"),
-                new("lift", "The lift is", "", "another", "another", "full squat"),
+                new("lifts", "", "60:0.95, 80:0.78, 100:0.60, 110:0.52"),
+                new("velocity", "m/s", "0.32"),
+                new("doubt", "m/s", "0.06"),
+                new("lift", "", "another", "another", "full squat"),
             ],
             Maximum
         ),
         new(
             "force-velocity",
-            "Force and velocity",
             ForceVelocityProfiles.Basis,
             [
-                new("athlete", "Athlete's mass", "kg", "75"),
-                new("distance", "Push-off distance", "m", "0.40"),
-                new("jumps", "Squat jumps, load kg:height m", "", "0:0.36, 20:0.28, 40:0.215, 60:0.165, 80:0.12"),
+                new("athlete", "kg", "75"),
+                new("distance", "m", "0.40"),
+                new("jumps", "", "0:0.36, 20:0.28, 40:0.215, 60:0.165, 80:0.12"),
             ],
             ForceVelocity
         ),
         new(
             "spring",
-            "Springs",
             SpringRates.Basis,
-            [
-                new("athlete", "Athlete's mass", "kg", "70"),
-                new("contact", "Contact", "s", "0.20"),
-                new("flight", "Flight after it", "s", "0.50"),
-            ],
+            [new("athlete", "kg", "70"), new("contact", "s", "0.20"), new("flight", "s", "0.50")],
             t =>
                 Plain(
                     SpringRates.Of(new SpringInput(t.Number("athlete"), t.Number("contact"), t.Number("flight"))),
                     [(t.Number("contact"), t.Number("flight"))],
-                    "contact, s",
-                    "flight, s",
-                    "One rebound: its flight over its contact."
+                    T["kit.axis.contact"],
+                    T["kit.axis.flight"],
+                    T["kit.spring.caption"]
                 )
         ),
         new(
             "bound",
-            "How far above what was measured",
             Bounds.Basis,
             [
-                new("of", "What", "", "load", "load", "run-up speed"),
-                new("measured", "Measured, number:trial", "", "20:1, 30:2, 40:3"),
-                new("asked", "Asked about (may be empty)", "kg or m/s", "42.5"),
+                new("of", "", "load", "load", "run-up speed"),
+                new("measured", "", "20:1, 30:2, 40:3"),
+                new("asked", "kg or m/s", "42.5"),
             ],
             t =>
                 Plain(
@@ -113,22 +99,21 @@ internal static class MoreTools
                         )
                     ),
                     [.. t.Pairs("measured").Select(p => (p.B, p.A))],
-                    "trial",
-                    t.Text("of") == "load" ? "load, kg" : "speed, m/s",
-                    "What was measured, trial by trial."
+                    T["kit.axis.trial"],
+                    T[t.Text("of") == "load" ? "kit.axis.load" : "kit.axis.speed"],
+                    T["kit.bound.caption"]
                 )
         ),
         new(
             "trials",
-            "How many more trials",
             TrialsNeeded.Basis,
             [
-                new("mean", "Mean so far", "", "36.0"),
-                new("threshold", "Held against", "", "35.0"),
-                new("trials", "Trials so far", "", "3"),
-                new("sd", "SD from trial to trial", "", "1.2"),
-                new("shared", "Doubt that more trials don't lessen", "", "0.3"),
-                new("wished", "Confidence wished", "", "0.9"),
+                new("mean", "", "36.0"),
+                new("threshold", "", "35.0"),
+                new("trials", "", "3"),
+                new("sd", "", "1.2"),
+                new("shared", "", "0.3"),
+                new("wished", "", "0.9"),
             ],
             t =>
                 Plain(
@@ -143,40 +128,34 @@ internal static class MoreTools
                         )
                     ),
                     [(t.Number("trials"), t.Number("mean"))],
-                    "trials",
-                    "mean",
-                    "The mean so far."
+                    T["kit.axis.trials"],
+                    T["kit.axis.mean"],
+                    T["kit.trials.caption"]
                 )
         ),
         new(
             "demand",
-            "How hard an exercise is",
             ExerciseDemands.Basis,
-            [
-                new("peak", "Peak ground force (may be empty)", "body weights", "4.30"),
-                new("index", "Patellar index (may be empty)", "", "0.563"),
-                new("jump", "Landing from a vertical jump", "body weights", "3.34"),
-            ],
+            [new("peak", "body weights", "4.30"), new("index", "", "0.563"), new("jump", "body weights", "3.34")],
             t =>
                 Plain(
                     ExerciseDemands.Of(new DemandInput(t.Maybe("peak"), t.Maybe("index"), t.Number("jump"))),
                     [(1, t.Number("jump")), (2, t.Maybe("peak") ?? 0)],
-                    "1: jump's landing; 2: this one",
-                    "peak, body weights",
-                    "The landing of a vertical jump beside this exercise."
+                    T["kit.axis.beside"],
+                    T["kit.axis.peak.weights"],
+                    T["kit.demand.caption"]
                 )
         ),
         new(
             "response",
-            "Why the good day comes later",
             TrainingResponses.Basis,
             [
-                new("loads", "Loads, day:units", "", "0:100"),
-                new("day", "Day asked about", "d", "14"),
-                new("slow", "What lasts fades in", "d", "42"),
-                new("fast", "What tires fades in", "d", "7"),
-                new("gain", "Weight of what lasts", "", "1"),
-                new("tiring", "Weight of what tires", "", "2"),
+                new("loads", "", "0:100"),
+                new("day", "d", "14"),
+                new("slow", "d", "42"),
+                new("fast", "d", "7"),
+                new("gain", "", "1"),
+                new("tiring", "", "2"),
             ],
             Response
         ),
@@ -199,9 +178,9 @@ internal static class MoreTools
                     )
                 ),
                 jumps,
-                "drop, m",
-                "index, m/s",
-                "Reactive strength over drop height, each jump a dot."
+                T["kit.axis.drop"],
+                T["kit.axis.index"],
+                T["kit.drop-height.caption"]
             );
     }
 
@@ -216,9 +195,9 @@ internal static class MoreTools
                 )
             ),
             t.Pairs("landings"),
-            "drop, m",
-            "peak, N",
-            "Peak force over the drop, each landing a dot."
+            T["kit.axis.drop"],
+            T["kit.axis.peak"],
+            T["kit.landing.caption"]
         );
 
     private static Outcome<KitAnswer> Maximum(KitTyped t) =>
@@ -232,9 +211,9 @@ internal static class MoreTools
                 )
             ),
             t.Pairs("lifts"),
-            "load, kg",
-            "velocity, m/s",
-            "Mean velocity over load, each lift a dot."
+            T["kit.axis.load"],
+            T["kit.axis.velocity"],
+            T["kit.maximum.caption"]
         );
 
     private static Outcome<KitAnswer> ForceVelocity(KitTyped t) =>
@@ -247,9 +226,9 @@ internal static class MoreTools
                 )
             ),
             t.Pairs("jumps"),
-            "load, kg",
-            "height, m",
-            "Height of squat jumps over load, each jump a dot."
+            T["kit.axis.load"],
+            T["kit.axis.height"],
+            T["kit.force-velocity.caption"]
         );
 
     private static Outcome<KitAnswer> Response(KitTyped t)
@@ -274,22 +253,22 @@ internal static class MoreTools
                 )
             ),
             loads,
-            "day",
-            "load",
-            "The loads, day by day."
+            T["kit.axis.day"],
+            T["kit.axis.units"],
+            T["kit.response.caption"]
         );
     }
 
-    private static Outcome<KitAnswer> Plain<T>(
-        Outcome<T> outcome,
+    private static Outcome<KitAnswer> Plain<TResult>(
+        Outcome<TResult> outcome,
         ImmutableArray<(double X, double Y)> points,
         string across,
         string up,
         string caption
     )
-        where T : Calculation =>
+        where TResult : Calculation =>
         outcome.Then<KitAnswer>(result => new KitAnswer(
-            NotAllowing,
+            T["kit.not-allowing"],
             [],
             result,
             CurveDrawing.Svg(points, [.. points.Select(p => p.X).DefaultIfEmpty(0)], across, up, [], caption),

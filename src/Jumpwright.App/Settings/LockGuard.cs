@@ -16,6 +16,7 @@ internal sealed class LockGuard(IdleLock idle)
         "/floor/",
         "/floor",
         "/floor/floor.js",
+        "/floor/words.js",
         "/floor/sw.js",
         "/floor/app.webmanifest",
     ];

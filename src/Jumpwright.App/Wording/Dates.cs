@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using static Jumpwright.App.Wording.TextBook;
@@ -15,6 +16,17 @@ internal static class Dates
 
     /// <summary>4 Jan 2027.</summary>
     public static string Short(LocalDate day) => Filled("date.short", day, "", T[$"month.{day.Month}.short"]);
+
+    /// <summary>4 Jan 2027 in English, whoever asks: for what is drawn once and kept, or printed.</summary>
+    public static string Drawn(LocalDate day) =>
+        string.Format(
+            CultureInfo.InvariantCulture,
+            Of(Languages[0], "date.short")!,
+            "",
+            day.Day,
+            Of(Languages[0], $"month.{day.Month}.short"),
+            day.Year
+        );
 
     /// <summary>Mon 4 Jan.</summary>
     public static string InWeek(LocalDate day) =>

@@ -2,6 +2,7 @@ using System.Globalization;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
@@ -11,13 +12,12 @@ internal static class DemandWords
     /// <summary>The numbers behind the tiers, each with where it comes from.</summary>
     public static IEnumerable<string> Numbers(Exercise exercise) =>
         exercise.DemandValues.Select(v =>
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{What(v.Tissue)} {v.Value:0.##}{(v.Unit == DemandValue.BodyWeights ? " body weights" : "")}"
-            )
-            + (v.AtDropM is { } drop ? " from " + UnitWords.Value(drop, "m") : "")
-            + (v.Estimated ? $" (estimated, {v.SourceId})" : $" (measured, {v.SourceId})")
-        );
+        {
+            string number = $"{What(v.Tissue)} {ItemWords.Number(v.Value)}";
+            string said = v.Unit == DemandValue.BodyWeights ? T["demand.body-weights", number] : number;
+            string from = v.AtDropM is { } drop ? T["demand.from", said, UnitWords.Value(drop, "m")] : said;
+            return T[v.Estimated ? "demand.estimated" : "demand.measured", from, v.SourceId];
+        });
 
     /// <summary>Peak ground force on one leg of somebody of that mass.</summary>
     public static string GroundForceFor(Exercise exercise, double bodyMassKg)
@@ -25,21 +25,17 @@ internal static class DemandWords
         GroundForce force = GroundForce.Of(exercise, bodyMassKg);
         string least = Newtons(force.LeastN);
         string range =
-            force.MostN is not { } most ? $"above {least}"
-            : force.LeastN <= 0 ? $"up to {Newtons(most)}"
-            : $"{least} to {Newtons(most)}";
-        return $"{range} N on each leg at {MeasureWords.Mass(bodyMassKg)}"
-            + (force.BodyWeights is null ? " (bounds of the tier)" : " (± a quarter: technique moves it by so much)");
+            force.MostN is not { } most ? T["demand.above", least]
+            : force.LeastN <= 0 ? T["demand.up-to", Newtons(most)]
+            : T["demand.range", least, Newtons(most)];
+        return T[
+            force.BodyWeights is null ? "demand.force.tier" : "demand.force.quarter",
+            range,
+            MeasureWords.Mass(bodyMassKg)
+        ];
     }
 
-    private static string What(Tissue tissue) =>
-        tissue switch
-        {
-            Tissue.Achilles => "Achilles force",
-            Tissue.Patellar => "patellar loading index",
-            Tissue.Bone => "ground force on one leg",
-            _ => Words.Of(tissue),
-        };
+    private static string What(Tissue tissue) => TextBook.Find($"demand.{tissue}") ?? Spoken.Of(tissue);
 
     /// <summary>To two digits: more would look surer than it is.</summary>
     private static string Newtons(double n)

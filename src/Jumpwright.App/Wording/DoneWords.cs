@@ -1,18 +1,44 @@
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
 /// <summary>Work done in the shorthand of a training book.</summary>
 internal static class DoneWords
 {
-    /// <summary>How a row of work done is said, with the exercises' names.</summary>
-    public static Func<CompletedItem, string> Of(Catalogue catalogue) =>
-        item =>
-            $"{catalogue.Find(item.ExerciseId)?.Name ?? item.ExerciseId} "
-            + (item.Set is { } set ? $"set {set}, {item.Reps} reps" : $"{item.Sets} × {item.Reps}")
-            + $", {item.Contacts} contacts"
-            + (item.LandingFaults is > 0 ? $", {item.LandingFaults} landing faults" : "")
-            + (item.PainDuring is { } during ? $", pain during {ItemWords.Number(during)} of 10" : "")
-            + (item.PainNextMorning is { } morning ? $", the morning after {ItemWords.Number(morning)} of 10" : "");
+    /// <summary>How a day's rows of work done are said, with the exercises' names.</summary>
+    public static IEnumerable<Piece> Of(Catalogue catalogue, IEnumerable<CompletedItem> rows)
+    {
+        string between = "";
+        foreach (CompletedItem item in rows)
+        {
+            yield return new(between);
+            yield return new(catalogue.Find(item.ExerciseId)?.Name ?? item.ExerciseId, IsEnglish: true);
+            yield return new($" {string.Join(", ", Row(item))}");
+            between = "; ";
+        }
+
+        yield return new(".");
+    }
+
+    private static IEnumerable<string> Row(CompletedItem item)
+    {
+        yield return item.Set is { } set ? T["done.set-reps", set, item.Reps] : $"{item.Sets} × {item.Reps}";
+        yield return Counted("done.contacts", item.Contacts);
+        if (item.LandingFaults is > 0 and var faults)
+        {
+            yield return Counted("done.faults", faults);
+        }
+
+        if (item.PainDuring is { } during)
+        {
+            yield return T["done.pain-during", ItemWords.Number(during)];
+        }
+
+        if (item.PainNextMorning is { } morning)
+        {
+            yield return T["done.pain-morning", ItemWords.Number(morning)];
+        }
+    }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Jumpwright.Dosing;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
@@ -12,15 +13,15 @@ internal static class ItemWords
     public static string Dose(PlannedItem item)
     {
         Dose dose = item.Dose;
-        var said = new List<string> { $"{item.Sets} × {dose.Reps}{Limb(dose.Limb)}" };
+        var said = new List<string> { Sets(item.Sets, dose) };
         if (dose.DropHeightM is { } drop)
         {
-            said.Add($"from {Height(drop)}");
+            said.Add(T["item.from", Height(drop)]);
         }
 
         if (dose.BoxHeightM is { } box)
         {
-            said.Add($"box {Height(box)}");
+            said.Add(T["item.box", Height(box)]);
         }
 
         if (dose.ExternalLoadKg is { } load)
@@ -30,12 +31,12 @@ internal static class ItemWords
 
         if (dose.BandTensionStandingN is { } band)
         {
-            said.Add($"band {Number(Math.Round(band))} N standing");
+            said.Add(T["item.band", Number(Math.Round(band))]);
         }
 
         if (dose.RunUpSteps is { } steps)
         {
-            said.Add($"{steps} steps of run-up");
+            said.Add(T["item.run-up", steps]);
         }
 
         return string.Join(", ", said);
@@ -43,7 +44,16 @@ internal static class ItemWords
 
     /// <summary>Where a turn is done, for example <c>plyo box 1 and run up lane 1</c>.</summary>
     public static string Station(string station) =>
-        station.Replace("+", " and ", StringComparison.Ordinal).Replace('-', ' ');
+        string.Join($" {T["station.and"]} ", station.Split('+').Select(Place));
+
+    /// <summary>Kit by its id, or one piece of it, for example <c>plyo box 1</c>; what has no word of its own stands as it is written.</summary>
+    public static string Place(string id)
+    {
+        int at = id.LastIndexOf('-');
+        bool numbered = at > 0 && int.TryParse(id[(at + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out _);
+        string kit = numbered ? id[..at] : id;
+        return (Find($"station.{kit}") ?? kit.Replace('-', ' ')) + (numbered ? $" {id[(at + 1)..]}" : "");
+    }
 
     /// <summary>A number with as many decimals as it has, at most two.</summary>
     public static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
@@ -60,13 +70,8 @@ internal static class ItemWords
             ? $"{Number(Customary.LoadToTakeLb(kilograms))} lb"
             : $"{Number(kilograms)} kg";
 
-    private static string Limb(string limb) =>
-        limb switch
-        {
-            "each" => " each leg",
-            "left" => " left",
-            "right" => " right",
-            "alternating" => " alternating",
-            _ => "",
-        };
+    private static string Sets(int sets, Dose dose) =>
+        dose.Limb is "each" or "left" or "right" or "alternating"
+            ? T[$"item.limb.{dose.Limb}", sets, dose.Reps]
+            : $"{sets} × {dose.Reps}";
 }

@@ -1,5 +1,6 @@
 using Jumpwright.Quantities;
 using Jumpwright.Trials;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
@@ -85,7 +86,7 @@ internal static class MeasureWords
         string format = "F" + digits;
         string number = (Math.Round(value, digits) + 0.0).ToString(format).Replace('-', '−');
         string said = doubt > 0 ? $"{number} ± {doubt.ToString(format)}" : number;
-        return unit.Length == 0 ? said : said + " " + unit;
+        return unit.Length == 0 ? said : said + " " + UnitWords.Word(unit);
     }
 
     /// <summary>Its doubt in words.</summary>
@@ -93,16 +94,16 @@ internal static class MeasureWords
     {
         if (measure.StandardUncertainty <= 0)
         {
-            return "none is stated: a count, or typed as it is.";
+            return T["doubt.none"];
         }
 
         (double scale, string unit) = Scale(measure);
         double doubt = measure.StandardUncertainty * scale;
-        string said = $"{doubt.ToString("G2")} {unit}".TrimEnd();
+        string said = $"{doubt.ToString("G2")} {UnitWords.Word(unit)}".TrimEnd();
         // A difference near nothing is no measure of its own doubt.
         return measure.StandardUncertainty >= Math.Abs(measure.Value)
-            ? $"one standard uncertainty is {said}."
-            : $"one standard uncertainty is {said}, {100 * Math.Abs(measure.StandardUncertainty / measure.Value):0.0} % of it.";
+            ? T["doubt.one", said]
+            : T["doubt.part", said, $"{100 * Math.Abs(measure.StandardUncertainty / measure.Value):0.0}"];
     }
 
     /// <summary>How the value was got, in words.</summary>

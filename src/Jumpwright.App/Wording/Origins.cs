@@ -10,6 +10,7 @@ using Jumpwright.Recordings;
 using Jumpwright.Safety;
 using Jumpwright.Trials;
 using NodaTime;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
@@ -26,21 +27,23 @@ internal static class Origins
         new(
             MeasureWords.Value(measure),
             [
-                (
-                    "Recording",
-                    $"{trial.File}, trial {trial.Trial.Number}, {Dates.Short(trial.Date)}, SHA-256 {trial.Sha256[..12]}…"
+                new(
+                    T["origin.recording"],
+                    T[
+                        "origin.recording.is",
+                        trial.File,
+                        trial.Trial.Number,
+                        Dates.Short(trial.Date),
+                        trial.Sha256[..12]
+                    ]
                 ),
-                ("Measured with", Words.Of(trial.Device)),
-                ("Method", MeasureWords.Method(measure)),
-                ("By", hand is null ? Version : $"{Version}, with events that {hand.Who} set by hand: {hand.Set.Why}"),
-                (
-                    "Doubt",
+                new(T["origin.measured-with"], Spoken.Of(trial.Device)),
+                How(measure),
+                hand is null ? ByVersion : new(T["origin.by"], T["origin.by.hand", Version, hand.Who, hand.Set.Why]),
+                new(
+                    T["origin.doubt"],
                     MeasureWords.Doubt(measure)
-                        + (
-                            trial.Trial.Doubtful.Contains(measure.Name)
-                                ? " The recording makes it doubtful: nothing is to be decided from it."
-                                : ""
-                        )
+                        + (trial.Trial.Doubtful.Contains(measure.Name) ? " " + T["origin.doubtful"] : "")
                 ),
             ],
             [Trace(trial)]
@@ -58,10 +61,13 @@ internal static class Origins
             return new(
                 MeasureWords.Value(evidence.Measure),
                 [
-                    ("Typed by hand", $"{evidence.File}, {Dates.Short(evidence.Date)}{Assessors(typed)}"),
-                    ("Method", MeasureWords.Method(evidence.Measure)),
-                    ("By", Version),
-                    ("Doubt", MeasureWords.Doubt(evidence.Measure)),
+                    new(
+                        T["origin.typed"],
+                        [new($"{evidence.File}, {Dates.Short(evidence.Date)}"), .. Assessors(typed)]
+                    ),
+                    How(evidence.Measure),
+                    ByVersion,
+                    new(T["origin.doubt"], MeasureWords.Doubt(evidence.Measure)),
                 ],
                 []
             );
@@ -79,18 +85,14 @@ internal static class Origins
         return new(
             MeasureWords.Value(evidence.Measure),
             [
-                (
-                    "Recordings",
-                    $"the mean of what counts of {Dates.Short(evidence.Date)}, the last {evidence.File}, trial {evidence.TrialNumber}"
+                new(
+                    T["origin.recordings"],
+                    T["origin.recordings.is", Dates.Short(evidence.Date), evidence.File, evidence.TrialNumber]
                 ),
-                ("Measured with", Words.Of(evidence.Device.Value)),
-                ("Method", MeasureWords.Method(evidence.Measure)),
-                ("By", Version),
-                (
-                    "Doubt",
-                    MeasureWords.Doubt(evidence.Measure)
-                        + " It holds the device's error and theirs from trial to trial."
-                ),
+                new(T["origin.measured-with"], Spoken.Of(evidence.Device.Value)),
+                How(evidence.Measure),
+                ByVersion,
+                new(T["origin.doubt"], $"{MeasureWords.Doubt(evidence.Measure)} {T["origin.doubt.trials"]}"),
             ],
             [.. pooled.Select(Trace)]
         );
@@ -126,17 +128,20 @@ internal static class Origins
         return new(
             MeasureWords.Value(level),
             [
-                (
-                    "Level",
-                    $"{MeasureWords.Value(level)}, of {trend.Series.Days.Length} sessions, {Dates.Short(trend.Series.Days[0])} to {Dates.Short(last)}, each the mean of its trials, never a best"
+                new(
+                    T["origin.level"],
+                    T[
+                        "origin.level.is",
+                        MeasureWords.Value(level),
+                        trend.Series.Days.Length,
+                        Dates.Short(trend.Series.Days[0]),
+                        Dates.Short(last)
+                    ]
                 ),
-                ("Measured with", Words.Of(key.Device)),
-                ("Method", MeasureWords.Method(level)),
-                ("By", Version),
-                (
-                    "Doubt",
-                    MeasureWords.Doubt(level) + " It holds the noise from session to session, learnt from the squad."
-                ),
+                new(T["origin.measured-with"], Spoken.Of(key.Device)),
+                How(level),
+                ByVersion,
+                new(T["origin.doubt"], $"{MeasureWords.Doubt(level)} {T["origin.doubt.sessions"]}"),
             ],
             [
                 .. history
@@ -175,13 +180,13 @@ internal static class Origins
         new(
             UnitWords.Spoken(screen.Value, screen.Unit),
             [
-                ("Typed by hand", $"screens.csv, {Dates.Short(screen.Date)}{Assessors([screen])}"),
-                ("Method", "as the test is described in docs/squad-folder.md"),
-                (
-                    "Doubt",
+                new(T["origin.typed"], [new($"screens.csv, {Dates.Short(screen.Date)}"), .. Assessors([screen])]),
+                new(T["origin.method"], T["origin.method.described"]),
+                new(
+                    T["origin.doubt"],
                     FieldTest.Find(screen.Test) is { StandardUncertainty: var u } && double.IsFinite(u)
-                        ? $"one standard uncertainty of a single value is taken as {UnitWords.Value(u, screen.Unit)}."
-                        : "as the unit says; none is written down."
+                        ? T["origin.doubt.single", UnitWords.Spoken(u, screen.Unit)]
+                        : T["origin.doubt.unit"]
                 ),
             ],
             []
@@ -192,11 +197,11 @@ internal static class Origins
         new(
             MeasureWords.Value(value),
             [
-                ("Worked out from", "what is typed above"),
-                ("Method", $"{MeasureWords.Method(value)}: {basis.Formula}"),
-                ("By", Version),
-                ("Doubt", MeasureWords.Doubt(value)),
-                .. basis.Sources.Select(s => ("Source", s.Text)),
+                new(T["origin.worked-out"], T["origin.typed-above"]),
+                new(T["origin.method"], $"{MeasureWords.Method(value)}: {basis.Formula}", isEnglish: true),
+                ByVersion,
+                new(T["origin.doubt"], MeasureWords.Doubt(value)),
+                .. basis.Sources.Select(s => new OriginLine(T["origin.source"], s.Text, isEnglish: true)),
             ],
             []
         );
@@ -205,16 +210,16 @@ internal static class Origins
     public static Origin Of(string limitId, double value, string unit)
     {
         LimitValue? limit = LimitBook.Standard.All.FirstOrDefault(l => l.Id == limitId);
-        string said = UnitWords.Value(value, unit);
+        string said = UnitWords.Spoken(value, unit);
         return limit is null
-            ? new(said, [("Limit", "worked out for this plan from what was done before and what is planned")], [])
+            ? new(said, [new(T["origin.limit"], T["origin.limit.plan"])], [])
             : new(
                 said,
                 [
-                    ("Limit", limit.Says),
-                    ("As shipped", UnitWords.Value(limit.Value, limit.Unit)),
-                    ("Firmness", limit.Kind.ToString().ToLowerInvariant()),
-                    ("Source", limit.Source.Text),
+                    new(T["origin.limit"], limit.Says, isEnglish: true),
+                    new(T["origin.shipped"], UnitWords.Spoken(limit.Value, limit.Unit)),
+                    new(T["origin.firmness"], T[$"origin.firmness.{limit.Kind}"]),
+                    new(T["origin.source"], limit.Source.Text, isEnglish: true),
                 ],
                 []
             );
@@ -224,17 +229,30 @@ internal static class Origins
     public static string Said(Source source) =>
         source.Kind switch
         {
-            SourceKind.CommonPractice => "common practice",
-            SourceKind.House => "rule of the house",
+            SourceKind.CommonPractice or SourceKind.House => T[$"source.{source.Kind}"],
             _ => source.Text,
         };
 
-    private static (string, string) Trace(MeasuredTrial trial) =>
-        (Paths.Trial(trial.Sha256, trial.Trial.Number), $"trace of {trial.File}, trial {trial.Trial.Number}");
+    /// <summary>In which language that is: papers are named as they are, in English.</summary>
+    public static string LanguageOf(Source source) =>
+        source.Kind is SourceKind.CommonPractice or SourceKind.House ? Speech.Now.Language : "en";
 
-    private static string Assessors(ScreenResult[] typed) =>
-        string.Join(" and ", typed.Select(t => t.Assessor).OfType<string>().Distinct(StringComparer.Ordinal))
-            is { Length: > 0 } names
-            ? $", by {names}"
-            : "";
+    private static OriginLine ByVersion => new(T["origin.by"], Version);
+
+    private static OriginLine How(Measure measure) =>
+        new(T["origin.method"], MeasureWords.Method(measure), isEnglish: true);
+
+    private static (string, string) Trace(MeasuredTrial trial) =>
+        (Paths.Trial(trial.Sha256, trial.Trial.Number), T["origin.trace", trial.File, trial.Trial.Number]);
+
+    private static IEnumerable<Piece> Assessors(ScreenResult[] typed)
+    {
+        string before = $", {T["origin.assessed"]} ";
+        foreach (string name in typed.Select(t => t.Assessor).OfType<string>().Distinct(StringComparer.Ordinal))
+        {
+            yield return new(before);
+            yield return new(name, IsEnglish: true);
+            before = $" {T["origin.and"]} ";
+        }
+    }
 }

@@ -1,4 +1,5 @@
 using Jumpwright.Plans;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
@@ -9,17 +10,21 @@ internal static class PlanWords
     public static string Proof(Plan plan) =>
         plan.Status switch
         {
-            PlanStatus.Optimal =>
-                $"Every hard limit is kept, and no plan is worth more: {Points(plan.Objective)} points, bound {Points(plan.BestBound)}.",
+            PlanStatus.Optimal => T["plan.best", Points(plan.Objective), Points(plan.BestBound)],
             // What rounding leaves open is no gap; in parts of what little is left to choose it would look like one.
-            PlanStatus.Feasible when plan.BestBound - plan.Objective <= 1 =>
-                $"Every hard limit is kept. The plan is worth {Points(plan.Objective)} points; proven: no plan is worth more "
-                    + $"than {Points(plan.BestBound)}, one point more at the most.",
-            PlanStatus.Feasible =>
-                $"Every hard limit is kept. The plan is worth {Points(plan.Objective)} points; proven: no plan is worth more "
-                    + $"than {Points(plan.BestBound)} (gap {100 * (plan.Gap ?? 0):0.##} %).",
-            PlanStatus.Infeasible => "It is proven that no plan keeps all of this at once.",
-            _ => "No plan was found in the time given; that does not prove that there is none. Give it longer.",
+            PlanStatus.Feasible when plan.BestBound - plan.Objective <= 1 => T[
+                "plan.near",
+                Points(plan.Objective),
+                Points(plan.BestBound)
+            ],
+            PlanStatus.Feasible => T[
+                "plan.gap",
+                Points(plan.Objective),
+                Points(plan.BestBound),
+                ItemWords.Number(100 * (plan.Gap ?? 0))
+            ],
+            PlanStatus.Infeasible => T["plan.impossible"],
+            _ => T["plan.none"],
         };
 
     private static string Points(double? points) => points is { } p ? ItemWords.Number(Math.Round(p, 1)) : "–";

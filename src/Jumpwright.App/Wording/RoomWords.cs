@@ -1,5 +1,7 @@
+using System.Globalization;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
@@ -28,7 +30,7 @@ internal static class RoomWords
         double? all = Room(l => l is { Unit: "contacts", Period: "week" });
         if (all is null)
         {
-            return "No limit of the week speaks of them.";
+            return T["room.none"];
         }
 
         string tissues = string.Join(
@@ -42,11 +44,11 @@ internal static class RoomWords
                 )
                 .Where(t => t.Room is not null)
                 .Select(t =>
-                    $"{Words.Of(t.Tissue)} {Math.Max(0, Math.Min(all.Value, Math.Floor(t.Room!.Value / Hardest))):0}"
+                    $"{Spoken.Of(t.Tissue)} {Math.Max(0, Math.Min(all.Value, Math.Floor(t.Room!.Value / Hardest))):0}"
                 )
         );
-        return $"{Math.Max(0, all.Value):0} contacts left in the week"
-            + (tissues.Length == 0 ? "." : $"; of the hardest (tier {Hardest}): {tissues}.");
+        string left = Math.Max(0, all.Value).ToString("0", CultureInfo.InvariantCulture);
+        return tissues.Length == 0 ? T["room.of", left] : T["room.tissues", left, Hardest, tissues];
     }
 
     /// <summary>How far a limit is used; null where there was nothing to count.</summary>

@@ -1,6 +1,9 @@
+using Jumpwright.App.Desk.Journals;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Plans;
 using Jumpwright.Progression;
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using static Jumpwright.App.Wording.TextBook;
 
@@ -14,11 +17,31 @@ internal static class Spoken
 {
     public static string Of(Stage stage) => T[$"stage.{stage}"];
 
+    public static string Of(Tissue tissue) => T[$"tissue.{tissue}"];
+
+    public static string Of(PlanStatus status) => T[$"plan.status.{status}"];
+
     public static string Of(Quality quality) => T[$"quality.{quality}"];
 
     public static string Of(RungState state) => T[$"rung.{state}"];
 
     public static string Of(CriterionVerdict verdict) => T[$"criterion.{verdict}"];
+
+    public static string Of(FindingVerdict verdict) => T[$"finding.{verdict}"];
+
+    public static string Of(Side side) => T[$"side.{side}"];
+
+    public static string Of(JumpTask task) => T[$"task.{task}"];
+
+    /// <summary>How it is written within a sentence: German nouns keep their capital.</summary>
+    public static string Within(string said) => Speech.Now.Language == "de" ? said : said.ToLowerInvariant();
+
+    /// <summary>A measure or a test by hand.</summary>
+    public static string Measure(string contractName) =>
+        Find($"measure.{contractName}") ?? MeasureWords.Name(contractName);
+
+    /// <summary>An event of a trial.</summary>
+    public static string Event(string contractName) => Find($"event.{contractName}") ?? EventNames.Said(contractName);
 
     public static string Of(Device device) => Find($"device.{device}") ?? Words.Of(device);
 }

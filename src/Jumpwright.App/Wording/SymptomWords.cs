@@ -1,77 +1,96 @@
 using Jumpwright.Athletes;
 using NodaTime;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
 /// <summary>Symptoms and restrictions in plain words: site, side, when, how bad, who said so.</summary>
 internal static class SymptomWords
 {
-    public static string Of(SymptomReport report)
+    public static IEnumerable<Piece> Of(SymptomReport report)
     {
-        var said = new List<string> { $"{report.Site}, {Words.Of(report.Side)}" };
-        said.Add(
-            report.Kind.Replace('-', ' ')
-                + (report.When is { Length: > 0 } when ? " " + When(when) : "")
-                + (report.Score is { } score ? $", {ItemWords.Number(score)} of 10" : "")
-        );
+        yield return new(report.Site, IsEnglish: true);
+        yield return new($", {Spoken.Of(report.Side)}; ");
+        yield return Find($"symptom.kind.{report.Kind}") is { } kind
+            ? new(kind)
+            : new(report.Kind.Replace('-', ' '), IsEnglish: true);
+        if (report.When is { Length: > 0 } when)
+        {
+            yield return new(" ");
+            yield return Find($"symptom.when.{when}") is { } said ? new(said) : new(when, IsEnglish: true);
+        }
+
+        if (report.Score is { } score)
+        {
+            yield return new($", {T["symptom.of-10", ItemWords.Number(score)]}");
+        }
+
         if (report.Tissue is { Length: > 0 } tissue)
         {
-            said.Add(
-                report.NamedBy is { Length: > 0 } by
-                    ? $"{tissue}, named by {by}"
-                    : $"{tissue}, named by nobody licensed"
-            );
+            yield return new("; ");
+            yield return new(tissue, IsEnglish: true);
+            if (report.NamedBy is { Length: > 0 } by)
+            {
+                yield return new($", {T["symptom.named-by"]} ");
+                yield return new(by, IsEnglish: true);
+            }
+            else
+            {
+                yield return new($", {T["symptom.named-by-nobody"]}");
+            }
         }
 
         if (report.Note is { Length: > 0 } note)
         {
-            said.Add(note);
+            yield return new("; ");
+            yield return new(note, IsEnglish: true);
         }
 
-        return string.Join("; ", said) + ".";
+        yield return new(".");
     }
 
-    public static string Of(Restriction restriction, LocalDate day)
+    public static IEnumerable<Piece> Of(Restriction restriction, LocalDate day)
     {
-        var said = new List<string>();
-        string by = restriction.SetBy is { Length: > 0 } who ? who : "nobody named";
-        said.Add($"set by {by}" + (restriction.Role is { Length: > 0 } role ? $", {role}" : ""));
-        said.Add(
-            restriction.Until is not { } until ? "no end written"
-            : until < day ? $"expired {Dates.Short(until)}: ask"
-            : $"until {Dates.Short(until)}"
+        yield return new($"{T["restriction.set-by"]} ");
+        yield return restriction.SetBy is { Length: > 0 } who
+            ? new(who, IsEnglish: true)
+            : new(T["restriction.nobody"]);
+        if (restriction.Role is { Length: > 0 } role)
+        {
+            yield return new(", ");
+            yield return new(role, IsEnglish: true);
+        }
+
+        yield return new(
+            "; "
+                + (
+                    restriction.Until is not { } until ? T["restriction.endless"]
+                    : until < day ? T["restriction.expired", Dates.Short(until)]
+                    : T["restriction.until", Dates.Short(until)]
+                )
         );
-        if (restriction.Allowed.Length > 0)
+        foreach (
+            (string key, string? theirs) in new[]
+            {
+                ("restriction.allowed", string.Join(", ", restriction.Allowed)),
+                ("restriction.forbidden", string.Join(", ", restriction.Forbidden)),
+                ("restriction.limit", restriction.Limit),
+            }
+        )
         {
-            said.Add("allowed: " + string.Join(", ", restriction.Allowed));
-        }
-
-        if (restriction.Forbidden.Length > 0)
-        {
-            said.Add("forbidden: " + string.Join(", ", restriction.Forbidden));
-        }
-
-        if (restriction.Limit is { Length: > 0 } limit)
-        {
-            said.Add("limit: " + limit);
+            if (theirs is { Length: > 0 })
+            {
+                yield return new($"; {T[key]} ");
+                yield return new(theirs, IsEnglish: true);
+            }
         }
 
         if (restriction.Note is { Length: > 0 } note)
         {
-            said.Add(note);
+            yield return new("; ");
+            yield return new(note, IsEnglish: true);
         }
 
-        return string.Join("; ", said) + ".";
+        yield return new(".");
     }
-
-    private static string When(string when) =>
-        when switch
-        {
-            "next-morning" => "the next morning",
-            "rest" => "at rest",
-            "night" => "at night",
-            "during" => "during exercise",
-            "after" => "after exercise",
-            _ => when,
-        };
 }

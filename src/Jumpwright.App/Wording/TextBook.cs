@@ -34,6 +34,9 @@ internal sealed class TextBook
     public string this[string key, params object?[] filled] =>
         string.Format(CultureInfo.InvariantCulture, this[key], filled);
 
+    /// <summary>A count in words: the key's <c>.one</c> or <c>.many</c>.</summary>
+    public static string Counted(string key, int count) => T[$"{key}.{(count == 1 ? "one" : "many")}", count];
+
     /// <summary>The text in that language, or null.</summary>
     public static string? Of(string language, string key) =>
         Books.GetValueOrDefault(language)?.GetString(key, CultureInfo.InvariantCulture);

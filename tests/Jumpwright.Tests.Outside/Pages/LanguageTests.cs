@@ -42,11 +42,67 @@ public partial class LanguageTests
             .. Sources("*.razor")
                 .Where(s =>
                     s.Text.Contains("Translated=\"true\"", StringComparison.Ordinal)
-                    || s.Name is "PageFrame.razor" or "LockPage.razor" or "PairPage.razor"
+                    || s.Name
+                        is "PageFrame.razor"
+                            or "LockPage.razor"
+                            or "PairPage.razor"
+                            or "SharedCardPage.razor"
+                            or "ProposalPart.razor"
+                            or "ItemList.razor"
+                            or "WeekLoads.razor"
                 ),
         ];
         Assert.True(pages.Length >= 6);
         Assert.Empty(pages.SelectMany(p => Literals(p.Text).Select(l => $"{p.Name}: {l}")));
+    }
+
+    [Fact]
+    public void TheFloorsOwnFiles_NameEveryKeyOfTheirs_AndNoOther()
+    {
+        string script = Sources("floor.js").Single().Text;
+        string page = string.Concat(
+            Sources("floor.html")
+                .Concat(Sources("floor.webmanifest"))
+                .Concat(Sources("FloorRoutes.cs"))
+                .Select(s => s.Text)
+        );
+        Assert.Equal(
+            TextBook
+                .Keys("en")
+                .Where(k => k.StartsWith("floor.", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
+            SpokenByScript()
+                .Matches(script)
+                .SelectMany(m => m.Groups.Values.Skip(1))
+                .Where(g => g.Success)
+                .Select(g => "floor." + g.Value)
+                // These four are named by the reason of the rule.
+                .Where(k => k != "floor.cut.")
+                .Concat(Enum.GetNames<Jumpwright.Planning.FloorCutReason>().Select(r => "floor.cut." + r))
+                .Concat(FloorKey().Matches(page).Select(m => m.Value))
+                .Distinct()
+                .Order(StringComparer.Ordinal)
+        );
+        // What a capital and a small letter begin is a word for people.
+        Assert.DoesNotMatch("[\"`][A-Z][a-z]+ [a-z]", script);
+    }
+
+    [Fact]
+    public async Task TheFloorsOwnFiles_SpeakOneLanguageAtATime_AndAnotherOneIsAnotherVersion()
+    {
+        await using SquadSite site = await SquadSite.Open();
+        string english = (await site.Get("/floor/sw.js", "en")).Text;
+        Assert.Contains("Who is where", (await site.Get("/floor/", "en")).Text);
+        string german = (await site.Get("/floor/", "de")).Text;
+        Assert.Contains("<html lang=\"de\">", german);
+        Assert.Contains("Heutige Einheit", german);
+        Assert.DoesNotMatch(@"\{[a-z.]+\}", german);
+        Assert.Contains("Alles Eingetragene ist abgegeben.", (await site.Get("/floor/words.js", "de")).Text);
+        Assert.NotEqual(english, (await site.Get("/floor/sw.js", "de")).Text);
+        Assert.DoesNotContain("{version}", english);
+
+        await site.Post("/settings/speech", ("units", "Metric"), ("language", "en"));
+        Assert.Equal(english, (await site.Get("/floor/sw.js", "de")).Text);
     }
 
     [Fact]
@@ -130,6 +186,12 @@ public partial class LanguageTests
 
     [GeneratedRegex("\\bT\\[\"([^\"{]+)\"")]
     private static partial Regex Named();
+
+    [GeneratedRegex("\\b(?:t|say)\\((?:[^\"()]*\\? )?\"([^\"]+)\"(?: : \"([^\"]+)\")?")]
+    private static partial Regex SpokenByScript();
+
+    [GeneratedRegex(@"\bfloor\.(?!html|js|webmanifest)[a-z\-]+(?:\.[a-z\-]+)*")]
+    private static partial Regex FloorKey();
 
     [GeneratedRegex(@"\{\d\}")]
     private static partial Regex Gap();

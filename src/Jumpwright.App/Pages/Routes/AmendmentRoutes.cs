@@ -10,6 +10,7 @@ using Jumpwright.Quantities;
 using Jumpwright.Storage.Stores;
 using NodaTime;
 using NodaTime.Text;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -110,7 +111,7 @@ internal static class AmendmentRoutes
         if (what is "misses" or "comes")
         {
             return (
-                what == "misses" ? $"What if {name} misses {day}?" : $"What if {name} comes on {day} after all?",
+                T[what == "misses" ? "ask.misses" : "ask.comes", name, day],
                 [Entry(EntryKinds.TakenOut, id, session.Slot.Id, new TakenOutEntry(null, what == "misses"))]
             );
         }
@@ -125,10 +126,10 @@ internal static class AmendmentRoutes
         switch (what)
         {
             case "out":
-                return ($"What if {name} does no {exercise.Name} on {day}?", [gone]);
+                return (T["ask.out", name, exercise.Name, day], [gone]);
             case "again":
                 return (
-                    $"What if {exercise.Name} may be planned for {name} on {day} again?",
+                    T["ask.again", exercise.Name, name, day],
                     [Entry(EntryKinds.TakenOut, id, session.Slot.Id, new TakenOutEntry(exercise.Id, false))]
                 );
             case "there":
@@ -138,12 +139,14 @@ internal static class AmendmentRoutes
                         ? typed
                         : 1;
                 return (
-                    $"What if {name} did {wanted} {(wanted == 1 ? "set" : "sets")} of {exercise.Name} on {day}?",
+                    wanted == 1
+                        ? T["ask.there.one", name, exercise.Name, day]
+                        : T["ask.there.many", name, exercise.Name, day, wanted],
                     [Entry(EntryKinds.Lock, id, session.Slot.Id, new LockEntry(exercise.Id, wanted, true))]
                 );
             case "move" when SessionOf(book, form["to"].ToString()) is { } to && sets > 0:
                 return (
-                    $"What if {name} did {exercise.Name} on {Dates.InWeek(to.Slot.Date)} and not on {day}?",
+                    T["ask.move", name, exercise.Name, Dates.InWeek(to.Slot.Date), day],
                     [gone, Entry(EntryKinds.Lock, id, to.Slot.Id, new LockEntry(exercise.Id, sets, true))]
                 );
             default:
@@ -171,7 +174,13 @@ internal static class AmendmentRoutes
         }
 
         return (
-            $"What if {Dates.InWeek(session.Slot.Date)}, {Dates.At(session.Slot.Start)}, moves to {Dates.InWeek(date.Value)}, {Dates.At(start.Value)}?",
+            T[
+                "ask.move-session",
+                Dates.InWeek(session.Slot.Date),
+                Dates.At(session.Slot.Start),
+                Dates.InWeek(date.Value),
+                Dates.At(start.Value)
+            ],
             [
                 Entry(
                     EntryKinds.Moved,

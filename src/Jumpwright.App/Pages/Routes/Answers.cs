@@ -19,9 +19,12 @@ internal static class Answers
     public static IResult Page<TPage>(object? parameters = null, int status = StatusCodes.Status200OK)
         where TPage : IComponent => new PageResult<TPage>(parameters, status);
 
-    /// <summary>A sentence why something was not done.</summary>
-    public static IResult Refused(string sentence, int status = StatusCodes.Status409Conflict) =>
-        Results.Json(new { refused = sentence }, statusCode: status);
+    /// <summary>A sentence why something was not done, and its language: the core's are English.</summary>
+    public static IResult Refused(
+        string sentence,
+        int status = StatusCodes.Status409Conflict,
+        string language = "en"
+    ) => Results.Json(new { refused = sentence, lang = language }, statusCode: status);
 
     /// <summary>The body as an object, or null where it is too long or of another shape.</summary>
     public static async Task<T?> Body<T>(HttpRequest request, int most = MostBytes)

@@ -35,7 +35,7 @@ internal static class FeltRoutes
             || when is not ("rest" or "night" or "during" or "after" or "next-morning")
         )
         {
-            return Answers.Refused("Say how bad it is, 0 to 10, and where, unless it is 0.");
+            return Answers.Refused(TextBook.T["felt.say"], StatusCodes.Status409Conflict, Speech.Now.Language);
         }
 
         desk.Write(

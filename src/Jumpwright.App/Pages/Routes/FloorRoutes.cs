@@ -13,6 +13,7 @@ using Jumpwright.Sessions;
 using Jumpwright.Storage.Stores;
 using NodaTime;
 using NodaTime.Text;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -25,42 +26,19 @@ internal static class FloorRoutes
     private const int MostEntries = 500;
     private const int MostBytes = 1024 * 1024;
 
-    private static readonly string[] Shell =
-    [
-        "floor.html",
-        "floor.js",
-        "floor-rule.js",
-        "floor-worker.js",
-        "floor.webmanifest",
-        "site.css",
-        "icon.svg",
-        "lato-regular.ttf",
-        "lato-bold.ttf",
-    ];
-
     public static void Map(WebApplication app, FrontDesk desk)
     {
         app.MapGet(
             "/floor/",
             (HttpContext context) =>
                 context.Request.Path.Value!.EndsWith('/')
-                    ? AssetRoutes.Of(context, "floor.html")
+                    ? FloorShell.Of(context, "floor.html")
                     : Results.Redirect("/floor/")
         );
         app.MapGet("/floor/floor.js", (HttpContext context) => AssetRoutes.Of(context, "floor.js"));
-        app.MapGet("/floor/app.webmanifest", (HttpContext context) => AssetRoutes.Of(context, "floor.webmanifest"));
-        app.MapGet(
-            "/floor/sw.js",
-            (HttpContext context) =>
-            {
-                context.Response.Headers.CacheControl = "no-cache";
-                string text = AssetRoutes.Text("floor-worker.js")!;
-                return Results.Text(
-                    text.Replace("{version}", AssetRoutes.Version(Shell), StringComparison.Ordinal),
-                    "text/javascript; charset=utf-8"
-                );
-            }
-        );
+        app.MapGet("/floor/words.js", (HttpContext context) => FloorShell.Of(context, "words.js"));
+        app.MapGet("/floor/app.webmanifest", (HttpContext context) => FloorShell.Of(context, "floor.webmanifest"));
+        app.MapGet("/floor/sw.js", (HttpContext context) => FloorShell.Of(context, "floor-worker.js"));
         app.MapGet("/floor/sessions", () => Results.Json(Sessions(desk.Book)));
         // As tablets keep it, from the shelf while the desk holds the same: which tests fit beside it takes long to work out.
         app.MapGet("/floor/sessions/{id}", (string id) => Session(desk.Book, id))
@@ -126,6 +104,7 @@ internal static class FloorRoutes
                 .Rotation.Select(r => new
                 {
                     station = r.Station,
+                    place = ItemWords.Station(r.Station),
                     exercise = r.ExerciseId,
                     name = book.Catalogue.Find(r.ExerciseId)?.Name ?? r.ExerciseId,
                     start = r.StartMin,
@@ -139,7 +118,7 @@ internal static class FloorRoutes
                 {
                     id = card.AthleteId,
                     name = card.AthleteName,
-                    nothing = card.NothingPlanned is null ? null : "Nothing planned; see the card, and whom to ask.",
+                    nothing = card.NothingPlanned is null ? null : T["floor.nothing"],
                     items = Items(session, card, needs[card.AthleteId]),
                     tests = Tests(book, week, session, card.AthleteId),
                 })

@@ -1,8 +1,10 @@
 using Jumpwright.App.Desk;
 using Jumpwright.App.Intake;
+using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -23,8 +25,9 @@ internal static class IntakeRoutes
                 if (request.ContentLength > MostBytes)
                 {
                     return Answers.Refused(
-                        "It is over 256 MB: cut out the jump and export it again.",
-                        StatusCodes.Status413PayloadTooLarge
+                        T["import.too-big"],
+                        StatusCodes.Status413PayloadTooLarge,
+                        Speech.Now.Language
                     );
                 }
 
@@ -57,7 +60,7 @@ internal static class IntakeRoutes
                     .Undo(form["intake"].ToString(), "import page", cancel)
                     .TryGet(out _, out Refusal? refusal)
                     ? new SeeOther("/import")
-                    : Page(desk, null, refusal.Sentence);
+                    : Page(desk, null, [new(refusal.Sentence, IsEnglish: true)]);
             }
         );
         app.MapPost(
@@ -74,8 +77,8 @@ internal static class IntakeRoutes
                     incoming
                         .LabelAll(form["intake"].ToString(), cells, cancel)
                         .TryGet(out int written, out Refusal? refusal)
-                        ? $"{written} {(written == 1 ? "recording is" : "recordings are")} labelled and measured with that."
-                        : refusal.Sentence
+                        ? [new(Counted("import.labelled", written))]
+                        : [new(refusal.Sentence, IsEnglish: true)]
                 );
             }
         );
@@ -96,15 +99,24 @@ internal static class IntakeRoutes
                         desk,
                         null,
                         now.Refusal is { } refusal
-                            ? $"{now.File}: refused. {refusal.Sentence}"
-                            : $"{now.File}: measured, {now.TrialCount} {(now.TrialCount == 1 ? "trial" : "trials")}."
+                            ? [new(T["import.mended.refused", now.File] + " "), new(refusal.Sentence, IsEnglish: true)]
+                            :
+                            [
+                                new(
+                                    T[
+                                        now.TrialCount == 1 ? "import.mended.one" : "import.mended.many",
+                                        now.File,
+                                        now.TrialCount
+                                    ]
+                                ),
+                            ]
                     )
-                    : Page(desk, null, why.Sentence);
+                    : Page(desk, null, [new(why.Sentence, IsEnglish: true)]);
             }
         );
     }
 
-    private static IResult Page(FrontDesk desk, string? done, string? says) =>
+    private static IResult Page(FrontDesk desk, string? done, Piece[]? says) =>
         Answers.Page<ImportPage>(
             new
             {

@@ -1,10 +1,12 @@
 using System.Globalization;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders;
 using NodaTime;
 using NodaTime.Text;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -40,7 +42,8 @@ internal static class SetUpRoutes
                 );
                 return Change(
                     desk,
-                    folder => SquadWriter.AddAthlete(folder, cells).Then<string>(id => $"{cells["name"]} is {id}."),
+                    folder =>
+                        SquadWriter.AddAthlete(folder, cells).Then<string>(id => T["set-up.added", cells["name"], id]),
                     cancel
                 );
             }
@@ -58,7 +61,7 @@ internal static class SetUpRoutes
                     || !int.TryParse(form["minutes"], NumberStyles.None, CultureInfo.InvariantCulture, out int minutes)
                 )
                 {
-                    return Page(desk, "Nothing was written: give a day, a start and minutes.");
+                    return Page(desk, new Piece(T["set-up.window.wrong"]));
                 }
 
                 return Change(
@@ -66,7 +69,7 @@ internal static class SetUpRoutes
                     folder =>
                         SquadWriter
                             .AddWindow(folder, day, start.Value, minutes)
-                            .Then<string>(_ => $"{day} {form["start"]} is a training time."),
+                            .Then<string>(_ => T["set-up.window.added", T[$"day.{(int)day}"], form["start"]]),
                     cancel
                 );
             }
@@ -99,21 +102,20 @@ internal static class SetUpRoutes
             }
         }
 
-        return "The kit is written down.";
+        return T["set-up.kit.written"];
     }
 
     private static IResult Change(FrontDesk desk, Func<string, Outcome<string>> write, CancellationToken cancel) =>
         Page(
             desk,
             desk.Change(squad =>
-                squad.Folder is not { } folder ? "A store was opened by itself: serve the squad folder to set it up."
+                squad.Folder is not { } folder ? new Piece(T["set-up.no-folder"])
                 : write(folder).TryGet(out string? said, out Refusal? refusal)
-                    ? squad.ImportAgain(null, cancel).TryGet(out _, out Refusal? why) ? said
-                        : why.Sentence
-                : refusal.Sentence
+                    ? squad.ImportAgain(null, cancel).TryGet(out _, out Refusal? why) ? new Piece(said)
+                        : new Piece(why.Sentence, IsEnglish: true)
+                : new Piece(refusal.Sentence, IsEnglish: true)
             )
         );
 
-    private static IResult Page(FrontDesk desk, string? says) =>
-        Answers.Page<SetUpPage>(new { desk.Book, Says = says });
+    private static IResult Page(FrontDesk desk, Piece? says) => Answers.Page<SetUpPage>(new { desk.Book, Says = says });
 }

@@ -9,6 +9,7 @@ using Jumpwright.Sessions;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using NodaTime;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -122,18 +123,13 @@ internal static class ShareRoutes
             || week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == sessionId) is not { } session
         )
         {
-            return Page(app, desk, sharing, refused: "There is no such session in the plan.");
+            return Page(app, desk, sharing, refused: T["share.no-session"]);
         }
 
         Instant ends = EndOf(session.Slot, book.Material.Squad.TimeZone);
         if (ends <= SystemClock.Instance.GetCurrentInstant())
         {
-            return Page(
-                app,
-                desk,
-                sharing,
-                refused: "That session is over, so a link to its cards would show nothing."
-            );
+            return Page(app, desk, sharing, refused: T["share.over"]);
         }
 
         string address = Addresses(app)[0];

@@ -11,6 +11,7 @@ using Jumpwright.Recordings;
 using Jumpwright.Storage.Stores;
 using Jumpwright.Trials;
 using NodaTime;
+using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -69,14 +70,14 @@ internal static class TrialRoutes
             || recording is not ForceRecording force
         )
         {
-            return Answers.Refused("This recording holds no curve to draw.", StatusCodes.Status404NotFound);
+            return Answers.Refused(T["trial.no-curve"], StatusCodes.Status404NotFound, Speech.Now.Language);
         }
 
         return Tracing.Of(force, trial.Trial, AroundS, AroundS).TryGet(out MotionTrace? t, out Refusal? refusal)
             ? Results.Json(
                 new
                 {
-                    label = $"{Dates.Short(trial.Date)}, trial {trial.Trial.Number}",
+                    label = $"{Dates.Short(trial.Date)}, {T["trial.number", trial.Trial.Number]}",
                     start_s = t.TimeS[0],
                     rate_hz = force.RateHz,
                     weight_n = t.WeightN,
@@ -132,10 +133,7 @@ internal static class TrialRoutes
             || kept.Why.Length > 300
         )
         {
-            return Answers.Refused(
-                "Say who sets it and why, each in a line; that is kept with it.",
-                StatusCodes.Status400BadRequest
-            );
+            return Answers.Refused(T["trial.say-who"], StatusCodes.Status400BadRequest, Speech.Now.Language);
         }
 
         var set = new CorrectionEntry(trial.Sha256, trial.Trial.Number, kept.Events, kept.Why.Trim());
@@ -174,7 +172,7 @@ internal static class TrialRoutes
         [
             .. trace.Phases.Select(p => new
             {
-                name = p.Name,
+                name = TextBook.Find($"phase.{p.Name}") ?? p.Name,
                 from = p.FromS,
                 to = p.ToS,
             }),
