@@ -46,6 +46,13 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
                         );
                     }
 
+                    // A card doesn't know where it will hurt: low work on every tissue, no spring on an Achilles that may be sore.
+                    Assert.True(instead.TopTier <= 1, $"squad {squad}: {id} for {exercise.Id} is no low work");
+                    Assert.False(
+                        exercise.Demand.GetValueOrDefault(Tissue.Achilles) > 0
+                            && instead.Stage is Stage.AnkleStiffness or Stage.RunUp,
+                        $"squad {squad}: {id} for {exercise.Id} springs"
+                    );
                     Assert.DoesNotContain(rulings, r => r.Effect.Forbids(instead.FactsAt(instead.DropRangeM?.MinM)));
                     offered++;
                     underPain += sore.Count > 0 ? 1 : 0;
