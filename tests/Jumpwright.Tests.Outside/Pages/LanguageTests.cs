@@ -50,6 +50,10 @@ public partial class LanguageTests
                             or "ProposalPart.razor"
                             or "ItemList.razor"
                             or "WeekLoads.razor"
+                            or "OriginOf.razor"
+                            or "OriginLines.razor"
+                            or "TrialList.razor"
+                            or "GainRow.razor"
                 ),
         ];
         Assert.True(pages.Length >= 6);

@@ -50,6 +50,7 @@ public sealed class NewUserTests(ServedDemo demo)
             await page.FillAsync("#mass", "66");
             await page.FillAsync("#stature", "1.78");
             await page.SelectOptionAsync("#level", "intermediate");
+            await page.SelectOptionAsync("#ever", "no");
             await page.ClickAsync("text=Add the athlete");
             await page.WaitForSelectorAsync("text=is a01.");
             await page.SelectOptionAsync("#day", "Tuesday");

@@ -22,11 +22,25 @@ public sealed class SetUpTests
             ("birth_date", "2001-05-06"),
             ("body_mass_kg", "63.5"),
             ("stature_m", "1.74"),
-            ("level", "intermediate")
+            ("level", "intermediate"),
+            ("operated", "no")
         );
         Assert.Contains("is a01.", said);
-        Assert.Contains("is a02.", await Said(squad, "/set-up/athlete", ("name", "Second")));
-        Assert.Contains("Write the athlete's name", await Said(squad, "/set-up/athlete", ("name", " ")));
+        Assert.Contains("is a02.", await Said(squad, "/set-up/athlete", ("name", "Second"), ("operated", "no")));
+        Assert.Contains(
+            "Write the athlete's name",
+            await Said(squad, "/set-up/athlete", ("name", " "), ("operated", "no"))
+        );
+        // An operation closes, so nobody is added of whom it wasn't asked, or who had one nobody knows where.
+        Assert.Contains("ask them", await Said(squad, "/set-up/athlete", ("name", "Third")));
+        Assert.Contains(
+            "write the place",
+            await Said(squad, "/set-up/athlete", ("name", "Third"), ("operated", "yes"))
+        );
+        Assert.Contains(
+            "one of them is wrong",
+            await Said(squad, "/set-up/athlete", ("name", "Third"), ("operated", "no"), ("operation_site", "knee"))
+        );
         await Said(squad, "/set-up/window", ("day", "Tuesday"), ("start", "18:30"), ("minutes", "50"));
         Assert.Contains(
             "10 to 240",
@@ -36,6 +50,7 @@ public sealed class SetUpTests
         await Said(squad, "/set-up/kit", ("plyo-box", "3"), ("band", "1"));
 
         SquadFolder read = SquadFolder.Read(squad.Folder).Require();
+        Assert.Equal(2, read.Athletes.Length);
         Assert.Equal("Mora \"M\", =1+1", read.Athletes[0].Name);
         Assert.Equal(63.5, read.Athletes[0].BodyMassKg);
         Assert.Equal(26, squad.Desk.Book.Find("a01")!.Athlete.AgeOn(new LocalDate(2027, 6, 1)));

@@ -40,6 +40,38 @@ public class SafetyRulesTests
         Assert.DoesNotContain(rulings, r => r.Effect.Forbids(box.FactsAt(null)));
     }
 
+    /// <summary>Pain of 4: in an arm it leaves the legs free, but only where every word of the place is understood.</summary>
+    [Theory]
+    [InlineData("left upper arm", false)]
+    [InlineData("shoulder", false)]
+    [InlineData("Schulter", false)]
+    [InlineData("arm and coccyx", true)]
+    [InlineData("Arm und Rücken", true)]
+    [InlineData("somewhere", true)]
+    // A place in the second language goes by the same rules.
+    [InlineData("Ferse", true)]
+    [InlineData("Schienbein", true)]
+    public void PainSomewhere_ClosesImpact_UnlessItIsSurelyOfAnArm(string place, bool closes) =>
+        Assert.Equal(
+            closes,
+            SafetyRules
+                .For(Well.Felt(place, "pain", "during", 4, 1), Today)
+                .Any(r => r.Effect is TierAtMost { Tissue: Tissue.Bone, Tier: 0 })
+        );
+
+    [Fact]
+    public void SoreAchilles_SaysWhatEndsIt_AndThatEndsIt()
+    {
+        History sore = Well.Felt("achilles", "pain", "during", 4, 10, "tendon", "Dana Example, physiotherapist");
+        Ruling Low(History history) =>
+            SafetyRules.For(history, Today).FirstOrDefault(r => r.Effect is TierAtMost { Tissue: Tissue.Achilles })!;
+        Assert.Contains("a later report of 0", Low(sore).Because, StringComparison.Ordinal);
+        Assert.Contains("14 days", Low(sore).Because, StringComparison.Ordinal);
+        // A 2 answers nothing; a 0 next morning does.
+        Assert.NotNull(Low(sore.Felt("achilles", "pain", "during", 2, 1)));
+        Assert.Null(Low(sore.Felt("achilles", "pain", "next morning", 0, 1)));
+    }
+
     [Fact]
     public void EveryRule_HasACaseThatClosesAndOneThatDoesNot() =>
         Assert.All(

@@ -40,6 +40,19 @@ internal static class SetUpRoutes
                     c => form[c].ToString().Trim() is { Length: <= Longest } cell ? cell : "",
                     StringComparer.Ordinal
                 );
+                // Nobody knows what was not asked: an operation closes, so neither yes nor no is taken for granted.
+                string operated = form["operated"].ToString();
+                if (operated is not ("yes" or "no"))
+                {
+                    return Page(desk, new Piece(T["set-up.ever.missing"]));
+                }
+
+                bool written = cells["operation_site"].Length > 0;
+                if (operated == "yes" != written)
+                {
+                    return Page(desk, new Piece(T[written ? "set-up.ever.both" : "set-up.ever.where"]));
+                }
+
                 return Change(
                     desk,
                     folder =>

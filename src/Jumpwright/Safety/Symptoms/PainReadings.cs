@@ -32,17 +32,34 @@ internal static class PainReadings
     private static readonly PainReading[] Neck = [new(Bone, Tissue.Bone), new(Arm, Tissue.Bone)];
 
     private static readonly ImmutableDictionary<string, PainReading[]> BySite = Table(
-        ("achilles", AchillesTendon),
-        ("calf calves soleus gastrocnemius", Calf),
-        ("ankle heel foot feet toe toes midfoot metatarsal metatarsals arch plantar navicular sole forefoot", Foot),
-        ("shin shins tibia fibula", Shin),
-        ("knee knees kneecap patella patellar", Knee),
-        ("quad quads quadriceps thigh thighs", Thigh),
-        ("hamstring hamstrings glute glutes buttock adductor adductors", HipMuscle),
-        ("hip hips groin pelvis pubic back spine lumbar sacrum sacroiliac tailbone", Hip),
-        ("shoulder shoulders elbow wrist wrists hand hands finger fingers thumb forearm arm arms", ArmOnly),
-        ("neck", Neck)
+        ("achilles achillessehne", AchillesTendon),
+        ("calf calves soleus gastrocnemius wade waden", Calf),
+        (
+            "ankle heel foot feet toe toes midfoot metatarsal metatarsals arch plantar navicular sole forefoot fuß fuss füße ferse zeh zehe zehen sprunggelenk fußgelenk knöchel mittelfuß vorfuß",
+            Foot
+        ),
+        ("shin shins tibia fibula schienbein wadenbein", Shin),
+        ("knee knees kneecap patella patellar knie kniescheibe patellasehne", Knee),
+        ("quad quads quadriceps thigh thighs oberschenkel", Thigh),
+        ("hamstring hamstrings glute glutes buttock adductor adductors gesäß adduktoren", HipMuscle),
+        (
+            "hip hips groin pelvis pubic back spine lumbar sacrum sacroiliac tailbone hüfte hüften leiste becken rücken wirbelsäule kreuz steißbein",
+            Hip
+        ),
+        (
+            "shoulder shoulders elbow wrist wrists hand hands finger fingers thumb forearm arm arms schulter schultern ellbogen handgelenk unterarm daumen",
+            ArmOnly
+        ),
+        ("neck nacken hals", Neck)
     );
+
+    /// <summary>Words that name no place beside one that does.</summary>
+    private static readonly ImmutableHashSet<string> Beside =
+    [
+        .. "left right both upper lower inner outer side front and the of in my a l r links rechts beide linker linke rechter rechte und der die das".Split(
+            ' '
+        ),
+    ];
 
     /// <summary>The rules that an episode's reports ask for.</summary>
     public static ImmutableArray<PainReading> Of(BodySite site, IEnumerable<SymptomReport> reports)
@@ -57,14 +74,16 @@ internal static class PainReadings
 
     private static PainReading[] OfSite(BodySite site)
     {
+        string[] words = TextWords.Of(site.Name);
         PainReading[] known =
         [
-            .. TextWords
-                .Of(site.Name)
-                .SelectMany(w => BySite.TryGetValue(w, out PainReading[]? readings) ? readings : [])
-                .Distinct(),
+            .. words.SelectMany(w => BySite.TryGetValue(w, out PainReading[]? readings) ? readings : []).Distinct(),
         ];
-        return known.Length > 0 ? known : Unknown;
+        // An arm alone leaves the legs free: only where every other word is understood.
+        bool mayBeElsewhere =
+            known.Length == 0
+            || known.All(r => r.Kind == Arm) && words.Any(w => !BySite.ContainsKey(w) && !Beside.Contains(w));
+        return mayBeElsewhere ? [.. Unknown.Union(known)] : known;
     }
 
     /// <summary>What a licensed person's word for the tissue means; empty where it cannot be understood.</summary>
