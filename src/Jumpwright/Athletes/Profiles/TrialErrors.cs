@@ -76,14 +76,17 @@ internal static class TrialErrors
                 or MeasureNames.AsymmetryBrakingImpulse
                 or MeasureNames.AsymmetryLandingImpulse
             ? AsymmetryPoints.Value
-            : Math.Abs(mean) * PercentOf(measure, task).Value / 100;
+        : measure is MeasureNames.HopsFound or MeasureNames.HopsCounted ? 0
+        : Math.Abs(mean) * PercentOf(measure, task) / 100;
 
-    private static Coefficient PercentOf(string measure, JumpTask task) =>
+    private static double PercentOf(string measure, JumpTask task) =>
         measure switch
         {
-            MeasureNames.BodyWeight or MeasureNames.SystemWeight => Weight,
-            MeasureNames.FlightTime => Flight,
-            _ => Listed.GetValueOrDefault((measure, task), Unlisted),
+            MeasureNames.BodyWeight or MeasureNames.SystemWeight => Weight.Value,
+            MeasureNames.FlightTime => Flight.Value,
+            // Height is its square over 2 g: half the height's part.
+            MeasureNames.TakeOffVelocity => PercentOf(MeasureNames.JumpHeight, task) / 2,
+            _ => Listed.GetValueOrDefault((measure, task), Unlisted).Value,
         };
 
     private static Coefficient Percent(string id, double value, string source) =>
