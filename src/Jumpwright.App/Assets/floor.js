@@ -75,6 +75,16 @@
   const newPlace = (athlete, exercise) => entries.some(e => e.kind === "pain" && e.athlete === athlete && e.data.site_new
     && (exercise === undefined || e.data.exercise === exercise || !e.data.exercise));
 
+  // Pain above which everything stops, wherever it was said: no countdown, no set, no test and no turn is offered any more today.
+  const stopped = athlete => worstPain(athlete) > plan.stop_above;
+  const itemOf = (athlete, exercise) => (plan.athletes.find(a => a.id === athlete) || { items: [] }).items.find(i => i.exercise === exercise);
+  const closed = (athlete, exercise) => {
+    const item = itemOf(athlete, exercise);
+    return stopped(athlete) || Boolean(item && stopOf({ id: athlete }, item));
+  };
+  // A test waits for the same: whoever does only what stands for sore days, or less, is not tested.
+  const untested = (a, test) => worstPain(a.id) > Math.min(test.stop.pain_above, plan.stop_above);
+
   const log = async (kind, athlete, data) => {
     const entry = {
       id: crypto.randomUUID(), kind, athlete, session: plan.id, made_at: new Date().toISOString(), who: device || "tablet",
@@ -162,8 +172,8 @@
     const out = [];
     if (!plan) return out;
     for (const a of plan.athletes) {
-      if (worstPain(a.id) > plan.stop_above) {
-        out.push(say("alarm.all", a.name, worstPain(a.id), en(plan.stop_at_once)));
+      if (stopped(a.id)) {
+        out.push(say("alarm.all", a.name, worstPain(a.id), plan.stop_above, en(plan.stop_at_once)));
         continue;
       }
       for (const item of a.items) {
@@ -217,11 +227,24 @@
     const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise }).name;
     fill(byId("cut"), cuts.length === 0 ? [] : say("cut", cuts.flatMap((c, i) =>
       [i ? "; " : "", nameOf(c.athlete), ", ", en(itemName(c)), ` (${t("cut." + c.reason, minutesToday)})`])));
-    return left;
+    // Whoever is stopped stands in no turn any more; the others keep their times, since it happens in the middle of them.
+    return left.map(r => ({ ...r, athletes: r.athletes.filter(a => !closed(a, r.exercise)) })).filter(r => r.athletes.length);
+  };
+
+  // Who does how much: names that do the same stand together before it.
+  const dosesOf = turn => {
+    const groups = new Map();
+    for (const a of turn.athletes) {
+      const item = itemOf(a, turn.exercise), dose = item ? [item.dose, item.height].filter(Boolean).join(", ") : "";
+      groups.set(dose, [...(groups.get(dose) || []), nameOf(a)]);
+    }
+    return [...groups].flatMap(([dose, names], i) => [i ? "; " : "", names.join(", "), ...(dose ? [": ", en(dose)] : [])]);
   };
 
   const clock = s => `${Math.floor(s / 60)}:${String(Math.floor(s % 60)).padStart(2, "0")}`;
   const nameOf = id => (plan.athletes.find(a => a.id === id) || { name: id }).name;
+  // A minute as the pages write it.
+  const minuteOf = m => Math.round(100 * m) / 100;
   const minute = () => began ? (Date.now() - began) / 60000 : null;
 
   let laterOpen = false;
@@ -237,10 +260,12 @@
       const on = now !== null && now >= r.start && now < r.end;
       if (now !== null && now >= r.end) continue;
       const row = el("li", null, on ? { class: "now" } : {});
+      const what = el("div");
+      // A session kept before places had words has only their ids.
+      what.append(
+        el("p", [en(r.name), `, ${r.place || r.station.replace(/[-+]/g, " ")}`], { class: "name" }), el("p", dosesOf(r)));
       row.append(
-        el("span", t(on ? "from-to.now" : "from-to", Math.round(r.start), Math.round(r.end)), { class: "number" }),
-        // A session kept before places had words has only their ids.
-        el("span", [r.place || r.station.replace(/[-+]/g, " "), ": ", en(r.name), `. ${r.athletes.map(nameOf).join(", ")}`]));
+        el("span", t(on ? "from-to.now" : "from-to", minuteOf(r.start), minuteOf(r.end)), { class: "number" }), what);
       (r.start < (now || 0) + 10 ? soon : later).append(row);
     }
     if (soon.children.length + later.children.length === 0) { place.append(el("p", t("over"))); return; }
@@ -260,21 +285,26 @@
       const row = el("li"), left = el("div"), right = el("div");
       const here = isHere(a.id), shown = openAthlete === a.id;
       left.append(el("p", a.name, { class: "name" }));
-      left.append(el("button", t(here ? "here" : "away"), {
+      left.append(el("button", (here ? "✓ " : "– ") + t(here ? "here" : "away"), {
         type: "button", "aria-pressed": String(here), "aria-label": t(here ? "here.of" : "away.of", a.name), "data-key": "here " + a.id,
         onclick: () => log("here", a.id, { here: !isHere(a.id) }),
       }));
       if (a.nothing) {
-        right.append(el("p", a.nothing));
-        if ((a.tests || []).length) {
-          right.append(el("p", t("test.may")), opener(a, shown));
+        const nothing = el("p", a.nothing + " ");
+        // A session kept before it knew its cards has no link to them.
+        if (a.card) nothing.append(el("a", t("card"), { href: a.card, "aria-label": t("card.of", a.name) }));
+        right.append(nothing);
+        if (stopped(a.id)) right.append(closedLine(a));
+        else if (a.tests && a.tests.length) right.append(el("p", t("test.may")));
+        if (a.tests && a.tests.length) {
+          right.append(opener(a, shown));
           if (shown) right.append(work(a));
         }
       } else {
         const total = a.items.reduce((n, i) => n + i.sets, 0);
         const done = a.items.reduce((n, i) => n + doneOf(a.id, i.exercise).length, 0);
         right.append(el("p", t("done", done, total), { class: "done" }));
-        right.append(el("p", restOf(a.id), { class: "rest", "data-rest": a.id }));
+        right.append(stopped(a.id) ? closedLine(a) : el("p", restOf(a.id), { class: "rest", "data-rest": a.id }));
         right.append(opener(a, shown));
         if (shown) right.append(work(a));
       }
@@ -286,8 +316,13 @@
 
   const restOf = athlete => {
     const rest = rests.get(athlete);
-    return !rest ? [] : rest.until > Date.now() ? say("rest", clock((rest.until - Date.now()) / 1000), rest.then) : [t("rested")];
+    if (!rest || stopped(athlete)) return [];
+    const next = plan.athletes.find(a => a.id === athlete).items
+      .find(i => doneOf(athlete, i.exercise).length < i.sets && !closed(athlete, i.exercise));
+    return rest.until <= Date.now() ? [t("rested")]
+      : say("rest", clock((rest.until - Date.now()) / 1000), next ? en(next.name) : t("rest.done"));
   };
+  const closedLine = a => el("p", t("closed", worstPain(a.id), plan.stop_above), { class: "asking", "data-closed": a.id });
 
   const opener = (a, shown) => el("button", t(shown ? "fold" : "log"), {
     type: "button", "aria-expanded": String(shown), "aria-label": t(shown ? "fold.of" : "log.of", a.name), "data-key": "open " + a.id,
@@ -303,13 +338,19 @@
       part.append(el("h3", item.name, { lang: "en" }), el("p", item.dose + (item.height ? ", " + item.height : ""), { class: "dose", lang: "en" }));
       const stop = stopOf(a, item);
       if (stop) part.append(el("p", say("stop", stop), { class: "asking" }));
-      const sets = el("p", null, { class: "tools" });
-      for (let n = 1; n <= most; n++) sets.append(setButton(a, item, n, numbers.has(n)));
-      sets.append(el("button", t("more"), {
+      const sets = el("p", null, { class: "tools" }), open = el("p", null, { class: "tools" }), isClosed = closed(a.id, item.exercise);
+      for (let n = 1; n <= most; n++) (isClosed && !numbers.has(n) ? open : sets).append(setButton(a, item, n, numbers.has(n)));
+      (isClosed ? open : sets).append(el("button", t("more"), {
         type: "button", "aria-label": t("more.of", a.name, item.name), "data-key": `more ${a.id} ${item.exercise}`,
         onclick: () => logSet(a, item, most + 1),
       }));
       part.append(sets);
+      if (isClosed) {
+        // What was done before the stop is still counted; nothing more is offered.
+        const before = el("details", null, { class: "before-stop" });
+        before.append(el("summary", t("before-stop")), open);
+        part.append(before);
+      }
       if (done.length > 0 && item.stop.landing_faults !== null) {
         const last = done.reduce((x, y) => x.data.set > y.data.set ? x : y);
         const faults = el("p", null, { class: "tools" });
@@ -324,10 +365,14 @@
         part.append(faults);
       }
       part.append(pains(a, item.exercise, say("pain.during", en(item.name)), t("pain.during.aloud", item.name.toLowerCase())));
-      part.append(el("p", [en(item.rest + "."), " ", ...say("note", en(item.stop_when), en(item.if_sore))], { class: "note" }));
+      if (!isClosed) {
+        part.append(el("p", say("stop-when", en(item.stop_when)), { class: "stop-when" }));
+        part.append(el("p", [en(item.rest + "."), " ", ...say("sore", en(item.if_sore))], { class: "note" }));
+      }
       box.append(part);
     }
-    for (const test of a.tests || []) box.append(testing(a, test));
+    // A test that is closed before its first trial is not offered at all.
+    for (const test of a.tests || []) if (trialsOf(a.id, test).length || !untested(a, test)) box.append(testing(a, test));
     box.append(pains(a, null, t("pain.rest"), t("pain.rest.aloud")));
     box.append(effort(a));
     return box;
@@ -343,7 +388,7 @@
     const rules = test.stop.words.flatMap((words, i) => i ? [`; ${t("test.when")} `, en(words)] : en(words));
     fold.append(el("p", say("test.what", en(test.why), trials.length, test.trials)), el("p", say("test.stop", rules), { class: "note" }));
     if (stop) fold.append(el("p", say("stop", stop), { class: "asking" }));
-    else if (worstPain(a.id) > plan.stop_above) fold.append(el("p", t("test.not-today"), { class: "asking" }));
+    else if (untested(a, test)) fold.append(el("p", t("test.not-today"), { class: "asking" }));
     else if (trials.length < test.trials) {
       const n = trials.length ? trials[trials.length - 1].data.set + 1 : 1;
       const now = typed.get(key) || { height: "", contact: "", faults: 0 };
@@ -395,10 +440,7 @@
     onclick: () => logSet(a, item, n, done),
   });
   const logSet = (a, item, n, done) => {
-    if (!done) {
-      const left = a.items.find(i => doneOf(a.id, i.exercise).length + (i === item ? 1 : 0) < i.sets);
-      rests.set(a.id, { until: Date.now() + item.rest_s * 1000, then: left ? en(left.name) : t("rest.done") });
-    }
+    if (!done && !closed(a.id, item.exercise)) rests.set(a.id, { until: Date.now() + item.rest_s * 1000 });
     return log("set", a.id, {
       exercise: item.exercise, set: n, reps: item.reps, contacts: item.contacts_per_set, faults: null, undone: Boolean(done),
       drop_height_m: item.drop_height_m,

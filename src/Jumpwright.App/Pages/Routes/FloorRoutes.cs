@@ -119,6 +119,7 @@ internal static class FloorRoutes
                     id = card.AthleteId,
                     name = card.AthleteName,
                     nothing = card.NothingPlanned is null ? null : T["floor.nothing"],
+                    card = Paths.Card(id, card.AthleteId),
                     items = Items(session, card, needs[card.AthleteId]),
                     tests = Tests(book, week, session, card.AthleteId),
                 })

@@ -158,22 +158,24 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     public async Task Absent_TheRotationIsMadeAnewWithoutThem_AndNobodyStartsLater()
     {
         IPage page = await demo.Open(820);
+        // What is logged here stays on this tablet: the demo is other tests' too.
+        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("body[data-ready]");
         await page.WaitForSelectorAsync("#where li");
         string name = await page.Locator(".floor-roll .name").First.InnerTextAsync();
-        int[] before = await Ends(page);
-        int[] planned =
+        double[] before = await Ends(page);
+        double[] planned =
         [
             .. demo
                 .Desk.Book.PlanOrNull!.Plan.Sessions[0]
-                .Rotation.Select(r => (int)Math.Round(r.EndMin, MidpointRounding.AwayFromZero)),
+                .Rotation.Select(r => Math.Round(r.EndMin, 2, MidpointRounding.AwayFromZero)),
         ];
         Assert.Equal(planned.Order(), before.Order());
         Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
         await page.Locator("[data-key^='here ']").First.ClickAsync();
         await page.WaitForFunctionAsync("n => !document.getElementById('where').textContent.includes(n)", name);
-        int[] after = await Ends(page);
+        double[] after = await Ends(page);
         Assert.True(after.Max() <= before.Max(), "the session got longer");
         Assert.True(after.Length < before.Length, "no turn went");
         await page.CloseAsync();
@@ -306,6 +308,8 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     public async Task PainAboveFive_StopsEverythingAtOnce_InWords()
     {
         IPage page = await demo.Open(390);
+        // What is logged here stays on this tablet: the demo is other tests' too.
+        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("body[data-ready]");
         await page.Locator("[data-key^='open ']").Last.ClickAsync();
@@ -313,8 +317,85 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await pain.Locator("summary").ClickAsync();
         await pain.Locator("button", new LocatorLocatorOptions { HasTextString = "6" }).ClickAsync();
         await page.WaitForSelectorAsync("#alarms p");
-        Assert.Contains("stop everything. Pain is 6 of 10.", await page.Locator("#alarms").InnerTextAsync());
+        Assert.Contains(
+            "stop everything, no jumps today. Pain is 6 of 10, above 5.",
+            await page.Locator("#alarms").InnerTextAsync()
+        );
         Assert.Equal("alert", await page.GetAttributeAsync("#alarms", "role"));
+        await page.CloseAsync();
+    }
+
+    /// <summary>
+    /// After pain above five nothing is offered any more: no countdown, no set, no test, no turn. What was done before is still counted.
+    /// </summary>
+    [Fact]
+    public async Task PainAboveFive_DuringASet_ClosesTheDay_AndOnlyWhatWasDoneIsStillLogged()
+    {
+        IPage page = await demo.Open(820);
+        await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route));
+        // What is logged here stays on this tablet: the demo is other tests' too.
+        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("#where li");
+        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        string name = await row.Locator(".name").First.InnerTextAsync();
+        Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
+        await row.Locator("[data-key^='open ']").ClickAsync();
+        await row.Locator(".set[aria-pressed=false]").First.ClickAsync();
+        await row.Locator(".rest:has-text('Rest ')").WaitForAsync();
+        Assert.Equal(1, await row.Locator("details.test").CountAsync());
+
+        ILocator pain = row.Locator(".item details:has-text('Pain during')").First;
+        await pain.Locator("summary").ClickAsync();
+        await pain.Locator("button", new LocatorLocatorOptions { HasTextString = "7" }).ClickAsync();
+        await page.WaitForSelectorAsync("#alarms p");
+        Assert.Contains(
+            "No jumps today: pain is 7 of 10, above 5. Tell the coach",
+            await row.Locator("[data-closed]").InnerTextAsync()
+        );
+        Assert.Equal(0, await row.Locator(".rest").CountAsync());
+        Assert.Equal(0, await row.Locator("details.test").CountAsync());
+        Assert.Equal(0, await row.Locator("button.set[aria-pressed=false]:visible, [data-key^='more ']:visible").CountAsync());
+        await page.WaitForFunctionAsync("n => !document.getElementById('where').textContent.includes(n)", name);
+        Assert.DoesNotContain("If sore", await row.InnerTextAsync());
+
+        // A set done before the stop costs its contacts all the same, and starts no countdown.
+        await row.Locator("details.before-stop summary").First.ClickAsync();
+        await row.Locator("details.before-stop button").First.ClickAsync();
+        await row.Locator(".done:has-text('2 of ')").WaitForAsync();
+        Assert.DoesNotContain("Rest ", await row.InnerTextAsync());
+        await page.CloseAsync();
+    }
+
+    /// <summary>A stop rule closes its own exercise, and leaves the others open.</summary>
+    [Fact]
+    public async Task TwoLandingFaults_CloseThatExercise_AndNoOther()
+    {
+        IPage page = await demo.Open(820);
+        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("#where li");
+        string first = await page.EvaluateAsync<string>(
+            """
+            async () => {
+              const id = document.getElementById("session").value;
+              const plan = await fetch("/floor/sessions/" + id).then(r => r.json());
+              const a = plan.athletes.find(a => a.items.length > 1 && a.items[0].stop.landing_faults === 2 && a.items[0].sets > 1);
+              return a.id + " " + a.items[0].exercise;
+            }
+            """
+        );
+        await page.Locator($"[data-key='open {first.Split(' ')[0]}']").ClickAsync();
+        await page.Locator($"[data-key='set {first} 1']").ClickAsync();
+        await page.Locator($"[data-key='faults {first} 2']").ClickAsync();
+        await page.WaitForSelectorAsync("#alarms p");
+        Assert.False(await page.Locator($"[data-key='set {first} 2']").IsVisibleAsync());
+        Assert.False(await page.Locator($"[data-key='more {first}']").IsVisibleAsync());
+        Assert.True(await page.Locator(".item").Nth(1).Locator(".set").First.IsVisibleAsync());
+
+        // Said wrongly, and said anew: it is open again.
+        await page.Locator($"[data-key='faults {first} 0']").ClickAsync();
+        await page.Locator($"[data-key='set {first} 2']").WaitForAsync();
         await page.CloseAsync();
     }
 
@@ -361,8 +442,8 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         }
     }
 
-    private static async Task<int[]> Ends(IPage page) =>
-        await page.EvaluateAsync<int[]>(
-            "() => [...document.querySelectorAll('#where .number')].map(e => Number(e.textContent.match(/to (\\d+)/)[1]))"
+    private static async Task<double[]> Ends(IPage page) =>
+        await page.EvaluateAsync<double[]>(
+            "() => [...document.querySelectorAll('#where .number')].map(e => Number(e.textContent.match(/to ([\\d.]+)/)[1]))"
         );
 }
