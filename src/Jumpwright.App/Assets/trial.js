@@ -21,7 +21,7 @@
   };
   const inputs = [...root.querySelectorAll("input[data-event]")];
   const align = root.querySelector("[data-align]");
-  const left = 64, right = 12, top = 26, bottom = 30, between = 10;
+  const left = 64, right = 12, top = 26, bottom = 30, between = 10, head = 20;
   const dashes = [[8, 4], [2, 3], [12, 3, 2, 3], [5, 2, 5, 8], [1, 6], [16, 4]];
   const traces = []; // the first is the trial itself; the others lie over it
   let view = { from: 0, to: 1 }, whole = { from: 0, to: 1 }, waiting = false;
@@ -95,6 +95,20 @@
     pen.stroke();
   };
 
+  // All phases with their times, under the trace: there no name is too long.
+  const list = root.querySelector("[data-phases]");
+  let told = null;
+  const tell = phases => {
+    if (told === phases || !list) return;
+    told = phases;
+    list.replaceChildren(...phases.map((phase, i) => {
+      const item = document.createElement("li");
+      item.textContent = `${i + 1} ` + words.phase
+        .replace("{name}", phase.name).replace("{from}", phase.from.toFixed(2)).replace("{to}", phase.to.toFixed(2));
+      return item;
+    }));
+  };
+
   const paint = () => {
     waiting = false;
     const began = performance.now();
@@ -109,10 +123,15 @@
     if (!main) return;
     pen.font = "15px Lato, sans-serif";
     const shown = panels();
-    const room = h - top - bottom - between * (shown.length - 1);
+    const room = h - top - bottom - between * (shown.length - 1) - head * shown.length;
     const parts = shown.reduce((sum, p) => sum + p.parts, 0);
     let above = top;
+    const heads = []; // above its panel, so that no curve lies under the words
     for (const panel of shown) {
+      heads.push({
+        text: panel.zero && main.left && traces.length === 1 ? panel.name + words.plates : panel.name, at: above,
+      });
+      above += head;
       const height = room * panel.parts / parts, scale = panel.scale || 1;
       let lo = panel.zero ? 0 : Infinity, hi = -Infinity;
       for (const t of traces) {
@@ -146,8 +165,10 @@
       pen.save();
       pen.beginPath(); pen.rect(left, above - 2, width(), height + 4); pen.clip();
       if (panel.zero && main.weight) {
-        pen.strokeStyle = pencil; pen.setLineDash([2, 4]);
+        pen.strokeStyle = pencil; pen.setLineDash([14, 4, 2, 4]);
         pen.beginPath(); pen.moveTo(left, y(main.weight)); pen.lineTo(w - right, y(main.weight)); pen.stroke();
+        pen.textAlign = "left"; pen.textBaseline = "top"; pen.fillStyle = pencil;
+        pen.fillText(words.weight, left + 6, y(main.weight) + 5);
       }
       traces.slice(1).forEach((t, i) => {
         if (!panel.of(t)) return;
@@ -162,13 +183,6 @@
       pen.setLineDash([]); pen.lineWidth = 1.6;
       curve(main, panel.of(main), y, scale);
       pen.restore();
-      pen.textAlign = "left"; pen.textBaseline = "top"; pen.fillStyle = ink;
-      const head = panel.zero && main.left && traces.length === 1
-        ? panel.name + words.plates : panel.name;
-      pen.fillStyle = paper;
-      pen.fillRect(left + 6, above + 2, pen.measureText(head).width + 4, 18);
-      pen.fillStyle = ink;
-      pen.fillText(head, left + 8, above + 3);
       above += height + between;
     }
     // Time, below all.
@@ -188,16 +202,28 @@
       pen.strokeStyle = blue; pen.lineWidth = held === name ? 3 : 1.2;
       pen.beginPath(); pen.moveTo(px, top - 4); pen.lineTo(px, h - bottom); pen.stroke();
     }
+    pen.textAlign = "left"; pen.textBaseline = "top";
+    for (const { text, at } of heads) {
+      pen.fillStyle = paper;
+      pen.fillRect(left - 1, at - 1, pen.measureText(text).width + 6, head - 1);
+      pen.fillStyle = ink;
+      pen.fillText(text, left, at);
+    }
+    // A phase too narrow for its name has its number, which stands with the name below the trace.
     pen.fillStyle = ink; pen.textBaseline = "bottom";
     let free = -Infinity;
-    for (const phase of main.phases) {
-      const a = Math.max(x(phase.from), left), b = Math.min(x(phase.to), w - right);
-      const wide = pen.measureText(phase.name).width;
-      const middle = (a + b) / 2;
-      if (b > a && wide < b - a + 2 && middle - wide / 2 > free) {
-        pen.textAlign = "center"; pen.fillText(phase.name, middle, top - 6); free = middle + wide / 2 + 6;
+    main.phases.forEach((phase, i) => {
+      const a = Math.max(x(phase.from), left), b = Math.min(x(phase.to), w - right), middle = (a + b) / 2;
+      if (b <= a) return;
+      for (const text of [phase.name, String(i + 1)]) {
+        const wide = pen.measureText(text).width;
+        if (wide < b - a + 2 && middle - wide / 2 > free) {
+          pen.textAlign = "center"; pen.fillText(text, middle, top - 6); free = middle + wide / 2 + 6;
+          return;
+        }
       }
-    }
+    });
+    tell(main.phases);
     frame.dataset.drawMs = (performance.now() - began).toFixed(2);
     frame.dataset.from = view.from.toFixed(4);
     frame.dataset.to = view.to.toFixed(4);

@@ -8,10 +8,21 @@ namespace Jumpwright.App.Kit;
 /// <summary>Single trials as dots over what was changed, with uprights where something begins or ends.</summary>
 internal static class CurveDrawing
 {
-    private const double Wide = 640;
-    private const double High = 320;
+    private const double Wide = 420;
+    private const double High = 280;
     private const double Left = 60;
     private const double Bottom = 44;
+
+    /// <summary>Round numbers from 0 on, at most six, each written as what it is.</summary>
+    internal static IEnumerable<double> Ticks(double top)
+    {
+        double ten = Math.Pow(10, Math.Floor(Math.Log10(top / 5)));
+        double each = ten * new[] { 1.0, 2, 5, 10 }.First(m => top / (m * ten) <= 5.000001);
+        for (int i = 0; i * each <= top * 1.000001; i++)
+        {
+            yield return i * each;
+        }
+    }
 
     public static string Svg(
         ImmutableArray<(double X, double Y)> points,
@@ -30,13 +41,17 @@ internal static class CurveDrawing
         double Y(double v) => High - Bottom - (v / top * (High - Bottom - 20));
 
         Add($"<path d=\"M{Left} 10V{High - Bottom}H{Wide - 10}\" stroke=\"currentColor\" fill=\"none\"/>");
-        for (int i = 0; i <= 4; i++)
+        foreach (double at in Ticks(top))
         {
             Add(
-                $"<text x=\"{Left - 8}\" y=\"{Y(top * i / 4) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{top * i / 4:0.##}</text>"
+                $"<text x=\"{Left - 8}\" y=\"{Y(at) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{at:0.####}</text>"
             );
+        }
+
+        foreach (double at in Ticks(right))
+        {
             Add(
-                $"<text x=\"{X(right * i / 4):0}\" y=\"{High - Bottom + 18}\" text-anchor=\"middle\" font-size=\"15\">{right * i / 4:0.#}</text>"
+                $"<text x=\"{X(at):0}\" y=\"{High - Bottom + 18}\" text-anchor=\"middle\" font-size=\"15\">{at:0.####}</text>"
             );
         }
 
@@ -55,6 +70,6 @@ internal static class CurveDrawing
             Add($"<text x=\"{X(at) + 4:0.#}\" y=\"36\" font-size=\"15\">{WebUtility.HtmlEncode(name)}</text>");
         }
 
-        return $"<svg viewBox=\"0 0 {Wide:0} {High:0}\" role=\"img\" aria-label=\"{WebUtility.HtmlEncode(says)}\">{body}</svg>";
+        return $"<svg class=\"small\" viewBox=\"0 0 {Wide:0} {High:0}\" role=\"img\" aria-label=\"{WebUtility.HtmlEncode(says)}\">{body}</svg>";
     }
 }

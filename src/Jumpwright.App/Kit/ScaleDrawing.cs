@@ -8,6 +8,10 @@ namespace Jumpwright.App.Kit;
 internal sealed class ScaleDrawing
 {
     private const double Side = 60;
+
+    /// <summary>For words at the right, and for what is drawn: small, so that words stay readable on a phone.</summary>
+    private const double WordsWide = 170;
+    private const double DrawnWide = 200;
     private readonly double _pixels;
     private readonly double _width;
     private readonly double _height;
@@ -20,9 +24,13 @@ internal sealed class ScaleDrawing
     /// <param name="heightM">Above the floor.</param>
     public ScaleDrawing(double leftM, double rightM, double heightM)
     {
-        _pixels = Math.Clamp(420 / Math.Max(heightM + 0.2, 0.5), 40, 400);
+        _pixels = Math.Clamp(
+            Math.Min(420 / Math.Max(heightM + 0.2, 0.5), DrawnWide / Math.Max(leftM + rightM, 0.1)),
+            40,
+            400
+        );
         _left = leftM;
-        _width = ((leftM + rightM) * _pixels) + (2 * Side) + 160;
+        _width = ((leftM + rightM) * _pixels) + Side + WordsWide;
         _height = ((heightM + 0.2) * _pixels) + 40;
         Line(-leftM, 0, rightM, 0, "3");
         for (double m = 0; m <= heightM + 0.1; m += 0.5)
@@ -76,7 +84,7 @@ internal sealed class ScaleDrawing
     public string Svg(string says) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"<svg viewBox=\"0 0 {_width:0} {_height:0}\" role=\"img\" aria-label=\"{WebUtility.HtmlEncode(says)}\">{_body}</svg>"
+            $"<svg class=\"small\" viewBox=\"0 0 {_width:0} {_height:0}\" role=\"img\" aria-label=\"{WebUtility.HtmlEncode(says)}\">{_body}</svg>"
         );
 
     private double X(double m) => Side + ((m + _left) * _pixels);

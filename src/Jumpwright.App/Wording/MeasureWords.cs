@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+using Jumpwright.Athletes;
 using Jumpwright.Quantities;
 using Jumpwright.Trials;
 using static Jumpwright.App.Wording.TextBook;
@@ -8,7 +10,7 @@ namespace Jumpwright.App.Wording;
 /// How measures are said to people: the trade's name, centimetres (or inches) and milliseconds instead of SI, as many digits as the
 /// doubt leaves sense in, and always the ±, which is one standard uncertainty.
 /// </summary>
-internal static class MeasureWords
+internal static partial class MeasureWords
 {
     private static readonly Dictionary<string, (string Name, double Scale, string Unit)> Known = new(
         StringComparer.Ordinal
@@ -99,7 +101,8 @@ internal static class MeasureWords
 
         (double scale, string unit) = Scale(measure);
         double doubt = measure.StandardUncertainty * scale;
-        string said = $"{doubt.ToString("G2")} {UnitWords.Word(unit)}".TrimEnd();
+        string number = doubt.ToString(doubt < 0.001 ? "G2" : "F" + Digits.Of(doubt, doubt));
+        string said = $"{number} {UnitWords.Word(unit)}".TrimEnd();
         // A difference near nothing is no measure of its own doubt.
         return measure.StandardUncertainty >= Math.Abs(measure.Value)
             ? T["doubt.one", said]
@@ -107,7 +110,11 @@ internal static class MeasureWords
     }
 
     /// <summary>How the value was got, in words.</summary>
-    public static string Method(Measure measure) => measure.Method.Replace('-', ' ');
+    public static string Method(Measure measure) =>
+        NumberAndUnit().Replace(measure.Method.Replace('-', ' '), m => $"{m.Groups[1].Value} {m.Groups[2].Value.Replace("sd", "SD", StringComparison.Ordinal)}");
+
+    [GeneratedRegex(@"\b([0-9]+)(sd|ms)\b", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex NumberAndUnit();
 
     /// <summary>A body mass or a load, for example <c>66 kg</c> or <c>145.5 lb</c>.</summary>
     public static string Mass(double kilograms) =>
@@ -146,5 +153,7 @@ internal static class MeasureWords
     private static (double Scale, string Unit) Metric(Measure measure) =>
         Known.TryGetValue(measure.Name, out (string, double Scale, string Unit) known)
             ? (known.Scale, known.Unit)
+            // Lengths of tests by hand as the sentences have them.
+            : measure.Unit == Unit.Metre && FieldTest.Find(measure.Name) is not null ? (100, "cm")
             : (1, measure.Unit == Unit.One ? "" : measure.Unit.Symbol);
 }

@@ -36,6 +36,12 @@ internal static class Spoken
     /// <summary>How it is written within a sentence: German nouns keep their capital.</summary>
     public static string Within(string said) => Speech.Now.Language == "de" ? said : said.ToLowerInvariant();
 
+    /// <summary>A probability, never as certain.</summary>
+    public static string Probability(double p) =>
+        p < Quantities.Probability.Least ? T["probability.below", Two(Quantities.Probability.Least)]
+        : p > 1 - Quantities.Probability.Least ? T["probability.above", Two(1 - Quantities.Probability.Least)]
+        : Two(p);
+
     /// <summary>A measure or a test by hand.</summary>
     public static string Measure(string contractName) =>
         Find($"measure.{contractName}") ?? MeasureWords.Name(contractName);
@@ -44,4 +50,6 @@ internal static class Spoken
     public static string Event(string contractName) => Find($"event.{contractName}") ?? EventNames.Said(contractName);
 
     public static string Of(Device device) => Find($"device.{device}") ?? Words.Of(device);
+
+    private static string Two(double p) => p.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Exercises;
 using NodaTime;
 using static Jumpwright.App.Wording.TextBook;
 
@@ -49,7 +51,7 @@ internal static class SymptomWords
         yield return new(".");
     }
 
-    public static IEnumerable<Piece> Of(Restriction restriction, LocalDate day)
+    public static IEnumerable<Piece> Of(Restriction restriction, LocalDate day, Catalogue catalogue)
     {
         yield return new($"{T["restriction.set-by"]} ");
         yield return restriction.SetBy is { Length: > 0 } who
@@ -70,19 +72,26 @@ internal static class SymptomWords
                 )
         );
         foreach (
-            (string key, string? theirs) in new[]
+            (string key, ImmutableArray<string> words) in new[]
             {
-                ("restriction.allowed", string.Join(", ", restriction.Allowed)),
-                ("restriction.forbidden", string.Join(", ", restriction.Forbidden)),
-                ("restriction.limit", restriction.Limit),
+                ("restriction.allowed", restriction.Allowed),
+                ("restriction.forbidden", restriction.Forbidden),
             }
         )
         {
-            if (theirs is { Length: > 0 })
+            foreach ((string word, int index) in words.Select((w, i) => (w, i)))
             {
-                yield return new($"; {T[key]} ");
-                yield return new(theirs, IsEnglish: true);
+                yield return new(index == 0 ? $"; {T[key]} " : ", ");
+                yield return Find($"restriction.word.{word}") is { } said
+                    ? new(said)
+                    : new(catalogue.Find(word)?.Name ?? word, IsEnglish: true);
             }
+        }
+
+        if (restriction.Limit is { Length: > 0 } limit)
+        {
+            yield return new($"; {T["restriction.limit"]} ");
+            yield return new(limit.Replace("<=", "≤", StringComparison.Ordinal), IsEnglish: true);
         }
 
         if (restriction.Note is { Length: > 0 } note)

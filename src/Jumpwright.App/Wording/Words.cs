@@ -40,7 +40,7 @@ internal static class Words
             Quality.Landing => "Landing",
             Quality.AnkleStiffness => "Ankle stiffness",
             Quality.Push => "Push",
-            Quality.StretchShortening => "Stretch–shortening use",
+            Quality.StretchShortening => "Use of the dip",
             Quality.ReactiveStrength => "Reactive strength",
             Quality.SingleLeg => "Single leg",
             Quality.RunUp => "Run-up",

@@ -22,6 +22,12 @@ public sealed record Evidence(
     Limb? Limb = null
 )
 {
+    /// <summary>The box of a drop jump, m, as labelled; null when not said.</summary>
+    public double? BoxM { get; init; }
+
+    /// <summary>The load of a loaded jump, kg, as labelled; null when not said.</summary>
+    public double? LoadKg { get; init; }
+
     /// <summary>Trials that the mean is of.</summary>
     public int Trials { get; init; } = 1;
 

@@ -64,7 +64,7 @@ internal static class DropHeights
                 ratio * range.MinM,
                 tests.IsEmpty
                     ? $"From {100 * range.MinM:0} cm, the lowest of its range."
-                    : $"From {100 * range.MinM:0} cm, the lowest of its range: no box in it was measured with a contact below {1000 * limits["drop-contact-ceiling"]:0} ms."
+                    : $"From {100 * range.MinM:0} cm, the lowest of its range: no box from {100 * range.MinM:0} to {100 * Math.Min(range.MaxM, cap):0} cm was measured with a contact below {1000 * limits["drop-contact-ceiling"]:0} ms."
             );
         }
 

@@ -108,7 +108,7 @@ internal sealed record CleanSessions(
         };
     }
 
-    internal static string Day(LocalDate day) => NodaTime.Text.LocalDatePattern.Iso.Format(day);
+    internal static string Day(LocalDate day) => Safety.Day.Of(day);
 
     private static bool Enough(List<LocalDate> clean, LadderOptions options)
     {

@@ -199,7 +199,7 @@ internal sealed class CriterionJudge(
         };
         return new TestReading(
             verdict,
-            $"{word}: {shown}, probability {p:0.00} ({needed:0.00} needed).",
+            $"{word}: {shown}, probability {Probability.Said(p)} ({needed:0.00} needed).",
             p,
             result.Date,
             verdict switch

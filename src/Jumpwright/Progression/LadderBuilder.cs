@@ -239,7 +239,7 @@ internal sealed class LadderBuilder(
     {
         if (earned)
         {
-            return new RungReason("owned", CriterionVerdict.Met, $"Owned: {Earned(log)}.", 1, log.LastUse, null);
+            return new RungReason(RungReason.Ownership, CriterionVerdict.Met, $"Owned: {Earned(log)}.", 1, log.LastUse, null);
         }
 
         string sentence =
@@ -250,7 +250,7 @@ internal sealed class LadderBuilder(
             : exercise.Entry.IsEmpty && log.LastUse is null ? "Needs no test: it is where everybody begins."
             : $"Not owned yet: {log.Clean.Length} of {options.SessionsToOwn} clean sessions within {options.OwnWithinDays} days.";
         return new RungReason(
-            "owned",
+            RungReason.Ownership,
             Verdict(log),
             sentence,
             0,

@@ -22,6 +22,12 @@ public sealed record RungReason(
     /// <summary>The measure or the test by hand whose number of that day the sentence says; null when it says none.</summary>
     public string? Test { get; init; }
 
+    /// <summary>How far the log has come towards owning the exercise: no condition, it opens and closes nothing.</summary>
+    public bool IsOwnership => CriterionId == Ownership;
+
+    /// <summary>The id of that reason.</summary>
+    internal const string Ownership = "owned";
+
     /// <summary>In which task it was measured; null for a test by hand.</summary>
     public JumpTask? Task { get; init; }
 }

@@ -6,5 +6,5 @@ namespace Jumpwright.Safety;
 /// <summary>Days as they stand in sentences: ISO 8601.</summary>
 internal static class Day
 {
-    public static string Of(LocalDate date) => LocalDatePattern.Iso.Format(date);
+    public static string Of(LocalDate date) => LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu").Format(date);
 }

@@ -26,7 +26,7 @@ public static class GrowthCare
             GrowthRate.Of(history.Screens, day, limits.Whole("growth-look-back")) is { } rate
             && rate.CmPerYear > limits["growth-rate-for-care"]
             ? FormattableString.Invariant(
-                $"Grows fast: {rate.CmPerYear:0.0} ± {2 * rate.StandardUncertaintyCmPerYear:0.0} cm a year from {Day.Of(rate.From)} to {Day.Of(rate.To)}. Ask after heels, knees and back, look at landings again, and rather do less."
+                $"Grows fast: {rate.CmPerYear:0.0} ± {2 * rate.StandardUncertaintyCmPerYear:0.0} cm a year (two standard uncertainties) from {Day.Of(rate.From)} to {Day.Of(rate.To)}. Ask after heels, knees and back, look at landings again, and rather do less."
             )
             : null;
     }

@@ -33,13 +33,13 @@ internal static class Cautions
         $"By impulse the landing was about {metres * 100:0} cm higher than the take-off, which does not happen on a level plate; the heights disagree and neither is sure.";
 
     public static string HeightUnsure(double metres) =>
-        $"A height by impulse is known only to ±{metres * 100:0.0} cm: to make it surer, stand still for three seconds before and after.";
+        $"A height by impulse is known only to ±{metres * 100:0.0} cm (two standard uncertainties): to make it surer, stand still for three seconds before and after.";
 
     public const string HopAtTheEdge =
         "Whether one of the best hops counts hangs on less than its contact time is sure (0.25 s is the limit), so the means could be of other hops.";
 
     public static string HopsAlike(double metres, double seconds) =>
-        $"Which hops count isn't sure, or they aren't timed surely: their mean height is known to ±{metres * 100:0.0} cm, their mean contact to ±{seconds * 1000:0} ms. The index is surer than either.";
+        $"Which hops count isn't sure, or they aren't timed surely: their mean height is known to ±{metres * 100:0.0} cm, their mean contact to ±{seconds * 1000:0} ms (two standard uncertainties). The index is surer than either.";
 
     public static string HopsRinging(string hops) =>
         $"The plate rings where hops begin or end (by number: {hops}), so their times may be a hundredth of a second off: set the plate on firm ground, or record at a higher rate.";
@@ -51,16 +51,16 @@ internal static class Cautions
         "The force swings out to the very edge of 5 % of the weight, so the time to stabilisation could be one swing shorter or longer.";
 
     public static string ContactUnsure(double seconds) =>
-        $"The contact time is known only to ±{seconds * 1000:0} ms: look at the trace, or record at a higher rate.";
+        $"The contact time is known only to ±{seconds * 1000:0} ms (two standard uncertainties): look at the trace, or record at a higher rate.";
 
     /// <summary>Begins the sentences that name a timer's resolution, and no other.</summary>
     internal const string Coarse = "Timed coarsely";
 
     public static string CoarseHeight(double metres) =>
-        $"{Coarse}: by the interval's own resolution the height is known only to ±{metres * 100:0.0} cm; average several jumps, or film faster.";
+        $"{Coarse}: by the interval's own resolution the height is known only to ±{metres * 100:0.0} cm (two standard uncertainties); average several jumps, or film faster.";
 
     public static string CoarseContact(double seconds) =>
-        $"{Coarse}: by the interval's own resolution the contact time is known only to ±{seconds * 1000:0} ms; average several, or film faster.";
+        $"{Coarse}: by the interval's own resolution the contact time is known only to ±{seconds * 1000:0} ms (two standard uncertainties); average several, or film faster.";
 
     public static string BouncesIgnored(int count) =>
         count == 1

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Net;
 using Jumpwright.App.Kit;
 using Jumpwright.Calculators;
@@ -10,6 +11,24 @@ namespace Jumpwright.Tests.Outside.Pages;
 public class KitDeskTests(ServedDemo demo)
 {
     public static TheoryData<string> Tools => [.. KitDesk.Tools.Select(t => t.Id)];
+
+    [Theory]
+    [InlineData(5.0)]
+    [InlineData(0.56)]
+    [InlineData(66)]
+    [InlineData(1900)]
+    public void TheTicksOfAnAxis_StandWhereTheirNumberIs(double top)
+    {
+        double[] ticks = [.. Jumpwright.App.Kit.CurveDrawing.Ticks(top)];
+
+        Assert.InRange(ticks.Length, 3, 6);
+        Assert.Equal(0, ticks[0]);
+        Assert.True(ticks[^1] <= top * 1.001);
+        Assert.All(
+            ticks,
+            t => Assert.Equal(t, double.Parse(t.ToString("0.####", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), 9)
+        );
+    }
 
     [Fact]
     public void EveryCalculatorOfTheList_HasATool_AndEveryToolItsOwnName()

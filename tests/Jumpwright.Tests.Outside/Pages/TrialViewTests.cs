@@ -184,6 +184,31 @@ public class TrialViewTests(ServedDemo demo)
         await page.CloseAsync();
     }
 
+    /// <summary>On a phone most phases are too narrow for their names; under the trace none is missing.</summary>
+    [Fact]
+    public async Task EveryPhase_IsNamedWithItsTimes_OnAPhoneToo()
+    {
+        IPage page = await demo.Open(390);
+        await page.GotoAsync(Path);
+        await page.WaitForSelectorAsync("[data-phases] li");
+        IReadOnlyList<string> phases = await page.Locator("[data-phases] li").AllInnerTextsAsync();
+        Assert.Equal(6, phases.Count);
+        Assert.All(phases, p => Assert.Matches(@"^[1-6] [a-z ]+: \d+\.\d\d to \d+\.\d\d s$", p));
+        await page.CloseAsync();
+    }
+
+    /// <summary>Trials of one day are told apart by their files.</summary>
+    [Fact]
+    public async Task TrialsToLayOver_AreNamedApart()
+    {
+        IPage page = await demo.Open(820);
+        await page.GotoAsync(Path);
+        IReadOnlyList<string> named = await page.Locator(".choices label").AllInnerTextsAsync();
+        Assert.NotEmpty(named);
+        Assert.Equal(named.Count, named.Distinct(StringComparer.Ordinal).Count());
+        await page.CloseAsync();
+    }
+
     [Fact]
     public async Task AnotherTrialLaidOver_IsDrawn_LevelAtTakeOff()
     {

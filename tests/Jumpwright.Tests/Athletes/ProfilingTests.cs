@@ -25,6 +25,23 @@ public class ProfilingTests
             Story.Untested.Times(trials, s => s.Screened("landing-screen", 4))[Quality.Landing];
     }
 
+    /// <summary>A difference within twice its doubt names no leg as the stronger one; the number and its ± stay.</summary>
+    [Theory]
+    [InlineData(0.6, "Neither leg is shown to push more: the left by 0.6 ± ")]
+    [InlineData(-2.9, "Neither leg is shown to push more: the right by 2.9 ± ")]
+    [InlineData(-14.1, "The right leg pushes more: 14.1 ± ")]
+    public void Push_OfOneLeg_IsNamedOnlyWhereItIsShown(double pct, string said) =>
+        Assert.StartsWith(
+            said,
+            Story
+                .Untested.Jumped(
+                    JumpTask.CountermovementJump,
+                    [(MeasureNames.AsymmetryPropulsiveImpulse, pct, 1.5)]
+                )[Quality.SingleLeg]
+                .Sentence,
+            StringComparison.Ordinal
+        );
+
     [Fact]
     public void Untested_EveryQuality_SaysNotTestedAndNamesTheCheapestTest()
     {

@@ -50,7 +50,7 @@ public class LadderTests
         RungReason contact = rung.Reasons.Single(r => r.CriterionId == "drop-jump-contact");
         Assert.Equal(CriterionVerdict.Met, contact.Verdict);
         Assert.Equal(new LocalDate(2027, 1, 1), contact.Date);
-        Assert.Contains("0.200 ± 0.010 s on 2027-01-01", contact.Sentence, StringComparison.Ordinal);
+        Assert.Contains("0.200 ± 0.010 s on 1 Jan 2027", contact.Sentence, StringComparison.Ordinal);
         Assert.Null(contact.CheapestTest);
     }
 
@@ -150,7 +150,7 @@ public class LadderTests
         AthleteStory story = Ready() with { Screens = [] };
         RungReason reason = story.Screened("hex-bar-load", 220, "lb").Reason("hex-bar-jump", "hex-bar-tested");
         Assert.Equal(CriterionVerdict.NotTested, reason.Verdict);
-        Assert.Contains("the result of 2027-01-01 is in 'lb', not in kg", reason.Sentence, StringComparison.Ordinal);
+        Assert.Contains("the result of 1 Jan 2027 is in 'lb', not in kg", reason.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -106,7 +106,7 @@ public class OwnershipTests
         AthleteStory sloppy = story.Did("jump-and-stick", 1, faults: 2);
         Assert.Equal(RungState.Closed, sloppy.State("pogo-hop"));
         Assert.Contains(
-            "2 landing faults logged on 2027-01-03",
+            "2 landing faults logged on 3 Jan 2027",
             sloppy.Reason("pogo-hop", "landing-hold").Sentence,
             StringComparison.Ordinal
         );

@@ -55,7 +55,7 @@ public class ConditionRulesTests
             rulings.Select(r => r.Effect.GetType())
         );
         Assert.All(rulings, r => Assert.Equal("armstrong-2007", r.Source.Id));
-        Assert.All(rulings, r => Assert.Contains("2027-07-05", r.Because, StringComparison.Ordinal));
+        Assert.All(rulings, r => Assert.Contains("5 Jul 2027", r.Because, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -64,6 +64,8 @@ internal static class CurrentMeasures
                     group.Key.Limb
                 )
                 {
+                    BoxM = last.Labels.DropHeightM,
+                    LoadKg = last.Labels.ExternalLoadKg,
                     Trials = today.Length,
                     TrialSd = scatter,
                 }

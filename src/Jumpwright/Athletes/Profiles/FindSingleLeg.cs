@@ -84,15 +84,17 @@ internal static class FindSingleLeg
         double value = push.Measure.Value;
         double doubt = push.Measure.StandardUncertainty;
         double limit = ProfileLimits.ImpulseAsymmetry.Value;
-        string side =
-            value == 0 ? "Both legs push alike"
-            : value > 0 ? "The left leg pushes more"
-            : "The right leg pushes more";
+        string amount = $"{Math.Abs(value):0.0} ± {doubt:0.0} %";
+        string more = value < 0 ? "right" : "left";
+        string said =
+            Math.Abs(value) < 2 * doubt
+                ? $"Neither leg is shown to push more: the {more} by {amount}"
+                : $"The {more} leg pushes more: {amount}";
         return Verdicts.From(
             Quality.SingleLeg,
             Likelihood.Above(value, doubt, limit) + Likelihood.Below(value, doubt, -limit),
             guardsHealth: true,
-            $"{side}: {Math.Abs(value):0.0} ± {doubt:0.0} % of the summed impulse on {Spoken.Day(push.Date)} (within {limit:0} % wished).",
+            $"{said} of the summed impulse on {Spoken.Day(push.Date)} (within {limit:0} % wished).",
             "countermovement jumps on two plates",
             ProfileLimits.ImpulseAsymmetry,
             push

@@ -54,7 +54,13 @@ internal sealed class Known(History history, LocalDate asOf, ImmutableArray<Evid
                 latest[0].Date,
                 "screens.csv",
                 latest.Length,
-                null
+                null,
+                Limb: side switch
+                {
+                    Side.Left => Limb.Left,
+                    Side.Right => Limb.Right,
+                    _ => null,
+                }
             )
             {
                 Trials = latest.Length,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Trials;
 
@@ -84,7 +85,7 @@ internal static class ProfileSummary
     private const double ReachUncertaintyM = 0.015;
 
     private static string Sure(Finding finding) =>
-        $"{Spoken.Chance(finding.Probability ?? 0)}, {finding.Probability:0.00}";
+        $"{Spoken.Chance(finding.Probability ?? 0)}, {Probability.Said(finding.Probability ?? 0)}";
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

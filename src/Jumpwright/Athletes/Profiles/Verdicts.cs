@@ -24,9 +24,9 @@ internal static class Verdicts
             : FindingVerdict.Unclear;
         string said = verdict switch
         {
-            FindingVerdict.Limits => $"{what} That this holds them back is {Spoken.Chance(limits)} ({limits:0.00}).",
-            FindingVerdict.Sound => $"{what} That this holds them back is {Spoken.Chance(limits)} ({limits:0.00}).",
-            _ => $"{what} Not settled: {limits:0.00} that it holds them back.",
+            FindingVerdict.Limits => $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
+            FindingVerdict.Sound => $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
+            _ => $"{what} Not settled: {Probability.Said(limits)} that it holds them back.",
         };
         (string? next, int? more) =
             verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null);

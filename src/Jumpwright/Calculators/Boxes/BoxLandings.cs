@@ -114,7 +114,7 @@ public static class BoxLandings
             Basis,
             values.ToImmutable(),
             sentence
-                + $" On {Cm(box)} cm the knees bend to {posture.KneeDeg:0} ± {kneeDoubt:0}° and the hips to {posture.HipDeg:0}°; the box takes {removed:0} % of what the same landing on the floor would ask, "
+                + $" On {Cm(box)} cm the knees bend to {posture.KneeDeg:0} ± {kneeDoubt:0}° (a half squat is {BoxNumbers.HalfSquat.Value:0}°) and the hips to {posture.HipDeg:0} ± {1.5 * kneeDoubt:0}°; the box takes {removed:0} % of what the same landing on the floor would ask, "
                 + $"and the centre of mass rises {Cm(input.JumpHeightM)} cm whatever the box.",
             ceiling,
             proposed,
@@ -133,7 +133,7 @@ public static class BoxLandings
         {
             if (box > ceiling)
             {
-                yield return $"{Cm(box)} cm is above the ceiling of {Cm(ceiling)} cm: the landing would be deeper than a half squat, or may miss the edge.";
+                yield return $"{Cm(box)} cm is above the ceiling of {Cm(ceiling)} cm: with {Cm(BoxNumbers.Clearance.Value)} cm kept over the edge and two standard uncertainties for the doubt, the landing may be deeper than a half squat, or miss the edge.";
             }
 
             if (padded)

@@ -118,7 +118,7 @@ public static class DropCurves
             ],
             slow
                 ? $"Contact is over the ceiling of {1000 * input.ContactCeilingS:0} ms at every height that limits allow: train lower than {Cm(lowest)} cm, or shorten the contact first."
-                : $"Train from {Cm(chosen)} cm: index {index:0.00} ± {indexSd:0.00} m/s with {1000 * seconds:0} ± {1000 * secondsSd:0} ms of contact; it loses at most 3 % of the best with a chance of {chance:0.00}. The best height is likely {Cm(place)} ± {Cm(placeSd)} cm.{open2}",
+                : $"Train from {Cm(chosen)} cm: index {index:0.00} ± {indexSd:0.00} m/s with {1000 * seconds:0} ± {1000 * secondsSd:0} ms of contact; it loses at most 3 % of the best with a chance of {Probability.Said(chance)}. The best height is likely {Cm(place)} ± {Cm(placeSd)} cm.{open2}",
             chosen,
             chance,
             settled ? null : next?.Drop,

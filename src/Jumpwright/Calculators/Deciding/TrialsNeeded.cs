@@ -57,7 +57,7 @@ public static class TrialsNeeded
             more switch
             {
                 0 =>
-                    $"Settled: {side} {input.Threshold:0.###} {input.Unit} with a certainty of {now:0.00}; no more trials are needed.",
+                    $"Settled: {side} {input.Threshold:0.###} {input.Unit} with a certainty of {Probability.Said(now)}; no more trials are needed.",
                 { } n =>
                     $"{n} more trial{(n == 1 ? "" : "s")} would settle it at {input.Wished:0.00} if the mean stays at {input.Value:0.###} {input.Unit} (now {now:0.00} {side}).",
                 null when best < input.Wished =>

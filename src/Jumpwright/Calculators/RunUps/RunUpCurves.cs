@@ -75,8 +75,8 @@ public static class RunUpCurves
         string which = chance switch
         {
             null => "",
-            >= 0.9 => $" One foot serves them better ({chance:0.00}).",
-            <= 0.1 => $" Two feet serve them better ({1 - chance:0.00}).",
+            >= 0.9 => $" One foot serves them better ({Probability.Said(chance.Value)}).",
+            <= 0.1 => $" Two feet serve them better ({Probability.Said(1 - chance.Value)}).",
             _ => $" Which take-off serves better isn't settled ({chance:0.00} for one foot).",
         };
         (TakeOffFoot Foot, double SpeedMS, double Left)? next = input.SeekNext ? NextOf(input, two, one) : null;

@@ -35,7 +35,7 @@ internal static class ChangeWords
         return $"Level {now} after {series.Sessions.Length} sessions. {moved}{alarm}";
 
         string By() =>
-            $"{(change.Change < 0 ? "−" : "+")}{Value(series.Unit, Math.Abs(change.Change))} ± {Value(series.Unit, change.Sd)} {UnitOf(series.Unit)}, chance of a rise beyond {Value(series.Unit, change.SmallestWorthwhile)} {UnitOf(series.Unit)}: {change.Rose:0.00}, of such a fall: {change.Fell:0.00}";
+            $"{(change.Change < 0 ? "−" : "+")}{Value(series.Unit, Math.Abs(change.Change))} ± {Value(series.Unit, change.Sd)} {UnitOf(series.Unit)}, chance of a rise beyond {Value(series.Unit, change.SmallestWorthwhile)} {UnitOf(series.Unit)}: {Probability.Said(change.Rose)}, of such a fall: {Probability.Said(change.Fell)}";
     }
 
     internal static string UnitOf(Unit unit) =>

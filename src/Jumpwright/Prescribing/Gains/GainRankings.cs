@@ -105,7 +105,7 @@ public static class GainRankings
     {
         Finding? finding = profile.Findings.FirstOrDefault(f => f.Quality == quality);
         double? limits = finding?.Probability;
-        string known = limits is { } p ? $"That it limits them: {p:0.00}." : "Whether it limits them was not tested.";
+        string known = limits is { } p ? $"That it limits them: {Probability.Said(p)}." : "Whether it limits them was not tested.";
         PublishedEffect? effect = effects.FirstOrDefault(e => e.Quality == quality);
         if (effect is null || now is null)
         {
@@ -164,7 +164,7 @@ public static class GainRankings
             0 => first + "No effect on this outcome is published that we could rank; train what limits them.",
             1 => first + ranked[0].Sentence,
             _ when settled =>
-                $"{first}{Capital(Words[ranked[0].Quality])} would typically bring most ({ranked[0].Centimetres:0.0} cm; chance {chance:0.00} against {Words[ranked[1].Quality]}).",
+                $"{first}{Capital(Words[ranked[0].Quality])} would typically bring most ({ranked[0].Centimetres:0.0} cm; chance {Probability.Said(chance!.Value)} against {Words[ranked[1].Quality]}).",
             _ =>
                 $"{first}{Capital(Words[ranked[0].Quality])} ({ranked[0].Centimetres:0.0} cm) and {Words[ranked[1].Quality]} ({ranked[1].Centimetres:0.0} cm) can't be told apart: {chance:0.00} for the first.",
         };

@@ -54,10 +54,16 @@ internal static class CurveSections
         c => c.Landing.Then<ReportSection>(landing => new ReportSection("Landing force", Words(landing), [])),
     ];
 
+    /// <summary>Why a plan may step from lower than the curve says.</summary>
+    private const string OfAnotherExercise =
+        "That is the height their jumps speak for. A plan steps from lower where a limit or the ladder says so, or where the exercise planned is a low drop with a range of its own.";
+
     private static Outcome<ReportSection> Drops(AthleteCurves curves) =>
         curves.Drops.Then<ReportSection>(curve => new ReportSection(
             "Drop height",
-            Words(curve),
+            curve.Sentence.StartsWith("Train from", StringComparison.Ordinal)
+                ? Words(curve).Insert(1, OfAnotherExercise)
+                : Words(curve),
             [
                 new(
                     "drop-height",
@@ -69,7 +75,7 @@ internal static class CurveSections
                     [],
                     100 * curve.ChosenM,
                     $"train from {100 * curve.ChosenM:0} cm",
-                    curve.Sentence
+                    Answer(curve)
                 ),
             ]
         ));
@@ -128,7 +134,7 @@ internal static class CurveSections
             [],
             curve.FromKg,
             $"{curve.FromKg:0.#} to {curve.ToKg:0.#} kg",
-            curve.Sentence
+            Answer(curve)
         )
         {
             MarkedTo = curve.ToKg,
@@ -160,7 +166,7 @@ internal static class CurveSections
                     [],
                     maximum.Value,
                     $"{maximum.Value:0} ± {maximum.StandardUncertainty:0} kg",
-                    pulls.Sentence
+                    Answer(pulls)
                 ),
             ]
         );
