@@ -9,8 +9,11 @@
   const t = (key, ...filled) => floorWords[key].replace(/\{(\d)\}/g, (_, i) => filled[i]);
   const say = (key, ...filled) => floorWords[key].split(/(\{\d\})/).flatMap(p => /^\{\d\}$/.test(p) ? filled[p[1]] : p);
   const en = text => ({ en: text });
+  // An exercise's name in the language it came in; a session kept before names had one has English ones.
+  const named = x => ({ en: x.name, lang: x.lang });
+  const within = x => x.lang && x.lang !== "en" ? x.name : x.name.toLowerCase();
   const plain = parts => [parts].flat().map(p => p.en ?? p).join("");
-  const fill = (e, parts) => e.replaceChildren(...[parts].flat().map(p => p.en === undefined ? String(p) : el("span", p.en, { lang: "en" })));
+  const fill = (e, parts) => e.replaceChildren(...[parts].flat().map(p => p.en === undefined ? String(p) : el("span", p.en, { lang: p.lang || "en" })));
   const el = (name, text, more = {}) => {
     const e = document.createElement(name);
     if (Array.isArray(text) || (text && text.en !== undefined)) fill(e, text);
@@ -178,11 +181,11 @@
       }
       for (const item of a.items) {
         const why = stopOf(a, item);
-        if (why) out.push(say("alarm.item", a.name, en(item.name), why));
+        if (why) out.push(say("alarm.item", a.name, named(item), why));
       }
       for (const test of a.tests || []) {
         const why = testStop(a, test);
-        if (why) out.push(say("alarm.test", a.name, en(test.name), why));
+        if (why) out.push(say("alarm.test", a.name, named(test), why));
       }
     }
     return out;
@@ -224,9 +227,9 @@
     const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, low: false, needs_low: false, ...i.needs, exercise: i.exercise })));
     const turns = plan.rotation.map(r => ({ exercise: r.name, ...r }));
     const { turns: left, cuts } = floorRule(turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday);
-    const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise }).name;
+    const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise });
     fill(byId("cut"), cuts.length === 0 ? [] : say("cut", cuts.flatMap((c, i) =>
-      [i ? "; " : "", nameOf(c.athlete), ", ", en(itemName(c)), ` (${t("cut." + c.reason, minutesToday)})`])));
+      [i ? "; " : "", nameOf(c.athlete), ", ", named(itemName(c)), ` (${t("cut." + c.reason, minutesToday)})`])));
     // Whoever is stopped stands in no turn any more; the others keep their times, since it happens in the middle of them.
     return left.map(r => ({ ...r, athletes: r.athletes.filter(a => !closed(a, r.exercise)) })).filter(r => r.athletes.length);
   };
@@ -263,7 +266,7 @@
       const what = el("div");
       // A session kept before places had words has only their ids.
       what.append(
-        el("p", [en(r.name), `, ${r.place || r.station.replace(/[-+]/g, " ")}`], { class: "name" }), el("p", dosesOf(r)));
+        el("p", [named(r), `, ${r.place || r.station.replace(/[-+]/g, " ")}`], { class: "name" }), el("p", dosesOf(r)));
       row.append(
         el("span", t(on ? "from-to.now" : "from-to", minuteOf(r.start), minuteOf(r.end)), { class: "number" }), what);
       (r.start < (now || 0) + 10 ? soon : later).append(row);
@@ -320,7 +323,7 @@
     const next = plan.athletes.find(a => a.id === athlete).items
       .find(i => doneOf(athlete, i.exercise).length < i.sets && !closed(athlete, i.exercise));
     return rest.until <= Date.now() ? [t("rested")]
-      : say("rest", clock((rest.until - Date.now()) / 1000), next ? en(next.name) : t("rest.done"));
+      : say("rest", clock((rest.until - Date.now()) / 1000), next ? named(next) : t("rest.done"));
   };
   const closedLine = a => el("p", t("closed", worstPain(a.id), plan.stop_above), { class: "asking", "data-closed": a.id });
 
@@ -335,7 +338,7 @@
       const part = el("div", null, { class: "item" });
       const done = doneOf(a.id, item.exercise), numbers = new Set(done.map(e => e.data.set));
       const most = Math.max(item.sets, ...numbers);
-      part.append(el("h3", item.name, { lang: "en" }), el("p", item.dose + (item.height ? ", " + item.height : ""), { class: "dose", lang: "en" }));
+      part.append(el("h3", item.name, { lang: item.lang || "en" }), el("p", item.dose + (item.height ? ", " + item.height : ""), { class: "dose", lang: "en" }));
       const stop = stopOf(a, item);
       if (stop) part.append(el("p", say("stop", stop), { class: "asking" }));
       const sets = el("p", null, { class: "tools" }), open = el("p", null, { class: "tools" }), isClosed = closed(a.id, item.exercise);
@@ -364,7 +367,7 @@
         }
         part.append(faults);
       }
-      part.append(pains(a, item.exercise, say("pain.during", en(item.name)), t("pain.during.aloud", item.name.toLowerCase())));
+      part.append(pains(a, item.exercise, say("pain.during", named(item)), t("pain.during.aloud", within(item))));
       if (!isClosed) {
         part.append(el("p", say("stop-when", en(item.stop_when)), { class: "stop-when" }));
         part.append(el("p", [en(item.rest + "."), " ", ...say("sore", en(item.if_sore))], { class: "note" }));
@@ -384,7 +387,7 @@
   const testing = (a, test) => {
     const key = `${a.id} ${test.question}`, trials = trialsOf(a.id, test), stop = testStop(a, test);
     const fold = el("details", null, { class: "test", open: trials.length > 0 || typed.has(key) });
-    fold.append(el("summary", test.drop_height_m ? say("test.from", en(test.name), Math.round(100 * test.drop_height_m)) : say("test", en(test.name))));
+    fold.append(el("summary", test.drop_height_m ? say("test.from", named(test), Math.round(100 * test.drop_height_m)) : say("test", named(test))));
     const rules = test.stop.words.flatMap((words, i) => i ? [`; ${t("test.when")} `, en(words)] : en(words));
     fold.append(el("p", say("test.what", en(test.why), trials.length, test.trials)), el("p", say("test.stop", rules), { class: "note" }));
     if (stop) fold.append(el("p", say("stop", stop), { class: "asking" }));
@@ -431,7 +434,7 @@
         onclick: () => log("set", a.id, { ...last.data, undone: true }),
       }));
     }
-    fold.append(pains(a, test.exercise, say("pain.test", en(test.name)), t("pain.test.aloud", test.name.toLowerCase())));
+    fold.append(pains(a, test.exercise, say("pain.test", named(test)), t("pain.test.aloud", within(test))));
     return fold;
   };
   const setButton = (a, item, n, done) => el("button", (done ? "✓ " : "") + t("set", n), {

@@ -152,7 +152,10 @@ public sealed class PictureBook(
                 && Tracing.Of(force, trial.Trial).TryGet(out MotionTrace? trace, out _)
             )
             {
-                return Plots.Trace(trace, $"{Capital(Words.Of(trial.Trial.Task))}, {Dates.Drawn(trial.Date)}");
+                return Plots.Trace(
+                    trace,
+                    $"{Capital(Words.Of(trial.Trial.Task))}, {Dates.Drawn(trial.Date)}{HeightOf(trial.Trial)}"
+                );
             }
         }
 
@@ -167,14 +170,7 @@ public sealed class PictureBook(
     {
         var heights = history
             .Trials.Where(t => t.Date <= day && t.Trial.Task is JumpTask.CountermovementJump)
-            .Select(t =>
-                (
-                    t.Date,
-                    t.Device,
-                    Height: t.Trial.FindTrusted(MeasureNames.JumpHeight)
-                        ?? t.Trial.FindTrusted(MeasureNames.JumpHeightFlightTime)
-                )
-            )
+            .Select(t => (t.Date, t.Device, Height: Height(t.Trial)))
             .Where(t => t.Height is not null)
             .GroupBy(t => (t.Device, t.Height!.Name))
             .OrderByDescending(g => g.Max(t => t.Date))
@@ -185,8 +181,7 @@ public sealed class PictureBook(
             return null;
         }
 
-        (double scale, string unit) =
-            units == UnitSystem.InchPound ? (1 / Customary.MetresPerInch, "in") : (100.0, "cm");
+        (double scale, string unit) = Lengths();
         ImmutableArray<TrendPoint> points =
         [
             .. heights
@@ -200,6 +195,24 @@ public sealed class PictureBook(
         string label = $"{Capital(MeasureWords.Name(heights.Key.Name))}, {Words.Of(heights.Key.Device)}";
         return Plots.Trend(points, label, unit);
     }
+
+    /// <summary>The height to name a picture with, where the trial has one that counts.</summary>
+    private string HeightOf(Trial trial)
+    {
+        if (Height(trial) is not { } height)
+        {
+            return "";
+        }
+
+        (double scale, string unit) = Lengths();
+        return FormattableString.Invariant($": {scale * height.In(Unit.Metre):0.0} {unit}");
+    }
+
+    private static Measure? Height(Trial trial) =>
+        trial.FindTrusted(MeasureNames.JumpHeight) ?? trial.FindTrusted(MeasureNames.JumpHeightFlightTime);
+
+    private (double Scale, string Unit) Lengths() =>
+        units == UnitSystem.InchPound ? (1 / Customary.MetresPerInch, "in") : (100.0, "cm");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -30,7 +30,10 @@ internal static class RoomWords
         AthleteRequest? asked = request.Athletes.FirstOrDefault(a => a.Athlete.Id == athleteId);
         Ruling[][] days =
         [
-            .. request.Slots.Select(s => s.Date).Distinct().Select(d => asked is null ? [] : asked.RulingsOn(d).ToArray()),
+            .. request
+                .Slots.Select(s => s.Date)
+                .Distinct()
+                .Select(d => asked is null ? [] : asked.RulingsOn(d).ToArray()),
         ];
         return asked is not null && !asked.Menu.Any(m => m.Dose.Contacts(1) > 0)
             ? Closed(days)
@@ -60,7 +63,10 @@ internal static class RoomWords
             [
                 new(T["room.closed-by"] + " "),
                 new(
-                    string.Join(", ", closing.Select(r => r.LimitId.Replace('-', ' ')).Distinct(StringComparer.Ordinal)),
+                    string.Join(
+                        ", ",
+                        closing.Select(r => r.LimitId.Replace('-', ' ')).Distinct(StringComparer.Ordinal)
+                    ),
                     IsEnglish: true
                 ),
                 new("."),
@@ -69,9 +75,7 @@ internal static class RoomWords
 
     private static IEnumerable<Piece> Open(Ruling[][] days, LimitReading[] limits)
     {
-        if (
-            limits.Where(l => l is { Unit: "contacts", Period: "week" }).MinBy(Room) is not { } binding
-        )
+        if (limits.Where(l => l is { Unit: "contacts", Period: "week" }).MinBy(Room) is not { } binding)
         {
             yield return new(T["room.none"]);
             yield break;

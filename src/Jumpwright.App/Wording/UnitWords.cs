@@ -14,6 +14,10 @@ internal static class UnitWords
     /// <summary>A unit in the language of the request; most are the same in all.</summary>
     public static string Word(string unit) => TextBook.Find($"unit.{unit}") ?? unit;
 
+    /// <summary>So many of what is counted, with the word for one where it is one and there is such a word.</summary>
+    public static string Counted(double value, string unit) =>
+        $"{ItemWords.Number(value)} {(value == 1 ? TextBook.Find($"unit.{unit}.one") : null) ?? Word(unit)}";
+
     /// <summary>The number alone.</summary>
     public static string Number(double value, string unit) =>
         (Speech.Now.Units, unit) switch

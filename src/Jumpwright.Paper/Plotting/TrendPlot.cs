@@ -60,7 +60,7 @@ internal static class TrendPlot
         text.LabelAlignment = inOrder.Length > 1 ? Alignment.LowerRight : Alignment.LowerCenter;
         plot.Axes.Bottom.TickGenerator = Days(inOrder, x, span);
         TracePlot.Label(plot.Axes.Left.Label, Fonts.PaperFonts.Printable(unit));
-        TracePlot.Label(plot.Axes.Bottom.Label, "Day (bars: ± standard uncertainty)");
+        TracePlot.Label(plot.Axes.Bottom.Label, "Day (bars: ± of the measuring alone)");
         return plot;
     }
 

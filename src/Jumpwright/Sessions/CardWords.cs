@@ -43,16 +43,22 @@ internal static class CardWords
         string[] qualities =
         [
             .. items
-                .Select(i => catalogue.Find(i.Dose.ExerciseId)?.Trains.FirstOrDefault())
-                .OfType<Quality>()
-                .GroupBy(q => q)
-                .OrderByDescending(g => g.Count())
+                .Select(i => (Quality: catalogue.Find(i.Dose.ExerciseId)?.Trains.FirstOrDefault(), Limits: Limits(i)))
+                .Where(i => i.Quality is not null)
+                .GroupBy(i => i.Quality!.Value)
+                // What holds the athlete back is what the session is for, before what it holds most of.
+                .OrderByDescending(g => g.Any(i => i.Limits))
+                .ThenByDescending(g => g.Count())
                 .ThenBy(g => g.Key)
                 .Take(2)
                 .Select(g => Qualities[g.Key]),
         ];
         return qualities.Length == 0 ? "Today's session." : $"Today is for {string.Join(" and ", qualities)}.";
     }
+
+    /// <summary>Whether the plan's first reason is that what it trains holds the athlete back.</summary>
+    private static bool Limits(PlannedItem item) =>
+        item.Because is [var first, ..] && first.Split(':')[0].EndsWith(" limits", StringComparison.Ordinal);
 
     /// <summary>The plan's first reason said to the athlete, then what the exercise is for.</summary>
     internal static string Why(PlannedItem item, Exercise exercise)

@@ -137,12 +137,13 @@ public sealed class AmendmentTests : IAsyncLifetime
     public async Task WhyNotThat_ClosedExercise_IsAnsweredByWhatClosesIt_AndAskedForAllTheSame_Collides()
     {
         (string session, string athlete, _) = Some();
-        string closed = _squad
+        (string closed, Progression.CriterionVerdict verdict) = _squad
             .Desk.Book.Find(athlete)!
-            .Ladder.Rungs.First(r => r.State == Progression.RungState.Closed)
-            .ExerciseId;
+            .Ladder.Rungs.Where(r => r.State == Progression.RungState.Closed)
+            .SelectMany(r => r.Reasons.Select(reason => (r.ExerciseId, reason.Verdict)))
+            .First(r => r.Verdict is Progression.CriterionVerdict.NotMet or Progression.CriterionVerdict.NotTested);
         string page = await _squad.Get($"/cards/{session}/{athlete}/why?not={closed}");
-        Assert.Contains("Not met:", page);
+        Assert.Contains(verdict == Progression.CriterionVerdict.NotMet ? "Not met:" : "Not tested:", page);
         await Ask(("what", "there"), ("session", session), ("athlete", athlete), ("exercise", closed), ("sets", "2"));
         Plan then = _squad.Desk.Proposal!.Outcome.Require().Plan;
         Assert.Equal(PlanStatus.Infeasible, then.Status);

@@ -106,7 +106,8 @@ internal static class FloorRoutes
                     station = r.Station,
                     place = ItemWords.Station(r.Station),
                     exercise = r.ExerciseId,
-                    name = book.Catalogue.Find(r.ExerciseId)?.Name ?? r.ExerciseId,
+                    name = SpokenExercises.Name(book.Catalogue, r.ExerciseId),
+                    lang = SpokenExercises.Language(book.Catalogue, r.ExerciseId),
                     start = r.StartMin,
                     end = r.EndMin,
                     athletes = r.AthleteIds,
@@ -120,14 +121,19 @@ internal static class FloorRoutes
                     name = card.AthleteName,
                     nothing = card.NothingPlanned is null ? null : T["floor.nothing"],
                     card = Paths.Card(id, card.AthleteId),
-                    items = Items(session, card, needs[card.AthleteId]),
+                    items = Items(book.Catalogue, session, card, needs[card.AthleteId]),
                     tests = Tests(book, week, session, card.AthleteId),
                 })
                 .ToArray(),
         };
     }
 
-    private static object[] Items(PlannedSession session, SessionCard card, IEnumerable<FloorNeeds> needs)
+    private static object[] Items(
+        Catalogue catalogue,
+        PlannedSession session,
+        SessionCard card,
+        IEnumerable<FloorNeeds> needs
+    )
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == card.AthleteId)?.Items ?? [];
@@ -138,7 +144,8 @@ internal static class FloorRoutes
                 .Select(item => new
                 {
                     exercise = item.First.Dose.ExerciseId,
-                    name = item.Second.Name,
+                    name = SpokenExercises.OnCard(catalogue, item.Second).Name,
+                    lang = SpokenExercises.OnCard(catalogue, item.Second).Language,
                     sets = item.First.Sets,
                     reps = item.First.Dose.Reps,
                     contacts_per_set = item.First.Dose.Contacts(1),
@@ -177,7 +184,8 @@ internal static class FloorRoutes
                     {
                         question = o.Question,
                         exercise = o.Test.ExerciseId,
-                        name = exercise.Name,
+                        name = SpokenExercises.Of(exercise).Name,
+                        lang = SpokenExercises.Of(exercise).Language,
                         why = o.Test.Because,
                         trials = o.Test.Ask.Trials,
                         contacts_per_trial = o.Test.Contacts / o.Test.Ask.Trials,

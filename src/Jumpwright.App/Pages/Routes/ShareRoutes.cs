@@ -59,7 +59,14 @@ internal static class ShareRoutes
                     c.SessionId == link.SessionId && c.AthleteId == link.AthleteId
                 )
                     is { } card
-                    ? Answers.Page<SharedCardPage>(new { Card = card, Base = "/c/" + token })
+                    ? Answers.Page<SharedCardPage>(
+                        new
+                        {
+                            Card = card,
+                            Catalogue = desk.Book.Catalogue,
+                            Base = "/c/" + token,
+                        }
+                    )
                     : Results.NotFound()
         );
         app.MapGet(

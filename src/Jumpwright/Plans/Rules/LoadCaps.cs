@@ -26,7 +26,7 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
                         cap.SessionIds[0],
                         load - cap.AtMost,
                         UnitOf(cap.Tissue),
-                        $"{who.Athlete.Name} would load {Word(cap.Tissue)} with {load}; at most {cap.AtMost} are allowed. {cap.Because}"
+                        $"{who.Athlete.Name} would load {Word(cap.Tissue)} with {load} {UnitOf(cap.Tissue)}; at most {cap.AtMost} are allowed. {cap.Because}"
                     );
                 }
             }

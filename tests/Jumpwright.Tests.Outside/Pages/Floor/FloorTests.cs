@@ -355,7 +355,10 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         );
         Assert.Equal(0, await row.Locator(".rest").CountAsync());
         Assert.Equal(0, await row.Locator("details.test").CountAsync());
-        Assert.Equal(0, await row.Locator("button.set[aria-pressed=false]:visible, [data-key^='more ']:visible").CountAsync());
+        Assert.Equal(
+            0,
+            await row.Locator("button.set[aria-pressed=false]:visible, [data-key^='more ']:visible").CountAsync()
+        );
         await page.WaitForFunctionAsync("n => !document.getElementById('where').textContent.includes(n)", name);
         Assert.DoesNotContain("If sore", await row.InnerTextAsync());
 

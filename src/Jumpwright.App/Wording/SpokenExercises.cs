@@ -1,0 +1,31 @@
+using Jumpwright.Exercises;
+using Jumpwright.Sessions;
+
+namespace Jumpwright.App.Wording;
+
+/// <summary>Exercises in the language of the request, where they have words in it; else in their own, and marked as such.</summary>
+internal static class SpokenExercises
+{
+    private const string Own = "en";
+
+    /// <summary>Everything an exercise says.</summary>
+    public static ExerciseWords Of(Exercise exercise) => Wordings.Of(exercise, Speech.Now.Language);
+
+    /// <summary>Its name; the id where the catalogue doesn't know it.</summary>
+    public static string Name(Catalogue catalogue, string id) =>
+        catalogue.Find(id) is { } exercise ? Of(exercise).Name : id;
+
+    /// <summary>The language its name stands in.</summary>
+    public static string Language(Catalogue catalogue, string id) =>
+        catalogue.Find(id) is { } exercise ? Of(exercise).Language : Own;
+
+    /// <summary>The name within a sentence: small in English, and as it is where nouns have capitals.</summary>
+    public static string WithinSentence(Catalogue catalogue, string id) =>
+        Language(catalogue, id) == Own ? Name(catalogue, id).ToLowerInvariant() : Name(catalogue, id);
+
+    /// <summary>A card's item as far as the exercise itself says it: name, set-up and the cue. All else of the card is in English.</summary>
+    public static (string Language, string Name, string SetUp, string Cue) OnCard(Catalogue catalogue, CardItem item) =>
+        catalogue.Find(item.ExerciseId) is { } exercise && Of(exercise) is var words && words.Language != Own
+            ? (words.Language, words.Name, words.SetUp, words.Cues[0])
+            : (Own, item.Name, item.SetUp, item.Cue);
+}
