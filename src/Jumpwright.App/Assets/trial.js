@@ -167,8 +167,8 @@
       if (panel.zero && main.weight) {
         pen.strokeStyle = pencil; pen.setLineDash([14, 4, 2, 4]);
         pen.beginPath(); pen.moveTo(left, y(main.weight)); pen.lineTo(w - right, y(main.weight)); pen.stroke();
-        pen.textAlign = "left"; pen.textBaseline = "top"; pen.fillStyle = pencil;
-        pen.fillText(words.weight, left + 6, y(main.weight) + 5);
+        pen.textAlign = "left"; pen.textBaseline = "bottom"; pen.fillStyle = pencil;
+        pen.fillText(words.weight, left + 6, y(main.weight) - 4); // above it: there no leg's own curve runs
       }
       traces.slice(1).forEach((t, i) => {
         if (!panel.of(t)) return;

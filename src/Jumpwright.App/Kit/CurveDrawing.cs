@@ -43,9 +43,7 @@ internal static class CurveDrawing
         Add($"<path d=\"M{Left} 10V{High - Bottom}H{Wide - 10}\" stroke=\"currentColor\" fill=\"none\"/>");
         foreach (double at in Ticks(top))
         {
-            Add(
-                $"<text x=\"{Left - 8}\" y=\"{Y(at) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{at:0.####}</text>"
-            );
+            Add($"<text x=\"{Left - 8}\" y=\"{Y(at) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{at:0.####}</text>");
         }
 
         foreach (double at in Ticks(right))

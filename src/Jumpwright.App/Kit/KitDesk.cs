@@ -168,9 +168,9 @@ public static class KitDesk
                 string caption = T["kit.box.caption", Cm(box), Cm(landing.CeilingM), Cm(height)];
                 string picture = new ScaleDrawing(0.9, 0.9, Math.Max(Math.Max(box, landing.CeilingM), height) + 0.2)
                     .Box(0.1, 0.6, box, $"{Cm(box)} cm")
-                    .Level(landing.CeilingM, -0.2, 0.8, T["kit.box.highest"])
-                    .Line(-0.5, 0, -0.5, height)
-                    .Mark(-0.5, height, T["kit.box.own"])
+                    .Level(landing.CeilingM, 0.05, 0.8, T["kit.box.highest"])
+                    .Line(-0.85, 0, -0.85, height)
+                    .Mark(-0.85, height, T["kit.box.own"])
                     .Svg(caption);
                 string verdict =
                     box > landing.CeilingM ? T["kit.box.not-met", Cm(landing.CeilingM)]

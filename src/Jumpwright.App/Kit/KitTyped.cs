@@ -21,7 +21,10 @@ public sealed class KitTyped(Func<string, string> of)
     public ImmutableArray<(double A, double B)> Pairs(string name) =>
         [
             .. of(name)
-                .Split([',', ';', '\n', '\r', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                .Split(
+                    [',', ';', '\n', '\r', ' '],
+                    StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+                )
                 .Take(MostPairs)
                 .Select(p => p.Split(':'))
                 .Where(p => p.Length == 2)

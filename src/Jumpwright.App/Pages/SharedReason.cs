@@ -4,9 +4,9 @@ using Jumpwright.Progression;
 namespace Jumpwright.App.Pages;
 
 /// <summary>What stands in the way of several exercises of a stage alike, so that it is said once.</summary>
-/// <param name="Reason">The reason.</param>
-/// <param name="Rungs">The exercises it stands in the way of.</param>
-public sealed record SharedReason(RungReason Reason, ImmutableArray<Rung> Rungs)
+/// <param name="Reasons">The reasons that just these exercises share.</param>
+/// <param name="Rungs">The exercises.</param>
+public sealed record SharedReason(ImmutableArray<RungReason> Reasons, ImmutableArray<Rung> Rungs)
 {
     /// <summary>All that two or more share, what most share first. Conditions that are met stay with their exercise.</summary>
     public static ImmutableArray<SharedReason> Of(ImmutableArray<Rung> stage) =>
@@ -15,13 +15,15 @@ public sealed record SharedReason(RungReason Reason, ImmutableArray<Rung> Rungs)
                 .SelectMany(rung => rung.Reasons.Select(reason => (Rung: rung, Reason: reason)))
                 .Where(p => p.Reason.Verdict is not CriterionVerdict.Met)
                 .GroupBy(p => Key(p.Reason))
-                .Select(g => new SharedReason(g.First().Reason, [.. g.Select(p => p.Rung).Distinct()]))
+                .Select(g => (g.First().Reason, Rungs: g.Select(p => p.Rung).DistinctBy(r => r.ExerciseId).ToArray()))
                 .Where(s => s.Rungs.Length > 1)
+                .GroupBy(s => string.Join(' ', s.Rungs.Select(r => r.ExerciseId)))
+                .Select(g => new SharedReason([.. g.Select(s => s.Reason)], [.. g.First().Rungs]))
                 .OrderByDescending(s => s.Rungs.Length),
         ];
 
-    /// <summary>True where that reason is this one.</summary>
-    public bool Is(RungReason reason) => Key(reason) == Key(Reason);
+    /// <summary>True where that reason is among them.</summary>
+    public bool Holds(RungReason reason) => Reasons.Any(r => Key(r) == Key(reason));
 
     private static (CriterionVerdict, string, string?) Key(RungReason reason) =>
         (reason.Verdict, reason.Sentence, reason.CheapestTest);

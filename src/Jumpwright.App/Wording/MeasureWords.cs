@@ -111,7 +111,11 @@ internal static partial class MeasureWords
 
     /// <summary>How the value was got, in words.</summary>
     public static string Method(Measure measure) =>
-        NumberAndUnit().Replace(measure.Method.Replace('-', ' '), m => $"{m.Groups[1].Value} {m.Groups[2].Value.Replace("sd", "SD", StringComparison.Ordinal)}");
+        NumberAndUnit()
+            .Replace(
+                measure.Method.Replace('-', ' '),
+                m => $"{m.Groups[1].Value} {m.Groups[2].Value.Replace("sd", "SD", StringComparison.Ordinal)}"
+            );
 
     [GeneratedRegex(@"\b([0-9]+)(sd|ms)\b", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NumberAndUnit();
@@ -151,9 +155,8 @@ internal static partial class MeasureWords
         };
 
     private static (double Scale, string Unit) Metric(Measure measure) =>
-        Known.TryGetValue(measure.Name, out (string, double Scale, string Unit) known)
-            ? (known.Scale, known.Unit)
-            // Lengths of tests by hand as the sentences have them.
-            : measure.Unit == Unit.Metre && FieldTest.Find(measure.Name) is not null ? (100, "cm")
-            : (1, measure.Unit == Unit.One ? "" : measure.Unit.Symbol);
+        Known.TryGetValue(measure.Name, out (string, double Scale, string Unit) known) ? (known.Scale, known.Unit)
+        // Lengths of tests by hand as the sentences have them.
+        : measure.Unit == Unit.Metre && FieldTest.Find(measure.Name) is not null ? (100, "cm")
+        : (1, measure.Unit == Unit.One ? "" : measure.Unit.Symbol);
 }

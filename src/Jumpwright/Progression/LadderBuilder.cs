@@ -239,7 +239,14 @@ internal sealed class LadderBuilder(
     {
         if (earned)
         {
-            return new RungReason(RungReason.Ownership, CriterionVerdict.Met, $"Owned: {Earned(log)}.", 1, log.LastUse, null);
+            return new RungReason(
+                RungReason.Ownership,
+                CriterionVerdict.Met,
+                $"Owned: {Earned(log)}.",
+                1,
+                log.LastUse,
+                null
+            );
         }
 
         string sentence =

@@ -26,7 +26,12 @@ public class KitDeskTests(ServedDemo demo)
         Assert.True(ticks[^1] <= top * 1.001);
         Assert.All(
             ticks,
-            t => Assert.Equal(t, double.Parse(t.ToString("0.####", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), 9)
+            t =>
+                Assert.Equal(
+                    t,
+                    double.Parse(t.ToString("0.####", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
+                    9
+                )
         );
     }
 

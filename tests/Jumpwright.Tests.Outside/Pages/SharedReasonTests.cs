@@ -14,29 +14,36 @@ public class SharedReasonTests
     public void WhatTwoShare_IsSaidOnce_AndNamesBoth()
     {
         SharedReason shared = SharedReason
-            .Of(
-                [
-                    new Rung("a", RungState.Closed, [Ruled, Own, Met]),
-                    new Rung("b", RungState.Closed, [Ruled with { }, Met]),
-                    new Rung("c", RungState.Open, [Met]),
-                ]
-            )
+            .Of([
+                new Rung("a", RungState.Closed, [Ruled, Own, Met]),
+                new Rung("b", RungState.Closed, [Ruled with { }, Met]),
+                new Rung("c", RungState.Open, [Met]),
+            ])
             .Single();
 
         Assert.Equal(["a", "b"], shared.Rungs.Select(r => r.ExerciseId));
-        Assert.True(shared.Is(Ruled));
-        Assert.False(shared.Is(Own));
-        Assert.False(shared.Is(Met));
+        Assert.True(shared.Holds(Ruled));
+        Assert.False(shared.Holds(Own));
+        Assert.False(shared.Holds(Met));
+    }
+
+    [Fact]
+    public void ReasonsOfTheSameExercises_StandUnderTheirNamesOnce()
+    {
+        RungReason second = Ruled with { Sentence = "No run-ups." };
+        SharedReason shared = SharedReason
+            .Of([new Rung("a", RungState.Closed, [Ruled, second]), new Rung("b", RungState.Closed, [Ruled, second])])
+            .Single();
+
+        Assert.Equal([Ruled, second], shared.Reasons);
     }
 
     [Fact]
     public void TheSameWordsWithAnotherWayToSettleIt_AreAnotherReason() =>
         Assert.Empty(
-            SharedReason.Of(
-                [
-                    new Rung("a", RungState.Closed, [Own]),
-                    new Rung("b", RungState.Closed, [Own with { CheapestTest = "three days" }]),
-                ]
-            )
+            SharedReason.Of([
+                new Rung("a", RungState.Closed, [Own]),
+                new Rung("b", RungState.Closed, [Own with { CheapestTest = "three days" }]),
+            ])
         );
 }

@@ -34,10 +34,9 @@ public class ProfilingTests
         Assert.StartsWith(
             said,
             Story
-                .Untested.Jumped(
-                    JumpTask.CountermovementJump,
-                    [(MeasureNames.AsymmetryPropulsiveImpulse, pct, 1.5)]
-                )[Quality.SingleLeg]
+                .Untested.Jumped(JumpTask.CountermovementJump, [(MeasureNames.AsymmetryPropulsiveImpulse, pct, 1.5)])[
+                    Quality.SingleLeg
+                ]
                 .Sentence,
             StringComparison.Ordinal
         );

@@ -39,7 +39,7 @@ public class OwnershipTests
         Assert.Equal(RungState.Open, owned.Did("snap-down", 2, pain: 3).State("snap-down"));
         Assert.Equal(RungState.Owned, owned.Did("snap-down", 2, pain: 2).State("snap-down"));
         Assert.Contains(
-            "pain 3/10 the morning after 2027-01-02",
+            "pain 3/10 the morning after 2 Jan 2027",
             owned.Did("snap-down", 2, pain: 3).Reason("snap-down", "owned").Sentence,
             StringComparison.Ordinal
         );

@@ -24,8 +24,10 @@ internal static class Verdicts
             : FindingVerdict.Unclear;
         string said = verdict switch
         {
-            FindingVerdict.Limits => $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
-            FindingVerdict.Sound => $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
+            FindingVerdict.Limits =>
+                $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
+            FindingVerdict.Sound =>
+                $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
             _ => $"{what} Not settled: {Probability.Said(limits)} that it holds them back.",
         };
         (string? next, int? more) =

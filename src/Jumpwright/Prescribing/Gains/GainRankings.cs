@@ -105,7 +105,9 @@ public static class GainRankings
     {
         Finding? finding = profile.Findings.FirstOrDefault(f => f.Quality == quality);
         double? limits = finding?.Probability;
-        string known = limits is { } p ? $"That it limits them: {Probability.Said(p)}." : "Whether it limits them was not tested.";
+        string known = limits is { } p
+            ? $"That it limits them: {Probability.Said(p)}."
+            : "Whether it limits them was not tested.";
         PublishedEffect? effect = effects.FirstOrDefault(e => e.Quality == quality);
         if (effect is null || now is null)
         {
