@@ -114,10 +114,10 @@ internal static partial class MeasureWords
         NumberAndUnit()
             .Replace(
                 measure.Method.Replace('-', ' '),
-                m => $"{m.Groups[1].Value} {m.Groups[2].Value.Replace("sd", "SD", StringComparison.Ordinal)}"
+                m => $"{m.Groups["number"].Value} {m.Groups["unit"].Value.Replace("sd", "SD", StringComparison.Ordinal)}"
             );
 
-    [GeneratedRegex(@"\b([0-9]+)(sd|ms)\b", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\b(?<number>[0-9]+)(?<unit>sd|ms)\b", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NumberAndUnit();
 
     /// <summary>A body mass or a load, for example <c>66 kg</c> or <c>145.5 lb</c>.</summary>

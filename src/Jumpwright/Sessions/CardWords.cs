@@ -160,7 +160,7 @@ internal static class CardWords
     internal static string Instead(Dose dose, int sets, Catalogue catalogue)
     {
         string when =
-            $"at pain {CardQuestions.GoOn.Value + 1:0} to {CardQuestions.StopAbove.Value:0} before you start: ";
+            $"at pain {CardQuestions.GoOn.Value + 1:0} to {CardQuestions.StopAbove.Value:0}: ";
         if (dose.ReplacesIfSore is not { } id || catalogue.Find(id) is not { } easier)
         {
             return when + "leave this one out";
