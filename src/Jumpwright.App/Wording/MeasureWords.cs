@@ -114,7 +114,8 @@ internal static partial class MeasureWords
         NumberAndUnit()
             .Replace(
                 measure.Method.Replace('-', ' '),
-                m => $"{m.Groups["number"].Value} {m.Groups["unit"].Value.Replace("sd", "SD", StringComparison.Ordinal)}"
+                m =>
+                    $"{m.Groups["number"].Value} {m.Groups["unit"].Value.Replace("sd", "SD", StringComparison.Ordinal)}"
             );
 
     [GeneratedRegex(@"\b(?<number>[0-9]+)(?<unit>sd|ms)\b", RegexOptions.CultureInvariant, 1000)]

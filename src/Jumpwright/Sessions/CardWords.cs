@@ -159,8 +159,7 @@ internal static class CardWords
     /// <summary>What is done instead at middling pain: an easier exercise, half as much, from the lowest box.</summary>
     internal static string Instead(Dose dose, int sets, Catalogue catalogue)
     {
-        string when =
-            $"at pain {CardQuestions.GoOn.Value + 1:0} to {CardQuestions.StopAbove.Value:0}: ";
+        string when = $"at pain {CardQuestions.GoOn.Value + 1:0} to {CardQuestions.StopAbove.Value:0}: ";
         if (dose.ReplacesIfSore is not { } id || catalogue.Find(id) is not { } easier)
         {
             return when + "leave this one out";
