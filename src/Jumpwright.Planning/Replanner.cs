@@ -248,8 +248,7 @@ public static class Replanner
 
         if (request.Catalogue.Find(key.ExerciseId) is { } exercise && now == 0)
         {
-            Ruling? ruling = who.RulingsOn(slot.Date)
-                .FirstOrDefault(r => r.Effect.Forbids(exercise.FactsAt(exercise.DropRangeM?.MinM)));
+            Ruling? ruling = who.RulingsOn(slot.Date).FirstOrDefault(r => r.Effect.Forbids(exercise.Facts));
             if (ruling is not null)
             {
                 return ruling.Because;

@@ -45,7 +45,7 @@ internal static class Insteads
                 && !rulings
                     .Select(r => r.Effect)
                     .Concat(exercise.Demand.GetValueOrDefault(Tissue.Achilles) > 0 ? OnASoreAchilles : [])
-                    .Any(effect => effect.Forbids(e.FactsAt(e.DropRangeM?.MinM)))
+                    .Any(effect => effect.Forbids(e.Facts))
             )
             .OrderBy(e => exercise.Regressions.Contains(e.Id, StringComparer.Ordinal) ? 0 : 1)
             .ThenBy(e => e.Kit.All(k => kit.Contains(k.Id)) ? 0 : 1)

@@ -128,6 +128,9 @@ public sealed record Exercise
     /// <summary>High intensity at the lowest height it is done from, and so at every one.</summary>
     public bool IsHighIntensity => IsHighIntensityAt(DropRangeM?.MinM);
 
+    /// <summary>What safety rules on, at the lowest height it is done from.</summary>
+    public ExerciseFacts Facts => FactsAt(DropRangeM?.MinM);
+
     /// <summary>What safety rules on, at that drop height.</summary>
     public ExerciseFacts FactsAt(double? dropHeightM) =>
         new(

@@ -53,9 +53,7 @@ public static class BarredTests
     }
 
     private static Ruling? Bars(Quality quality, ImmutableArray<Ruling> rulings, Catalogue catalogue) =>
-        catalogue.Find(Jumps[quality]) is { } jump
-            ? rulings.FirstOrDefault(r => r.Effect.Forbids(jump.FactsAt(jump.DropRangeM?.MinM)))
-            : null;
+        catalogue.Find(Jumps[quality]) is { } jump ? rulings.FirstOrDefault(r => r.Effect.Forbids(jump.Facts)) : null;
 
     /// <summary>A summary names at most one test, as its last sentence.</summary>
     private static string Waits(string summary, string test)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Progression;
@@ -82,7 +83,7 @@ internal sealed record CleanSessions(
         {
             if (Flaws.Of(session, options) is { } what)
             {
-                flaw = $"{what} {Day(session.Key.Date)}";
+                flaw = $"{what} {Day.Of(session.Key.Date)}";
                 flawDay = session.Key.Date;
                 clean.Clear();
                 continue;
@@ -107,8 +108,6 @@ internal sealed record CleanSessions(
             LastClean = clean.Count > 0 ? clean[^1] : null,
         };
     }
-
-    internal static string Day(LocalDate day) => Safety.Day.Of(day);
 
     private static bool Enough(List<LocalDate> clean, LadderOptions options)
     {

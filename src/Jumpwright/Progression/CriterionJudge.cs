@@ -90,7 +90,7 @@ internal sealed class CriterionJudge(
     private string How(EntryTest known, string? task) =>
         EntryTests.ExerciseOf(known.Id, task) is { } id
         && catalogue.Find(id) is { } exercise
-        && rulings.FirstOrDefault(r => r.Effect.Forbids(exercise.FactsAt(exercise.DropRangeM?.MinM))) is { } ruling
+        && rulings.FirstOrDefault(r => r.Effect.Forbids(exercise.Facts)) is { } ruling
             ? Waits(ruling.Because)
             : known.HowToDoIt;
 
@@ -173,7 +173,7 @@ internal sealed class CriterionJudge(
         double doubt = result.StandardUncertainty / scale;
         string exactly = "F" + Digits.Of(doubt, value);
         string shown =
-            $"{where}{value.ToString(exactly)} ± {doubt.ToString(exactly)}{Unit(unit)} on {CleanSessions.Day(result.Date)}";
+            $"{where}{value.ToString(exactly)} ± {doubt.ToString(exactly)}{Unit(unit)} on {Day.Of(result.Date)}";
         int age = Period.DaysBetween(result.Date, asOf);
         if (age > _freshDays)
         {
@@ -303,7 +303,7 @@ internal sealed class CriterionJudge(
     private string OtherUnit(EntryTest known) =>
         history.Screens.Where(s => s.Test == known.Id && s.Date <= asOf && !Fits(s.Unit, known)).MaxBy(s => s.Date)
             is { } unread
-            ? $": the result of {CleanSessions.Day(unread.Date)} is in '{unread.Unit}', not in {known.Unit}"
+            ? $": the result of {Day.Of(unread.Date)} is in '{unread.Unit}', not in {known.Unit}"
             : "";
 
     private static bool Fits(string unit, EntryTest known) =>

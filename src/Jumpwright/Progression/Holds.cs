@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Progression;
@@ -35,7 +36,7 @@ internal static class Holds
             .Max();
         if (ill is { } sick && days.Count(d => d > sick) < options.SessionsToComeBack)
         {
-            return Hold($"ill on {CleanSessions.Day(sick)}", sick, days.Count(d => d > sick), options);
+            return Hold($"ill on {Day.Of(sick)}", sick, days.Count(d => d > sick), options);
         }
 
         for (int i = days.Length - 1; i >= 0; i--)
@@ -50,12 +51,7 @@ internal static class Holds
             int off = Period.DaysBetween(days[i], next);
             if (off > options.DaysOff)
             {
-                return Hold(
-                    $"{off} days without a good session after {CleanSessions.Day(days[i])}",
-                    days[i],
-                    back,
-                    options
-                );
+                return Hold($"{off} days without a good session after {Day.Of(days[i])}", days[i], back, options);
             }
         }
 
@@ -92,7 +88,7 @@ internal static class Holds
             : new RungReason(
                 Landing,
                 CriterionVerdict.NotMet,
-                $"Landing comes first: landing screen {faults:0.#} faults ± {doubt:0.#} on {CleanSessions.Day(last.Key)}; above {options.LandingScreenFailsAbove} is failed.",
+                $"Landing comes first: landing screen {faults:0.#} faults ± {doubt:0.#} on {Day.Of(last.Key)}; above {options.LandingScreenFailsAbove} is failed.",
                 p,
                 last.Key,
                 screen.HowToDoIt + ", after landing practice"
@@ -117,7 +113,7 @@ internal static class Holds
                 return new RungReason(
                     Landing,
                     CriterionVerdict.NotMet,
-                    $"Landing comes first: {faults} landing faults logged on {CleanSessions.Day(day.Key)}.",
+                    $"Landing comes first: {faults} landing faults logged on {Day.Of(day.Key)}.",
                     null,
                     day.Key,
                     "one session of landings without a fault"

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
 
@@ -101,7 +102,7 @@ internal sealed class LadderBuilder(
         ImmutableArray<RungReason> closing =
         [
             .. rulings
-                .Where(r => r.Effect.Forbids(exercise.FactsAt(exercise.DropRangeM?.MinM)))
+                .Where(r => r.Effect.Forbids(exercise.Facts))
                 .Select(r => new RungReason(r.LimitId, CriterionVerdict.NotMet, r.Because, null, null, null)),
             .. Held(exercise),
         ];
@@ -228,7 +229,7 @@ internal sealed class LadderBuilder(
             : new RungReason(
                 "faded",
                 CriterionVerdict.Stale,
-                $"Faded: last done on {CleanSessions.Day(last)}, {days} days ago; a step before it comes first.",
+                $"Faded: last done on {Day.Of(last)}, {days} days ago; a step before it comes first.",
                 null,
                 last,
                 "one clean session of " + string.Join(" or ", before.Distinct(StringComparer.Ordinal))
@@ -251,7 +252,7 @@ internal sealed class LadderBuilder(
 
         string sentence =
             log.LastUse is { } last && log.Earned
-                ? $"Not owned any more: last done on {CleanSessions.Day(last)}; {options.FadesToOpenAfterDays} days at most."
+                ? $"Not owned any more: last done on {Day.Of(last)}; {options.FadesToOpenAfterDays} days at most."
             : log.LastFlaw is { } flaw
                 ? $"Not owned: {flaw}; {log.Clean.Length} of {options.SessionsToOwn} clean sessions since."
             : exercise.Entry.IsEmpty && log.LastUse is null ? "Needs no test: it is where everybody begins."
@@ -281,14 +282,14 @@ internal sealed class LadderBuilder(
     private static string Earned(CleanSessions log)
     {
         string through = log.Through is { } harder ? $"through {Lower(harder.Name)}, " : "";
-        string days = string.Join(" and ", log.Clean.TakeLast(2).Select(CleanSessions.Day));
-        return $"{through}clean on {days}, last kept on {CleanSessions.Day(log.LastUse!.Value)}";
+        string days = string.Join(" and ", log.Clean.TakeLast(2).Select(Day.Of));
+        return $"{through}clean on {days}, last kept on {Day.Of(log.LastUse!.Value)}";
     }
 
     private string NotOwned(Rung rung, CleanSessions log) =>
         log.LastUse is null ? "Not tested: not done yet"
         : rung.State == RungState.Closed && log.Earned ? "Stale: earned, but closed now"
-        : log.Earned ? $"Stale: last done on {CleanSessions.Day(log.LastUse.Value)}"
+        : log.Earned ? $"Stale: last done on {Day.Of(log.LastUse.Value)}"
         : log.LastFlaw is { } flaw
             ? $"Not met: {flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since"
         : $"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions";

@@ -1,5 +1,6 @@
 using Jumpwright.Athletes;
 using Jumpwright.Athletes.Growth;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Safety;

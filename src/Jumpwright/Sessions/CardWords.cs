@@ -56,18 +56,20 @@ internal static class CardWords
         return qualities.Length == 0 ? "Today's session." : $"Today is for {string.Join(" and ", qualities)}.";
     }
 
-    /// <summary>Whether the plan's first reason is that what it trains holds the athlete back.</summary>
-    private static bool Limits(PlannedItem item) =>
-        item.Because is [var first, ..] && first.Split(':')[0].EndsWith(" limits", StringComparison.Ordinal);
+    /// <summary>The plan's first reason, as far as it says what is trained; empty where it gives none.</summary>
+    private static string Reason(PlannedItem item) => item.Because.IsEmpty ? "" : item.Because[0].Split(':')[0];
+
+    /// <summary>Whether that reason is that what is trained holds the athlete back.</summary>
+    private static bool Limits(PlannedItem item) => Reason(item).EndsWith(" limits", StringComparison.Ordinal);
 
     /// <summary>The plan's first reason said to the athlete, then what the exercise is for.</summary>
     internal static string Why(PlannedItem item, Exercise exercise)
     {
         string quality = exercise.Trains is [var first, ..] ? Qualities[first] : "this";
-        string reason = item.Because.IsEmpty ? "" : item.Because[0].Split(':')[0];
+        string reason = Reason(item);
         string said =
             reason.EndsWith(" may limit", StringComparison.Ordinal) ? $"May be holding you back: {quality}. "
-            : reason.EndsWith(" limits", StringComparison.Ordinal) ? $"Holds you back most: {quality}. "
+            : Limits(item) ? $"Holds you back most: {quality}. "
             : reason.EndsWith(" is kept up", StringComparison.Ordinal) ? $"Keeps up what you have: {quality}. "
             : "";
         return said + InShort(exercise.Purpose);

@@ -31,7 +31,7 @@ internal static class FindAnkleStiffness
                 Quality.AnkleStiffness,
                 limits,
                 guardsHealth: false,
-                $"Hops: contact {Spoken.Of(contact.Measure)}{stiffness} on {Spoken.Day(contact.Date)} (at most {1000 * ProfileLimits.HopContact.Value:0} ms wished).",
+                $"Hops: contact {Spoken.Of(contact.Measure)}{stiffness} on {Day.Of(contact.Date)} (at most {1000 * ProfileLimits.HopContact.Value:0} ms wished).",
                 Test,
                 ProfileLimits.HopContact,
                 contact
@@ -70,7 +70,7 @@ internal static class FindAnkleStiffness
             Quality.AnkleStiffness,
             limits,
             guardsHealth: false,
-            $"Single-leg heel raises: left {left.Measure.Value:0}, right {right.Measure.Value:0} (± {u:0}) on {Spoken.Day(worse.Date)} (at least {ProfileLimits.HeelRaises.Value:0} wished). Strength of the calf, not yet its spring: hops have not been timed.",
+            $"Single-leg heel raises: left {left.Measure.Value:0}, right {right.Measure.Value:0} (± {u:0}) on {Day.Of(worse.Date)} (at least {ProfileLimits.HeelRaises.Value:0} wished). Strength of the calf, not yet its spring: hops have not been timed.",
             Test,
             ProfileLimits.HeelRaises,
             left,

@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Statistics;
 using NodaTime;
 
@@ -20,7 +21,7 @@ internal static class FindLanding
                 Quality.Landing,
                 FindingVerdict.Limits,
                 1,
-                $"{faults} landing faults were logged on {Spoken.Day(logged.Key)}: landing comes first, whatever the heights say.",
+                $"{faults} landing faults were logged on {Day.Of(logged.Key)}: landing comes first, whatever the heights say.",
                 "One session of landings without a fault",
                 [],
                 ProfileLimits.LandingFaultsLogged.Source
@@ -53,7 +54,7 @@ internal static class FindLanding
             Quality.Landing,
             limits,
             guardsHealth: true,
-            $"Landing screen {screen.Measure.Value:0.#} ± {screen.Measure.StandardUncertainty:0.#} faults on {Spoken.Day(screen.Date)} (at most {ProfileLimits.LandingFaults.Value:0} wished).",
+            $"Landing screen {screen.Measure.Value:0.#} ± {screen.Measure.StandardUncertainty:0.#} faults on {Day.Of(screen.Date)} (at most {ProfileLimits.LandingFaults.Value:0} wished).",
             Test,
             ProfileLimits.LandingFaults,
             screen

@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Statistics;
 using Jumpwright.Trials;
@@ -41,7 +42,7 @@ internal static class FindRunUp
                     Quality.RunUp,
                     Likelihood.Below(gain, doubt, ProfileLimits.RunUpGain.Value),
                     guardsHealth: false,
-                    $"Run-up jump {Spoken.Of(approach.Measure)}, standing {Spoken.Of(standing.Measure)} ({approach.Measure.Method}, {Spoken.Day(approach.Date)}): the run-up brings {Spoken.Percent(gain, doubt)} (at least {ProfileLimits.RunUpGain.Value:0} % wished).",
+                    $"Run-up jump {Spoken.Of(approach.Measure)}, standing {Spoken.Of(standing.Measure)} ({approach.Measure.Method}, {Day.Of(approach.Date)}): the run-up brings {Spoken.Percent(gain, doubt)} (at least {ProfileLimits.RunUpGain.Value:0} % wished).",
                     Test,
                     ProfileLimits.RunUpGain,
                     approach,

@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Statistics;
 using Jumpwright.Trials;
@@ -65,7 +66,7 @@ internal static class FindSingleLeg
             Quality.SingleLeg,
             Likelihood.Below(index, doubt, ProfileLimits.HopSymmetry.Value),
             guardsHealth: true,
-            $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {Spoken.Day(shorter.Date)}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
+            $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {Day.Of(shorter.Date)}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
             Test,
             ProfileLimits.HopSymmetry,
             left,
@@ -94,7 +95,7 @@ internal static class FindSingleLeg
             Quality.SingleLeg,
             Likelihood.Above(value, doubt, limit) + Likelihood.Below(value, doubt, -limit),
             guardsHealth: true,
-            $"{said} of the summed impulse on {Spoken.Day(push.Date)} (within {limit:0} % wished).",
+            $"{said} of the summed impulse on {Day.Of(push.Date)} (within {limit:0} % wished).",
             "countermovement jumps on two plates",
             ProfileLimits.ImpulseAsymmetry,
             push

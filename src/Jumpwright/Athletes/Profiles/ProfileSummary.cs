@@ -71,14 +71,14 @@ internal static class ProfileSummary
             ?? known.Find(MeasureNames.JumpHeightFlightTime, JumpTask.CountermovementJump);
         if (height is not null)
         {
-            return $"Jumps {Spoken.Of(height.Measure)} ({height.Measure.Method}, {Spoken.Device(height.Device)}, {Spoken.Day(height.Date)}{(known.IsFresh(height.Date) ? "" : ", out of date")}). ";
+            return $"Jumps {Spoken.Of(height.Measure)} ({height.Measure.Method}, {Spoken.Device(height.Device)}, {Day.Of(height.Date)}{(known.IsFresh(height.Date) ? "" : ", out of date")}). ";
         }
 
         Evidence? touch = known.Screen("best-touch", Side.Both, "m", ReachUncertaintyM);
         Evidence? reach = known.Screen("standing-reach", Side.Both, "m", ReachUncertaintyM);
         return touch is null || reach is null
             ? ""
-            : $"Jumps {Spoken.Cm(touch.Measure.Value - reach.Measure.Value, Math.Sqrt(2) * ReachUncertaintyM)} by reach ({Spoken.Day(touch.Date)}; arm and trunk are in it). ";
+            : $"Jumps {Spoken.Cm(touch.Measure.Value - reach.Measure.Value, Math.Sqrt(2) * ReachUncertaintyM)} by reach ({Day.Of(touch.Date)}; arm and trunk are in it). ";
     }
 
     /// <summary>What a reach to a wall or vane may be off by, m; common practice.</summary>

@@ -7,8 +7,6 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Numbers with their doubt, and days, as they stand in a sentence.</summary>
 internal static class Spoken
 {
-    internal static string Day(LocalDate day) => LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu").Format(day);
-
     internal static string Cm(double value, double doubt) => $"{100 * value:0.0} ± {100 * doubt:0.0} cm";
 
     internal static string Ms(double value, double doubt) => $"{1000 * value:0} ± {1000 * doubt:0} ms";

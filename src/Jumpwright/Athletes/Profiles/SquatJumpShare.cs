@@ -55,7 +55,7 @@ internal sealed record SquatJumpShare(
     }
 
     internal string Sentence =>
-        $"Squat jump {Spoken.Of(SquatJump.Measure)}, countermovement jump {Spoken.Of(Countermovement.Measure)} ({Countermovement.Measure.Method}, {Spoken.Device(Countermovement.Device)}, {Spoken.Day(Countermovement.Date)}): {Spoken.Percent(Pct, StandardUncertaintyPct)} of it without a dip.";
+        $"Squat jump {Spoken.Of(SquatJump.Measure)}, countermovement jump {Spoken.Of(Countermovement.Measure)} ({Countermovement.Measure.Method}, {Spoken.Device(Countermovement.Device)}, {Day.Of(Countermovement.Date)}): {Spoken.Percent(Pct, StandardUncertaintyPct)} of it without a dip.";
 
     private static bool IsClean(Trial trial) =>
         trial.Find(MeasureNames.UnwantedDip) is not { } dip || dip.Value <= ProfileLimits.UnwantedDip.Value;

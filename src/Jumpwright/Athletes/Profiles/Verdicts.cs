@@ -100,7 +100,7 @@ internal static class Verdicts
             quality,
             FindingVerdict.NotTested,
             null,
-            $"Last tested {Spoken.Day(old.Date)} ({Spoken.Of(old.Measure)}): older than {known.FreshDays} days, so it counts as not tested.",
+            $"Last tested {Day.Of(old.Date)} ({Spoken.Of(old.Measure)}): older than {known.FreshDays} days, so it counts as not tested.",
             Capital(nextTest),
             [old],
             threshold.Source

@@ -21,4 +21,8 @@ public sealed record DropCurve(
     double? NextDropM,
     double? DoubtLeft,
     ImmutableArray<CurveSample> Curve
-) : Calculation(Basis, Values, Sentence);
+) : Calculation(Basis, Values, Sentence)
+{
+    /// <summary>Contact is over its ceiling at every height that limits allow: none is trained from.</summary>
+    public bool AllTooSlow { get; init; }
+}

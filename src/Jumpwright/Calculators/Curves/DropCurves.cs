@@ -142,6 +142,7 @@ public static class DropCurves
                 .. slow ? (string[])["No height had a contact under the ceiling."] : [],
             ],
             NextTest = settled || next is null ? null : open2.Trim(),
+            AllTooSlow = slow,
         };
     }
 

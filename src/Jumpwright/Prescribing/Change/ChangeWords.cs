@@ -21,16 +21,16 @@ internal static class ChangeWords
         string now = $"{Value(series.Unit, level)} ± {Value(series.Unit, sd)} {UnitOf(series.Unit)}";
         string moved = (change.Rose, change.Fell) switch
         {
-            (>= 0.9, _) => $"It rose since {Spoken.Day(since)}: {By()}.",
-            (_, >= 0.9) => $"It fell since {Spoken.Day(since)}: {By()}.",
-            (>= 0.75, _) => $"It likely rose since {Spoken.Day(since)}: {By()}.",
-            (_, >= 0.75) => $"It likely fell since {Spoken.Day(since)}: {By()}.",
-            _ when change.Rose + change.Fell < 0.1 => $"It stands where it stood on {Spoken.Day(since)}.",
-            _ => $"Whether it moved since {Spoken.Day(since)} can't be told: {By()}.",
+            (>= 0.9, _) => $"It rose since {Day.Of(since)}: {By()}.",
+            (_, >= 0.9) => $"It fell since {Day.Of(since)}: {By()}.",
+            (>= 0.75, _) => $"It likely rose since {Day.Of(since)}: {By()}.",
+            (_, >= 0.75) => $"It likely fell since {Day.Of(since)}: {By()}.",
+            _ when change.Rose + change.Fell < 0.1 => $"It stands where it stood on {Day.Of(since)}.",
+            _ => $"Whether it moved since {Day.Of(since)} can't be told: {By()}.",
         };
         LevelAlarm? last = alarms.IsEmpty ? null : alarms[^1];
         string alarm = last is { } a
-            ? $" On {Spoken.Day(series.Days[a.Session])} it had left where it stood before ({(a.Risen ? "up" : "down")})."
+            ? $" On {Day.Of(series.Days[a.Session])} it had left where it stood before ({(a.Risen ? "up" : "down")})."
             : "";
         return $"Level {now} after {series.Sessions.Length} sessions. {moved}{alarm}";
 

@@ -61,9 +61,7 @@ internal static class CurveSections
     private static Outcome<ReportSection> Drops(AthleteCurves curves) =>
         curves.Drops.Then<ReportSection>(curve => new ReportSection(
             "Drop height",
-            curve.Sentence.StartsWith("Train from", StringComparison.Ordinal)
-                ? Words(curve).Insert(1, OfAnotherExercise)
-                : Words(curve),
+            curve.AllTooSlow ? Words(curve) : Words(curve).Insert(1, OfAnotherExercise),
             [
                 new(
                     "drop-height",

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Safety.Restrictions;

@@ -1,4 +1,5 @@
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Safety.Symptoms;
 
