@@ -1,6 +1,7 @@
 using Jumpwright.Bench.Fuzz;
 using Jumpwright.Bench.Memory;
 using Jumpwright.Bench.Speed;
+using Jumpwright.Bench.Values;
 
 namespace Jumpwright.Bench;
 
@@ -13,6 +14,8 @@ internal static class Program
         bench memory [--recordings N]                 memory over many recordings
         bench fuzz   [--runs N] [--seed S] [--threads N]  spoiled files through reading and measuring
         bench fuzz   --seed S --only INDEX [--keep FILE]  one of them again
+        bench values [--population house|house-clean|foreign|foreign-clean] [--each N] [--seed S] [--keep FILE]
+                                                      simulated recordings of any seed beside their truth; FILE takes every value
         """;
 
     public static int Main(string[] args)
@@ -40,6 +43,16 @@ internal static class Program
                         Console.Out
                     )
                         ? 0
+                    : 1;
+            case "values":
+                return ValuesBench.Run(
+                    asked.Word("--population") ?? "foreign",
+                    asked.Number("--each", 100),
+                    (ulong)asked.Number("--seed", 20270104),
+                    asked.Word("--keep"),
+                    Console.Out
+                )
+                    ? 0
                     : 1;
             default:
                 Console.Error.WriteLine(Usage);
