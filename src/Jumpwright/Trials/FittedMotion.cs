@@ -425,31 +425,50 @@ internal sealed class FittedMotion : IDisposable
         DriftNS = unknowns[StayModel.Drift];
         WeightUncertaintyN = WeightN * _beliefs.Tell((row, _) => Unit(row, StayModel.Weight)).StandardUncertainty(0);
         double mass = MassKg * (1 + unknowns[StayModel.Weight]);
-        var states = new (double V, double X)[_windows.Count];
+        var enters = new (double V, double X)[_windows.Count];
+        var leaves = new (double V, double X)[_windows.Count];
         for (int w = 0; w < _windows.Count; w++)
         {
-            int window = w;
-            int anchor = Anchor(w);
-            states[w] = (
-                _beliefs.MeanOf((row, moves) => _model.VelocityIn(row, window, anchor, moves)),
-                _beliefs.MeanOf((row, moves) => _model.PositionIn(row, window, anchor, moves))
-            );
+            enters[w] = StateIn(w, _windows[w].From);
+            leaves[w] = StateIn(w, _windows[w].To - 1);
         }
 
         _model.Correct(unknowns, _beliefs.MeanDisturbing(), _loaded);
         MassKg = mass;
         for (int w = 0; w < _windows.Count; w++)
         {
-            int at = Anchor(w) - Samples.From;
-            (_velocity[at], _position[at]) = states[w];
-            Forwards(at, w + 1 < _windows.Count ? _windows[w + 1].From - Samples.From : Samples.Length);
+            int from = _windows[w].From - Samples.From;
+            int to = _windows[w].To - 1 - Samples.From;
+            (_velocity[from], _position[from]) = enters[w];
+            Forwards(from, to + 1);
+            LeadTo(from, to, leaves[w]);
+            Forwards(to, w + 1 < _windows.Count ? _windows[w + 1].From - Samples.From : Samples.Length);
         }
 
-        Backwards(Anchor(0) - Samples.From);
+        Backwards(_windows[0].From - Samples.From);
     }
 
-    /// <summary>Where the motion is counted from: the end of the first still stretch, the start of each later one.</summary>
-    private int Anchor(int window) => window == 0 ? _windows[0].To - 1 : _windows[window].From;
+    /// <summary>Velocity, m/s, and displacement, m, that are believed at a sample of a still stretch.</summary>
+    private (double V, double X) StateIn(int window, int sample) =>
+        (
+            _beliefs.MeanOf((row, moves) => _model.VelocityIn(row, window, sample, moves)),
+            _beliefs.MeanOf((row, moves) => _model.PositionIn(row, window, sample, moves))
+        );
+
+    /// <summary>
+    /// Slow force that is no motion adds up through a still stretch as if it were one, while whoever stands still at its beginning
+    /// does so at its end. What the sum is off there is spread over the stretch, so that the motion on either side of it counts from the end that faces it.
+    /// </summary>
+    private void LeadTo(int from, int to, (double V, double X) end)
+    {
+        double velocity = (end.V - _velocity[to]) / (to - from);
+        double position = (end.X - _position[to]) / (to - from);
+        for (int i = from + 1; i <= to; i++)
+        {
+            _velocity[i] += velocity * (i - from);
+            _position[i] += position * (i - from);
+        }
+    }
 
     private void Forwards(int from, int to) =>
         Motions.Integrate(

@@ -23,7 +23,7 @@ internal static class PlateAnswers
     private const int MostEdges = 6;
 
     /// <summary>So much likelier (in logarithms) than a quiet plate one answer of a coarse few must be on so many edges.</summary>
-    private const double LeastGain = -1;
+    private const double LeastAhead = -1;
 
     private const int ProbedEdges = 3;
 
@@ -31,9 +31,18 @@ internal static class PlateAnswers
 
     private const int Refined = 4;
 
-    /// <summary>So much less likely (in logarithms) than the best, nothing is refined; from this step on in frequency down to that.</summary>
-    private const double WorthRefining = 25;
+    /// <summary>What can't come this near (in logarithms) to the best by refining is not refined, nor what can't gain so much.</summary>
+    private const double WorthRefining = RingingEdges.Negligible;
 
+    private const double LeastGain = 0.5;
+
+    /// <summary>
+    /// A parabola's top lies above the highest of evenly spaced points by no more than an eighth of their fall to the lower
+    /// neighbour; twice that is allowed for what is no parabola.
+    /// </summary>
+    private const double GainOfFall = 0.25;
+
+    /// <summary>From this step on in frequency down to that.</summary>
     private const double FirstStep = 0.07;
     private const double LastStep = 0.004;
 
@@ -83,15 +92,19 @@ internal static class PlateAnswers
             Best(best, logs);
         }
 
-        var sorted = found.ConvertAll(f => (f.Answer, f.Prior, Log: f.Prior + Sum(f.Logs, best)));
+        List<(PlateAnswer? Answer, double Prior, double Log)> all = found.ConvertAll(f =>
+            (f.Answer, f.Prior, f.Prior + Sum(f.Logs, best))
+        );
+        var sorted = all.Select((a, at) => (a.Answer, a.Prior, a.Log, Gain: GainOf(all, at))).ToList();
         sorted.Sort((a, b) => b.Log.CompareTo(a.Log));
         int refined = 0;
         var peaks = new List<(PlateAnswer? Answer, double Prior, double Log)>();
-        foreach ((PlateAnswer? answer, double prior, double log) in sorted)
+        foreach ((PlateAnswer? answer, double prior, double log, double gain) in sorted)
         {
             if (
                 refined == Refined
-                || log < sorted[0].Log - WorthRefining
+                || gain < LeastGain
+                || log + gain < sorted[0].Log - WorthRefining
                 || answer is not { Resonates: true } plate
                 || peaks.Exists(p => Near(p.Answer, plate))
             )
@@ -103,9 +116,43 @@ internal static class PlateAnswers
             peaks.Add(Refine(forceN, rateHz, edges, asked, best, plate, prior, log));
         }
 
-        sorted.AddRange(peaks.Where(p => !sorted.Exists(s => s.Answer == p.Answer)));
-        sorted.Sort((a, b) => b.Log.CompareTo(a.Log));
-        return sorted.ConvertAll(s => (s.Answer, s.Log));
+        all.AddRange(peaks.Where(p => !all.Exists(s => s.Answer == p.Answer)));
+        all.Sort((a, b) => b.Log.CompareTo(a.Log));
+        return all.ConvertAll(s => (s.Answer, s.Log));
+    }
+
+    /// <summary>How much likelier (in logarithms) an answer may become by refining it; without bound off the grid.</summary>
+    private static double GainOf(List<(PlateAnswer? Answer, double Prior, double Log)> all, int at)
+    {
+        const int rows = (SpringAnswer.Dampings + 1) / DampingStride;
+        int cell = at - 1;
+        if (cell is < 0 or >= Frequencies * rows)
+        {
+            return double.PositiveInfinity;
+        }
+
+        double lowest = all[at].Log;
+        if (cell >= rows)
+        {
+            lowest = Math.Min(lowest, all[at - rows].Log);
+        }
+
+        if (cell < (Frequencies - 1) * rows)
+        {
+            lowest = Math.Min(lowest, all[at + rows].Log);
+        }
+
+        if (cell % rows > 0)
+        {
+            lowest = Math.Min(lowest, all[at - 1].Log);
+        }
+
+        if (cell % rows < rows - 1)
+        {
+            lowest = Math.Min(lowest, all[at + 1].Log);
+        }
+
+        return GainOfFall * (all[at].Log - lowest);
     }
 
     /// <summary>Whether some of the answers speak for a spring on the first edges: most plates are quiet, and then this ends it.</summary>
@@ -118,7 +165,7 @@ internal static class PlateAnswers
             foreach (int damping in ProbedDampings)
             {
                 var answer = new PlateAnswer(Frequency(i), SpringAnswer.Damping(damping), true);
-                if (Ask(forceN, rateHz, edges, asked, answer).Sum() > quiet + LeastGain)
+                if (Ask(forceN, rateHz, edges, asked, answer).Sum() > quiet + LeastAhead)
                 {
                     return true;
                 }

@@ -20,7 +20,7 @@ internal static class RingingEdges
     private const double MostMovedS = 0.004;
 
     /// <summary>So much less likely (in logarithms), an answer is dropped; no more of them are kept.</summary>
-    private const double Negligible = 6;
+    public const double Negligible = 6;
 
     private const int Most = 12;
 
