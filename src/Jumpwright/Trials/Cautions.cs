@@ -121,6 +121,9 @@ internal static class Cautions
     public static string HumTakenOff(double newtons) =>
         $"Mains hum of {newtons:0.0} N lies in the force; it was taken off: keep plate and cable away from mains leads.";
 
+    public static string Smoothed(double hz) =>
+        $"The force was smoothed before it was written: nothing faster than about {hz:0} Hz is left, so edges and peaks are smeared. Export it without a filter.";
+
     public static string UnitUnsure(double newtons) =>
         $"The weight on the plate is only {newtons:0} N: if that is no small child, the force is not in newtons; check the unit.";
 

@@ -37,9 +37,14 @@ internal static class FlightDetection
             contacts.Add(new Contact(run, touchDown, takeOff));
         }
 
-        if (emptyNoiseN is { } noise && !RingingEdges.Read(forceN, rateHz, levels, noise, contacts))
+        if (emptyNoiseN is { } noise)
         {
-            PlateSwing.Widen(forceN, rateHz, levels, noise, contacts);
+            if (!RingingEdges.Read(forceN, rateHz, levels, noise, contacts))
+            {
+                PlateSwing.Widen(forceN, rateHz, levels, noise, contacts);
+            }
+
+            SoftEdges.Name(forceN, rateHz, levels, noise, contacts);
         }
 
         return contacts;

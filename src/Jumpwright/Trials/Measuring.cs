@@ -61,10 +61,18 @@ public static class Measuring
             return refusal;
         }
 
+        double? cutOffHz = Smoothing.CutOffHz(plate);
+        return Found(plate, task, options)
+            .Then<ImmutableArray<Trial>>(trials => Smoothing.Named(trials, cutOffHz));
+    }
+
+    /// <summary>Found by the engine, or with events that a person set.</summary>
+    private static Outcome<ImmutableArray<Trial>> Found(Plate plate, JumpTask task, MeasuringOptions options)
+    {
         ImmutableArray<EventCorrection> corrections = options.Corrections;
         if (corrections.IsEmpty)
         {
-            return Found(plate, task, []);
+            return Found(plate, task, ImmutableArray<EventCorrection>.Empty);
         }
 
         bool takes =
@@ -79,7 +87,7 @@ public static class Measuring
             return Refusals.HandTask(task.Id());
         }
 
-        return Found(plate, task, [])
+        return Found(plate, task, ImmutableArray<EventCorrection>.Empty)
             .Then(found =>
                 HandSet.Objection(corrections, found, plate) is { } objection
                     ? objection

@@ -1,0 +1,144 @@
+using System.Collections.Immutable;
+
+namespace Jumpwright.Trials;
+
+/// <summary>
+/// A force that was smoothed before it was written. Noise shows it: a plate's is as loud between neighbours as between samples some
+/// milliseconds apart (real recordings: 0.5 to 1 times as much variance), a smoothed one's is not. Smoothed edges meet zero farther out
+/// than the force did, and peaks are cut; impulses stay. The two heights then agree with each other, and both are too low.
+/// </summary>
+internal static class Smoothing
+{
+    /// <summary>What rests on edges or peaks.</summary>
+    private static readonly ImmutableArray<string> Smeared =
+    [
+        MeasureNames.JumpHeight,
+        MeasureNames.JumpHeightFlightTime,
+        MeasureNames.TakeOffVelocity,
+        MeasureNames.FlightTime,
+        MeasureNames.ContactTime,
+        MeasureNames.DropHeight,
+        MeasureNames.ReactiveStrengthIndex,
+        MeasureNames.ReactiveStrengthIndexModified,
+        MeasureNames.MeanPropulsivePower,
+        MeasureNames.PeakLandingForce,
+        MeasureNames.PeakLoadingRate,
+        MeasureNames.VerticalStiffness,
+        MeasureNames.VerticalStiffnessTimeModel,
+    ];
+
+    /// <summary>Louder neighbours are no smoothed ones, N: a quick look.</summary>
+    private const double LoudN = 0.5;
+
+    /// <summary>Variance between neighbours against that between samples farther apart, below which nothing real is (house rule).</summary>
+    private const double LeastPart = 0.1;
+
+    /// <summary>Smoothing above this moves an edge by less than it is doubted anyway, Hz (house rule, held by simulated jumps through filters).</summary>
+    private const double HarmlessHz = 125;
+
+    /// <summary>Slower than this it may be the body, Hz; and how long a stretch is looked at, s.</summary>
+    private const double SlowestHz = 25;
+
+    private const double LookedAtS = 1;
+
+    private const double ShortestS = 0.12;
+
+    /// <summary>Trials of a smoothed recording with what is smeared named; others as they are.</summary>
+    public static ImmutableArray<Trial> Named(ImmutableArray<Trial> trials, double? cutOffHz) =>
+        cutOffHz is not { } hz
+            ? trials
+            :
+            [
+                .. trials.Select(trial =>
+                    trial with
+                    {
+                        Warnings = trial.Warnings.Add(Cautions.Smoothed(hz)),
+                        Doubtful =
+                        [
+                            .. trial.Doubtful,
+                            .. Smeared.Where(name =>
+                                trial.Find(name) is not null && !trial.Doubtful.Contains(name, StringComparer.Ordinal)
+                            ),
+                        ],
+                    }
+                ),
+            ];
+
+    /// <summary>Above which frequency about nothing is left, Hz; null where it is not smoothed, or harmlessly.</summary>
+    public static double? CutOffHz(Plate plate)
+    {
+        if (plate.Levels.NoiseN > LoudN)
+        {
+            return null;
+        }
+
+        ReadOnlySpan<double> quiet = Quiet(plate);
+        int longest = (int)(plate.RateHz / (2 * SlowestHz));
+        if (quiet.Length < Math.Max(ShortestS * plate.RateHz, 6 * longest))
+        {
+            return null;
+        }
+
+        double neighbours = Apart(quiet, 1);
+        double most = neighbours;
+        for (int lag = 2; lag <= longest; lag *= 2)
+        {
+            most = Math.Max(most, Apart(quiet, lag));
+        }
+
+        if (!(neighbours < LeastPart * most))
+        {
+            return null;
+        }
+
+        int half = 1;
+        while (Apart(quiet, half) < most / 2)
+        {
+            half *= 2;
+        }
+
+        double hz = plate.RateHz / (2 * half);
+        return hz <= HarmlessHz ? hz : null;
+    }
+
+    /// <summary>Somebody who stands still, or else the empty plate.</summary>
+    private static ReadOnlySpan<double> Quiet(Plate plate)
+    {
+        int most = (int)(LookedAtS * plate.RateHz);
+        foreach ((int first, int last) in plate.Stays)
+        {
+            foreach (QuietStanding still in plate.Still(first, last))
+            {
+                return plate.ForceN.Slice(still.Samples.From, Math.Min(still.Samples.Length, most));
+            }
+        }
+
+        // The middle of the longest flight: a plate that rings does so at its beginning.
+        var longest = new Stretch(0, 0);
+        for (int k = 0; k + 1 < plate.Contacts.Count; k++)
+        {
+            var flight = new Stretch(plate.Contacts[k].Samples.To, plate.Contacts[k + 1].Samples.From);
+            longest = flight.Length > longest.Length ? flight : longest;
+        }
+
+        int quarter = longest.Length / 4;
+        return plate.ForceN.Slice(longest.From + quarter, Math.Min(longest.Length - (2 * quarter), most));
+    }
+
+    /// <summary>Variance of a sample against the line through two neighbours some samples off, N², as white noise alone would have it.</summary>
+    private static double Apart(ReadOnlySpan<double> forceN, int lag)
+    {
+        double sum = 0;
+        double squares = 0;
+        int count = forceN.Length - (2 * lag);
+        for (int i = 0; i < count; i++)
+        {
+            double off = forceN[i] - (2 * forceN[i + lag]) + forceN[i + (2 * lag)];
+            sum += off;
+            squares += off * off;
+        }
+
+        double mean = sum / count;
+        return ((squares / count) - (mean * mean)) / 6;
+    }
+}
