@@ -15,6 +15,9 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
     /// <summary>Where a greater part of all steps is uneven, the clock is at fault and no sample need be missing.</summary>
     private const double MostOdd = 0.02;
 
+    /// <summary>Rounding makes steps uneven by so much of the last digit's unit at 300 and 600 Hz, and a repeated stamp by all of it.</summary>
+    private const double MostOfDigit = 0.75;
+
     private const double LeastHz = 200;
     private const double MostHz = 2000;
 
@@ -49,20 +52,64 @@ internal readonly record struct SamplingRate(double StartS, double RateHz)
             least = Math.Min(least, tolerance[m]);
         }
 
-        if (!AllWithin(timesS, start, step, least))
+        if (!AllWithin(timesS, start, step, least) && FirstOff(timesS, start, step, tolerance, unitS) is { } off)
         {
-            for (int i = 0; i < n; i++)
+            // Rounding of few digits errs one way for long, and pulls the line of least squares with it.
+            (double nearStart, double nearStep) = NearestLine.Of(timesS, start, step);
+            if (
+                FirstOff(timesS, nearStart, nearStep, tolerance, unitS) is not null
+                || !StepsEven(timesS, nearStep, tolerance, unitS)
+            )
             {
-                double off = Math.Abs(timesS[i] - (start + (step * i)));
-                if (!(off <= tolerance[Magnitude(timesS[i] / unitS)]))
-                {
-                    return WhereUneven(timesS, start, step, i, lineOf);
-                }
+                return WhereUneven(timesS, start, step, off, lineOf);
             }
+
+            (start, step) = (nearStart, nearStep);
         }
 
         double rate = 1 / step;
         return IsUsable(rate) ? new SamplingRate(start, rate) : Refusals.Rate(rate);
+    }
+
+    /// <summary>First stamp that lies farther from the line than its digits explain; null where none does.</summary>
+    private static int? FirstOff(
+        ReadOnlySpan<double> timesS,
+        double start,
+        double step,
+        ReadOnlySpan<double> tolerance,
+        double unitS
+    )
+    {
+        for (int i = 0; i < timesS.Length; i++)
+        {
+            double off = Math.Abs(timesS[i] - (start + (step * i)));
+            if (!(off <= tolerance[Magnitude(timesS[i] / unitS)]))
+            {
+                return i;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether no step is off by what a stamp too many or too few makes: a whole unit of the last digit.</summary>
+    private static bool StepsEven(
+        ReadOnlySpan<double> timesS,
+        double step,
+        ReadOnlySpan<double> tolerance,
+        double unitS
+    )
+    {
+        for (int i = 1; i < timesS.Length; i++)
+        {
+            double off = Math.Abs(timesS[i] - timesS[i - 1] - step);
+            if (!(off <= MostOfDigit * 2 * tolerance[Magnitude(timesS[i] / unitS)]))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>Time stamps are rounded, so a rate within a whisker of a limit is at the limit.</summary>

@@ -106,6 +106,7 @@ internal static class ApproachTrials
         {
             Weights.Add(list, plate, motion);
             PushMeasures.TakeOff(list, motion, takeOff);
+            ImpossibleStart.Check(list, motion, plant);
         }
         else if (elsewhere is not null)
         {

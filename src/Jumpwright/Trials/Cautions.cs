@@ -76,6 +76,15 @@ internal static class Cautions
     public static string WeightsDiffer(double earlierN, double laterN) =>
         $"One stand weighs {earlierN:0} N and a later one {laterN:0} N: somebody leaned on something, or the plate drifts too fast to be trusted; stand free and record again.";
 
+    public static string LandedBeside(double partN, double weightN) =>
+        $"After the landing {partN:0} N stand on the plate, before the jump {weightN:0} N: a foot landed beside it, so the landing is not measured and the flight may have ended earlier; land with both feet on it.";
+
+    public static string ImpossibleStart(double weightN, double metresPerSecond) =>
+        $"By the weight of {weightN:0} N that the only stand shows the athlete would come onto the plate at {metresPerSecond:0} m/s, which nobody does: that stand was not the whole weight; stand still with both feet on the plate before and after.";
+
+    public static string LoadHeavierThanSeen(double weightN, double loadKg) =>
+        $"The plate weighs {weightN:0} N with a load of {loadKg:0.0} kg stated, which leaves no athlete: check external_load_kg, and stand still with both feet on the plate.";
+
     public static string UnwantedDip(double percent) =>
         $"Before pushing the force dips {percent:0} % below weight: not a clean squat jump; it does not enter a comparison with the countermovement jump.";
 

@@ -88,6 +88,7 @@ internal static class DropJumpTrials
             Weights.Add(list, plate, motion);
             PushMeasures.TakeOff(list, motion, takeOff);
             Falls.Add(list, plate, motion, touchDown);
+            ImpossibleStart.Check(list, motion, contact);
         }
         else
         {

@@ -25,7 +25,10 @@ internal static class EdgeSurroundings
     /// <summary>So far a zero wanders from its mean, N (house estimate).</summary>
     private const double LocalN = 0.7;
 
-    /// <summary>From well inside an edge outwards to the first sample below a level; null where the recording ends before.</summary>
+    /// <summary>
+    /// From well inside an edge outwards to the first sample below a level; null where the recording ends before, or the next contact
+    /// begins: a zero that has drifted above the level is never below it.
+    /// </summary>
     public static int? FirstBelow(
         ReadOnlySpan<double> forceN,
         double rateHz,
@@ -46,6 +49,11 @@ internal static class EdgeSurroundings
         int i = inside;
         while (i >= 0 && i < forceN.Length && forceN[i] >= low)
         {
+            if (way * (i - last) > 0 && forceN[i] > well)
+            {
+                return null;
+            }
+
             i += way;
         }
 

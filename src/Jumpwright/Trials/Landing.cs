@@ -36,10 +36,24 @@ internal static class Landing
             return null;
         }
 
-        Absorbed(into, plate, touchDown, end, motion);
-
         // Standing ends where the last still stretch does; stepping off after it is no part of the landing.
         int standing = motion.LastStillBefore(end);
+        if (
+            standing <= from
+            && LandedBeside.StandsWithN(plate, new Stretch(from, end), motion.WeightN) is { } partN
+        )
+        {
+            into.Doubt(
+                Cautions.LandedBeside(partN, motion.WeightN),
+                MeasureNames.FlightTime,
+                MeasureNames.JumpHeightFlightTime,
+                MeasureNames.PeakLandingForce,
+                MeasureNames.PeakLoadingRate
+            );
+            return null;
+        }
+
+        Absorbed(into, plate, touchDown, end, motion);
         if (standing <= from)
         {
             return null;

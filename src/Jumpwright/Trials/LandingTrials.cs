@@ -33,7 +33,7 @@ internal static class LandingTrials
                     || plate.Contacts[first].Samples.Length < plate.RateHz;
             if (fell)
             {
-                trials.Add(Measure(plate, motion, touchDown, end, last - first, trials.Count + 1));
+                trials.Add(Measure(plate, motion, plate.Contacts[first], end, last - first, trials.Count + 1));
             }
         }
 
@@ -51,13 +51,15 @@ internal static class LandingTrials
         return peak;
     }
 
-    private static Trial Measure(Plate plate, FittedMotion? motion, Instant touchDown, int end, int bounces, int number)
+    private static Trial Measure(Plate plate, FittedMotion? motion, Contact landing, int end, int bounces, int number)
     {
+        Instant touchDown = landing.TouchDown!.Value;
         var list = new MeasureList();
         if (motion is not null)
         {
             Weights.Add(list, plate, motion);
             Falls.Add(list, plate, motion, touchDown);
+            ImpossibleStart.Check(list, motion, landing);
         }
         else
         {

@@ -151,7 +151,7 @@ internal sealed class Plate : IDisposable
     /// <summary>Seconds between two samples.</summary>
     public double Seconds(double from, double to) => (to - from) / RateHz;
 
-    /// <summary>Every still stretch of the contacts of a stay.</summary>
+    /// <summary>Every still stretch of the contacts of a stay, but for those that weigh only a part of the athlete.</summary>
     public List<QuietStanding> Still(int first, int last)
     {
         var found = new List<QuietStanding>();
@@ -167,6 +167,7 @@ internal sealed class Plate : IDisposable
             }
         }
 
+        LandedBeside.TakeOut(found);
         return found;
     }
 

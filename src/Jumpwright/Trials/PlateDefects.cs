@@ -12,7 +12,7 @@ internal static class PlateDefects
     private const double MostZeroN = 200;
 
     /// <summary>Nobody who jumps here weighs less or more, N.</summary>
-    private const double LeastWeightN = 180;
+    public const double LeastWeightN = 180;
 
     private const double MostWeightN = 4000;
 

@@ -24,6 +24,11 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
     private const double FlatPart = 0.1;
 
+    /// <summary>Nobody weighs more than he does, but less with a foot beside the plate: a stand so quiet and so much heavier is the load.</summary>
+    private const double QuietPart = 0.02;
+
+    private const double HeavierPart = 1.1;
+
     /// <summary>Below this part of the weight a level that lasts so long, s, is an empty plate's.</summary>
     private const double LowPart = 0.1;
 
@@ -132,12 +137,16 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
         return third;
     }
 
-    /// <summary>The level of the flattest half second that carries somebody, N above zero; null where none is flat.</summary>
+    /// <summary>
+    /// The level of the flattest half second that carries somebody, or of a much heavier one if quiet, N above zero; null where none is
+    /// flat.
+    /// </summary>
     private static double? Standing(ReadOnlySpan<double> means, double zero, double usual)
     {
         const int window = (int)(StandingS / BlockS);
         double flattest = double.PositiveInfinity;
         double? level = null;
+        double heaviest = 0;
         double sum = 0;
         double squares = 0;
         for (int k = 0; k < means.Length; k++)
@@ -159,9 +168,16 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
                 flattest = variance;
                 level = mean;
             }
+
+            if (k >= window - 1 && mean > heaviest && variance < QuietPart * QuietPart * mean * mean)
+            {
+                heaviest = mean;
+            }
         }
 
-        return level is { } found && Math.Sqrt(Math.Max(flattest, 0)) < FlatPart * found ? found : null;
+        return level is not { } found || Math.Sqrt(Math.Max(flattest, 0)) >= FlatPart * found ? null
+            : heaviest > HeavierPart * found ? heaviest
+            : found;
     }
 
     /// <summary>

@@ -96,6 +96,7 @@ internal static class RepeatedHopTrials
         {
             Weights.Add(list, plate, motion);
             UnlikeStands.Check(list, plate, motion, still);
+            ImpossibleStart.Check(list, motion, plate.Contacts[from]);
         }
 
         ImmutableArray<int> counted = HopMeans.Add(list, hops, doubts, "force-threshold", mass);

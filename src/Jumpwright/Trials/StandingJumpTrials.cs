@@ -150,6 +150,7 @@ internal static class StandingJumpTrials
         {
             Weights.Add(list, plate, motion, task);
             UnlikeStands.Check(list, plate, motion, still);
+            ImpossibleStart.Check(list, motion, contact);
             PushMeasures.TakeOff(list, motion, takeOff);
             Push found = Push.Of(plate, motion, contact, still);
             push = found with

@@ -19,8 +19,8 @@ internal static class StraightEdge
     /// <summary>The line of an edge is not believed farther out than this, s.</summary>
     private const double FarthestS = 0.006;
 
-    /// <summary>How unsure an instant is where the recording ends before the edge, s.</summary>
-    private const double NoEdgeS = 0.04;
+    /// <summary>How unsure an instant is where the recording, or the empty plate, ends before the edge, s.</summary>
+    public const double NoEdgeS = 0.04;
 
     /// <summary>Where the edge meets zero, not believed below a given level, N; its slope, N a sample.</summary>
     public static Instant Above(
@@ -37,7 +37,7 @@ internal static class StraightEdge
         slope = 0;
         if (EdgeSurroundings.FirstBelow(forceN, rateHz, last, way, levels, low) is not { } i)
         {
-            return new Instant(last, NoEdgeS);
+            return new Instant(last, NoEdgeS, Unsettled: true);
         }
 
         // Straight part of the edge: samples i − way, i − 2 way, … up to the top level.

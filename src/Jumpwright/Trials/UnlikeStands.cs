@@ -16,6 +16,25 @@ internal static class UnlikeStands
 
     private const double Uncertainties = 4;
 
+    /// <summary>What a wrong weight spoils.</summary>
+    public static readonly string[] MadeOfWeight =
+    [
+        MeasureNames.BodyWeight,
+        MeasureNames.SystemWeight,
+        MeasureNames.JumpHeight,
+        MeasureNames.TakeOffVelocity,
+        MeasureNames.DropHeight,
+        MeasureNames.ReactiveStrengthIndexModified,
+        MeasureNames.CountermovementDepth,
+        MeasureNames.PeakPropulsivePower,
+        MeasureNames.MeanPropulsivePower,
+        MeasureNames.BrakingDuration,
+        MeasureNames.PropulsionDuration,
+        MeasureNames.LandingNetImpulse,
+        MeasureNames.VerticalStiffness,
+        MeasureNames.VerticalStiffnessTimeModel,
+    ];
+
     public static void Check(MeasureList into, Plate plate, FittedMotion motion, List<QuietStanding> still)
     {
         QuietStanding? least = null;
@@ -37,19 +56,7 @@ internal static class UnlikeStands
             bool lightFirst = light.Samples.From < heavy.Samples.From;
             into.Doubt(
                 Cautions.WeightsDiffer(lightFirst ? light.MeanN : heavy.MeanN, lightFirst ? heavy.MeanN : light.MeanN),
-                MeasureNames.BodyWeight,
-                MeasureNames.SystemWeight,
-                MeasureNames.JumpHeight,
-                MeasureNames.TakeOffVelocity,
-                MeasureNames.ReactiveStrengthIndexModified,
-                MeasureNames.CountermovementDepth,
-                MeasureNames.PeakPropulsivePower,
-                MeasureNames.MeanPropulsivePower,
-                MeasureNames.BrakingDuration,
-                MeasureNames.PropulsionDuration,
-                MeasureNames.LandingNetImpulse,
-                MeasureNames.VerticalStiffness,
-                MeasureNames.VerticalStiffnessTimeModel
+                MadeOfWeight
             );
         }
     }

@@ -41,6 +41,10 @@ internal static class Weights
         {
             into.Warn(Cautions.LoadNotStated);
         }
+        else if (motion.WeightN - load < PlateDefects.LeastWeightN)
+        {
+            into.Doubt(Cautions.LoadHeavierThanSeen(motion.WeightN, load / Gravity.MetresPerSecondSquared), MadeOfForce);
+        }
         else
         {
             into.Add(MeasureNames.BodyWeight, motion.WeightN - load, Unit.Newton, u, method);

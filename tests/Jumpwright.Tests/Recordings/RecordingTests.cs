@@ -33,6 +33,51 @@ public class RecordingTests
         Assert.Empty(force.Warnings);
     }
 
+    /// <summary>400 Hz written to the millisecond: every second stamp lies half a millisecond beside its instant, sent up or down.</summary>
+    private static string MillisecondStamps(Func<int, bool> up, int late = -1) =>
+        Plain(
+            rows: 3200,
+            row: i =>
+            {
+                int halves =
+                    (5 * i)
+                    + (
+                        i % 2 == 0 ? 0
+                        : up(i) ? 1
+                        : -1
+                    );
+                int milliseconds = (halves / 2) + (i == late ? 1 : 0);
+                return (milliseconds / 1000.0).ToString("0.000", CultureInfo.InvariantCulture) + ",700.25";
+            }
+        );
+
+    public static TheoryData<string, Func<int, bool>> Roundings =>
+        new()
+        {
+            { "always up", _ => true },
+            { "up twice and down once, as binary rounding does", i => i % 3 != 0 },
+            { "up at first and down later", i => i < 1600 },
+        };
+
+    /// <summary>Nothing is uneven but the writing, which errs to one side more often than to the other.</summary>
+    [Theory]
+    [MemberData(nameof(Roundings))]
+    public void Clock_WrittenToTheMillisecond_IsEvenWithinItsDigits(string rounding, Func<int, bool> up)
+    {
+        var force = Assert.IsType<ForceRecording>(Read(MillisecondStamps(up)).Require());
+        Assert.True(Math.Abs(force.RateHz - 400) < 0.04, $"{rounding}: {force.RateHz} Hz");
+        Assert.Equal(0, force.StartS, 0.0006);
+    }
+
+    /// <summary>The same clock, of which one stamp comes a millisecond too late, is uneven still.</summary>
+    [Fact]
+    public void Clock_WrittenToTheMillisecond_WithOneStampLate_IsUneven() =>
+        Assert.Contains(
+            "not evenly spaced",
+            Sentence(MillisecondStamps(i => i % 3 != 0, late: 1600)),
+            StringComparison.Ordinal
+        );
+
     [Fact]
     public void Force_TwoPlates_TotalIsTheirSum()
     {

@@ -1,0 +1,44 @@
+using Jumpwright.Recordings;
+using Jumpwright.Simulation.Validating;
+using Jumpwright.Trials;
+
+namespace Jumpwright.Tests.Trials;
+
+/// <summary>
+/// A plate whose zero runs away through a series of hops: by its end the empty plate reads what a tenth of the athlete weighs, and where
+/// a flight ends shows no more. What is given then is still a series of contacts and flights in order of time.
+/// </summary>
+public class WanderingZeroTests
+{
+    private static Trial Hops(int number, double driftNS)
+    {
+        var force = (ForceRecording)
+            Recording.From(Population.Clean(JumpTask.RepeatedHops, 20270211, number).Bytes).Require();
+        double[] left = [.. force.LeftN.ToArray().Select((f, i) => f + (driftNS * i / force.RateHz))];
+        double[] total = [.. left.Zip(force.RightN.ToArray(), (l, r) => l + r)];
+        return Measuring.Of(force with { LeftN = left, TotalN = total }).Require()[0];
+    }
+
+    [Theory]
+    [InlineData(5)]
+    [InlineData(7)]
+    [InlineData(9)]
+    [InlineData(12)]
+    public void NoFlightAndNoContact_EverLastsLessThanNothing(double driftNS)
+    {
+        for (int i = 0; i < 12; i++)
+        {
+            Trial trial = Hops(i, driftNS);
+            Assert.All(
+                trial.Contacts,
+                hop =>
+                {
+                    Assert.InRange(hop.ContactS, 0.01, 2);
+                    Assert.InRange(hop.FlightS, 0.01, 1);
+                }
+            );
+            Assert.True(trial.Events.FirstTouchDownS < trial.Events.TakeOffS);
+            Assert.True(trial.Events.TakeOffS < trial.Events.TouchDownS);
+        }
+    }
+}
