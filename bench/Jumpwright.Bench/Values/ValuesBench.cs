@@ -47,7 +47,12 @@ internal static class ValuesBench
 
         ImmutableArray<JumpTask> tasks = Validation.VariedTasks;
         CaseResult[] results = new CaseResult[tasks.Length * each];
-        Parallel.For(0, results.Length, i => results[i] = Validation.Examine(make(tasks[i / each], seed, i % each)));
+        Parallel.For(
+            0,
+            results.Length,
+            new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
+            i => results[i] = Validation.Examine(make(tasks[i / each], seed, i % each))
+        );
         if (into is not null)
         {
             File.WriteAllLines(into, results.SelectMany(Rows));

@@ -62,8 +62,7 @@ public static class Measuring
         }
 
         double? cutOffHz = Smoothing.CutOffHz(plate);
-        return Found(plate, task, options)
-            .Then<ImmutableArray<Trial>>(trials => Smoothing.Named(trials, cutOffHz));
+        return Found(plate, task, options).Then<ImmutableArray<Trial>>(trials => Smoothing.Named(trials, cutOffHz));
     }
 
     /// <summary>Found by the engine, or with events that a person set.</summary>

@@ -2,7 +2,8 @@ namespace Jumpwright.Trials;
 
 /// <summary>
 /// Touch-downs that begin below the noise: a foot that is put down softly bears some newtons for ten milliseconds before anything shows, and
-/// no curve through what follows tells how long.
+/// no curve through what follows tells how long. Whoever comes down from a flight on the plate arrives at a metre a second, so that only the
+/// first contact may be so.
 /// </summary>
 internal static class SoftEdges
 {
@@ -24,7 +25,8 @@ internal static class SoftEdges
         for (int k = 0; k < contacts.Count; k++)
         {
             if (
-                contacts[k].TouchDown is { Unsettled: false } touchDown
+                (k == 0 || (contacts[k].Samples.From - contacts[k - 1].Samples.To) / rateHz > Plate.LongestFlightS)
+                && contacts[k].TouchDown is { Unsettled: false } touchDown
                 && Rise(forceN, rateHz, touchDown) - levels.ZeroN < Noises * noiseN
             )
             {

@@ -43,7 +43,10 @@ internal static class Weights
         }
         else if (motion.WeightN - load < PlateDefects.LeastWeightN)
         {
-            into.Doubt(Cautions.LoadHeavierThanSeen(motion.WeightN, load / Gravity.MetresPerSecondSquared), MadeOfForce);
+            into.Doubt(
+                Cautions.LoadHeavierThanSeen(motion.WeightN, load / Gravity.MetresPerSecondSquared),
+                MadeOfForce
+            );
         }
         else
         {
