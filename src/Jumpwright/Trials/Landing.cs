@@ -38,10 +38,7 @@ internal static class Landing
 
         // Standing ends where the last still stretch does; stepping off after it is no part of the landing.
         int standing = motion.LastStillBefore(end);
-        if (
-            standing <= from
-            && LandedBeside.StandsWithN(plate, new Stretch(from, end), motion.WeightN) is { } partN
-        )
+        if (standing <= from && LandedBeside.StandsWithN(plate, new Stretch(from, end), motion.WeightN) is { } partN)
         {
             into.Doubt(
                 Cautions.LandedBeside(partN, motion.WeightN),

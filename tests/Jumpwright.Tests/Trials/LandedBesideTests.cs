@@ -19,21 +19,10 @@ public class LandedBesideTests
     private static Trial Measure(PlainJump jump, double part, RecordingLabels? labels = null, double fromS = 0)
     {
         ForceRecording whole = jump.Record();
-        double[] force =
-        [
-            .. whole.TotalN.ToArray().Select((f, i) => i / jump.RateHz > jump.TouchDownS ? f * part : f),
-        ];
+        double[] force = [.. whole.TotalN.ToArray().Select((f, i) => i / jump.RateHz > jump.TouchDownS ? f * part : f)];
         int skip = (int)(fromS * jump.RateHz);
         return Assert.Single(
-            Measuring
-                .Of(
-                    whole with
-                    {
-                        TotalN = force.AsMemory(skip),
-                        Labels = labels ?? jump.Labels,
-                    }
-                )
-                .Require()
+            Measuring.Of(whole with { TotalN = force.AsMemory(skip), Labels = labels ?? jump.Labels }).Require()
         );
     }
 
