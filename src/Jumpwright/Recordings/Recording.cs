@@ -15,7 +15,7 @@ public abstract record Recording(RecordingLabels Labels, ImmutableArray<string> 
     /// <param name="manifest">Labels of the manifest; they win over those in the file.</param>
     /// <returns>The recording, or a sentence that says what is wrong, on which line, and what to do.</returns>
     public static Outcome<Recording> From(ReadOnlySpan<byte> bytes, RecordingLabels? manifest = null) =>
-        RecordingReader.Read(bytes, manifest ?? RecordingLabels.None);
+        RecordingReader.Read(bytes, manifest ?? RecordingLabels.None).Then(InsertedSamples.LeftOut);
 
     /// <summary>
     /// The same from a file that is read piece by piece: beside the samples no more of a table is held than a buffer of fixed
@@ -28,6 +28,8 @@ public abstract record Recording(RecordingLabels Labels, ImmutableArray<string> 
     {
         ArgumentNullException.ThrowIfNull(read);
         ArgumentOutOfRangeException.ThrowIfNegative(length);
-        return RecordingReader.Read(read, length, manifest ?? RecordingLabels.None, RecordingReader.UsualWindow);
+        return RecordingReader
+            .Read(read, length, manifest ?? RecordingLabels.None, RecordingReader.UsualWindow)
+            .Then(InsertedSamples.LeftOut);
     }
 }

@@ -98,6 +98,11 @@ internal static class Refusals
                 $"The time stamps give {rateHz:0.#} samples a second: 200 to 2000 are needed; record or export at such a rate."
             );
 
+    public static Refusal InsertedSamples(int every, double rateHz) =>
+        new(
+            $"Only one sample in {every} was measured, {rateHz:0.#} a second; those between repeat it or lie on straight lines: 200 to 2000 are needed; record at such a rate and export at the device's own."
+        );
+
     public static Refusal UnknownTask(int line, string seen) =>
         new($"Line {line}: the task '{seen}' is not known: write one of {string.Join(", ", JumpTasks.All)}.");
 

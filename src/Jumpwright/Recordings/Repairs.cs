@@ -20,6 +20,9 @@ internal static class Repairs
     public static string UnitConverted(string name, string unit) =>
         $"The column '{Fields.Shown(name)}' was converted to {unit}.";
 
+    public static string InsertedSamples(int every, double rateHz) =>
+        $"Only one sample in {every} was measured; those between repeat it or lie on straight lines, so they were left out and the rate is {rateHz:0.#} Hz: export at the device's own rate.";
+
     public static string LabelIgnored(int line, string key, string value, string expected) =>
         $"Line {line}: {key} '{Fields.Shown(value)}' is not {expected}; it was ignored.";
 

@@ -73,6 +73,9 @@ internal static class Cautions
     public static string WeightFarFromStated(double measuredKg, double statedKg) =>
         $"The plate weighs {measuredKg:0.0} kg, but {statedKg:0.0} kg are stated: one of them is wrong, so forces and powers are doubtful; check the label, the plate and the unit.";
 
+    public static string WeightUnchecked(double measuredKg, double statedKg) =>
+        $"The plate weighs {measuredKg:0.0} kg, but {statedKg:0.0} kg are stated, and there is no landing on the plate to check by: weight, height and power are doubtful; stand without leaning on anything, and check the label.";
+
     public static string WeightsDiffer(double earlierN, double laterN) =>
         $"One stand weighs {earlierN:0} N and a later one {laterN:0} N: somebody leaned on something, or the plate drifts too fast to be trusted; stand free and record again.";
 
@@ -117,6 +120,9 @@ internal static class Cautions
 
     public static string OneFootFirst(string foot, double seconds) =>
         $"The {foot} foot lands {seconds * 1000:0} ms before the other: the sides are not loaded alike, so their asymmetry is doubtful.";
+
+    public static string PlatesOutOfStep(string side, double seconds) =>
+        $"At take-off and at landing alike the {side} plate is {seconds * 1000:0} ms behind the other: their clocks differ, so what is made of their sum, and the asymmetries, are doubtful; record both through one amplifier, or align their clocks and export again.";
 
     public static string PlateTouched(double newtons) =>
         $"Before the drop the empty plate carries up to {newtons:0} N more or less than in flight: somebody touches or leans on it; keep it free and record again.";

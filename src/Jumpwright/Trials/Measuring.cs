@@ -98,6 +98,12 @@ public static class Measuring
         Plate plate,
         JumpTask task,
         ImmutableArray<EventCorrection> corrections
+    ) => Measured(plate, task, corrections).Then<ImmutableArray<Trial>>(trials => PlateClocks.Named(plate, trials));
+
+    private static Outcome<ImmutableArray<Trial>> Measured(
+        Plate plate,
+        JumpTask task,
+        ImmutableArray<EventCorrection> corrections
     ) =>
         task switch
         {

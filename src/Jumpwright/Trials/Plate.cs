@@ -14,6 +14,14 @@ internal sealed class Plate : IDisposable
 
     private const double PushS = 0.35;
 
+    /// <summary>The trough of an unweighting is no longer, s; a flight so short is of 2 cm (house rule).</summary>
+    private const double LongestTroughS = 0.12;
+
+    /// <summary>A trough carries more than this, part of the load and N: a zero that wanders and the plate's ringing stay below (house rule).</summary>
+    private const double TroughPart = 0.02;
+
+    private const double TroughN = 10;
+
     /// <summary>Empty plates are no quieter, N, unless what they read is cut off; loaded ones then still show noise, N.</summary>
     private const double CutNoiseN = 0.05;
 
@@ -101,7 +109,7 @@ internal sealed class Plate : IDisposable
 
     /// <summary>
     /// Nobody takes off without pushing: a gap that follows no force above the weight is the trough of a fast unweighting, or a
-    /// step, and the contacts round it are one.
+    /// step, and the contacts round it are one. So they are round a short gap in whose middle the plate still carries something.
     /// </summary>
     private static void JoinTroughs(
         ReadOnlySpan<double> forceN,
@@ -122,7 +130,8 @@ internal sealed class Plate : IDisposable
 
             int from = Math.Max(before.Samples.From, before.Samples.To - (int)(PushS * rateHz));
             double most = Math.Max(Samples.Greatest(forceN[from..before.Samples.To]), 0);
-            if (most - zeroN < PushPart * loadN)
+            bool neverEmpty = IsTrough(forceN, rateHz, before.Samples.To, after.Samples.From, zeroN, loadN);
+            if (most - zeroN < PushPart * loadN || neverEmpty)
             {
                 contacts[k - 1] = new Contact(
                     new Stretch(before.Samples.From, after.Samples.To),
@@ -132,6 +141,23 @@ internal sealed class Plate : IDisposable
                 contacts.RemoveAt(k);
             }
         }
+    }
+
+    /// <summary>Whether a gap is short, and the plate not empty in its middle third.</summary>
+    private static bool IsTrough(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int from,
+        int to,
+        double zeroN,
+        double loadN
+    )
+    {
+        int third = (to - from) / 3;
+        return third > 0
+            && to - from < LongestTroughS * rateHz
+            && (ForceSums.Total(forceN.Slice(from + third, third)) / third) - zeroN
+                > Math.Max(TroughPart * loadN, TroughN);
     }
 
     /// <summary>What the left plate shows while nobody is on it.</summary>

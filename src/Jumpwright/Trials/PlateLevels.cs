@@ -24,9 +24,13 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
     private const double FlatPart = 0.1;
 
-    /// <summary>Nobody weighs more than he does, but less with a foot beside the plate: a stand so quiet and so much heavier is the load.</summary>
-    private const double QuietPart = 0.02;
+    /// <summary>
+    /// Nobody stands heavier than he is, but lighter with a foot beside the plate: a stand so long, s, so quiet and so much heavier is
+    /// the load. A push is not as even for as long.
+    /// </summary>
+    private const double QuietS = QuietStanding.ShortestS;
 
+    private const double QuietPart = 0.012;
     private const double HeavierPart = 1.1;
 
     /// <summary>Below this part of the weight a level that lasts so long, s, is an empty plate's.</summary>
@@ -138,46 +142,36 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
     }
 
     /// <summary>
-    /// The level of the flattest half second that carries somebody, or of a much heavier one if quiet, N above zero; null where none is
-    /// flat.
+    /// The level of the flattest half second that carries somebody, or of a longer and much heavier stand if quiet, N above zero; null
+    /// where none is flat.
     /// </summary>
     private static double? Standing(ReadOnlySpan<double> means, double zero, double usual)
     {
-        const int window = (int)(StandingS / BlockS);
         double flattest = double.PositiveInfinity;
         double? level = null;
-        double heaviest = 0;
-        double sum = 0;
-        double squares = 0;
-        for (int k = 0; k < means.Length; k++)
+        foreach ((double mean, double variance) in new RunningMeans(means, zero, (int)(StandingS / BlockS)))
         {
-            double f = means[k] - zero;
-            sum += f;
-            squares += f * f;
-            if (k >= window)
+            if (mean > LeastStandingPart * usual && variance < flattest)
             {
-                double old = means[k - window] - zero;
-                sum -= old;
-                squares -= old * old;
-            }
-
-            double mean = sum / window;
-            double variance = (squares / window) - (mean * mean);
-            if (k >= window - 1 && mean > LeastStandingPart * usual && variance < flattest)
-            {
-                flattest = variance;
-                level = mean;
-            }
-
-            if (k >= window - 1 && mean > heaviest && variance < QuietPart * QuietPart * mean * mean)
-            {
-                heaviest = mean;
+                (flattest, level) = (variance, mean);
             }
         }
 
-        return level is not { } found || Math.Sqrt(Math.Max(flattest, 0)) >= FlatPart * found ? null
-            : heaviest > HeavierPart * found ? heaviest
-            : found;
+        if (level is not { } found || Math.Sqrt(Math.Max(flattest, 0)) >= FlatPart * found)
+        {
+            return null;
+        }
+
+        double heaviest = HeavierPart * found;
+        foreach ((double mean, double variance) in new RunningMeans(means, zero, (int)(QuietS / BlockS)))
+        {
+            if (mean > heaviest && variance < QuietPart * QuietPart * mean * mean)
+            {
+                heaviest = found = mean;
+            }
+        }
+
+        return found;
     }
 
     /// <summary>

@@ -173,6 +173,10 @@ internal static class StandingJumpTrials
         else
         {
             list.Warn(Cautions.LeavesPlate);
+            if (motion is not null)
+            {
+                Weights.CheckWithoutLanding(list, plate, motion);
+            }
         }
 
         if (push is not null && motion is not null)

@@ -32,6 +32,23 @@ internal static class Weights
         MeasureNames.VerticalStiffnessTimeModel,
     ];
 
+    /// <summary>
+    /// Who leans on a hand while weighed jumps too high by impulse, and a landing would show it. Where none does only the stated mass
+    /// can: two and a half per cent of weight over the second from onset to take-off are a tenth of the take-off velocity (house rule).
+    /// </summary>
+    private const double UncheckedPart = 0.025;
+
+    /// <summary>Holds the weight of a jump without a landing on the plate against the stated mass.</summary>
+    public static void CheckWithoutLanding(MeasureList into, Plate plate, FittedMotion motion)
+    {
+        RecordingLabels labels = plate.Recording.Labels;
+        double measured = (motion.WeightN / Gravity.MetresPerSecondSquared) - (labels.ExternalLoadKg ?? 0);
+        if (labels.BodyMassKg is { } stated && Math.Abs(measured - stated) > UncheckedPart * stated)
+        {
+            into.Doubt(Cautions.WeightUnchecked(measured, stated), UnlikeStands.MadeOfWeight);
+        }
+    }
+
     public static void Add(MeasureList into, Plate plate, FittedMotion motion, JumpTask? task = null)
     {
         double u = PushMeasures.Quadrature(motion.WeightUncertaintyN, plate.Empty.ZeroUncertaintyN);

@@ -134,4 +134,41 @@ public class UnitAndZeroTests
         Assert.Contains(MeasureNames.BodyWeight, trial.Doubtful);
         Assert.DoesNotContain(MeasureNames.FlightTime, trial.Doubtful);
     }
+
+    /// <summary>
+    /// Up onto a box there is no landing on the plate: an athlete who leans on a hand while weighed is seen by nothing but the mass on
+    /// the label.
+    /// </summary>
+    [Theory]
+    [InlineData(100, false)]
+    [InlineData(102, false)]
+    [InlineData(103, true)]
+    [InlineData(97, true)]
+    public void WithoutALanding_AMassThatIsNotTheStatedOne_LeavesNoHeight(double statedKg, bool doubtful)
+    {
+        ForceRecording whole = Heavy.Record();
+        int landed = (int)((Heavy.TouchDownS - 0.05) * Heavy.RateHz);
+        Trial trial = Measuring
+            .Of(
+                whole with
+                {
+                    TotalN = whole.TotalN[..landed],
+                    Labels = new RecordingLabels(Task: JumpTask.BoxJump, BodyMassKg: statedKg),
+                }
+            )
+            .Require()[0];
+        foreach (
+            string name in new[]
+            {
+                MeasureNames.JumpHeight,
+                MeasureNames.TakeOffVelocity,
+                MeasureNames.PeakPropulsivePower,
+                MeasureNames.MeanPropulsivePower,
+            }
+        )
+        {
+            Assert.NotNull(trial.Find(name));
+            Assert.Equal(doubtful, trial.Doubtful.Contains(name));
+        }
+    }
 }
