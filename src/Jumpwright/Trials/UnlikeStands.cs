@@ -35,6 +35,15 @@ internal static class UnlikeStands
         MeasureNames.VerticalStiffnessTimeModel,
     ];
 
+    /// <summary>What a zero that runs away so fast spoils as well: edges are counted from it.</summary>
+    private static readonly string[] MadeOfInstants =
+    [
+        MeasureNames.ContactTime,
+        MeasureNames.FlightTime,
+        MeasureNames.JumpHeightFlightTime,
+        MeasureNames.ReactiveStrengthIndex,
+    ];
+
     public static void Check(MeasureList into, Plate plate, FittedMotion motion, List<QuietStanding> still)
     {
         QuietStanding? least = null;
@@ -58,6 +67,12 @@ internal static class UnlikeStands
                 Cautions.WeightsDiffer(lightFirst ? light.MeanN : heavy.MeanN, lightFirst ? heavy.MeanN : light.MeanN),
                 MadeOfWeight
             );
+        }
+
+        // Read off the empty plate itself, for a lean looks like a drift to the fit.
+        if (Math.Abs(plate.Empty.DriftNS) > MostDriftNS + (2 * plate.Empty.DriftUncertaintyNS))
+        {
+            into.Doubt(Cautions.Drift(motion.DriftNS), MadeOfInstants);
         }
     }
 

@@ -37,6 +37,8 @@ public class WanderingZeroTests
                     Assert.InRange(hop.FlightS, 0.01, 1);
                 }
             );
+            Assert.Contains(MeasureNames.ContactTime, trial.Doubtful);
+            Assert.Contains(MeasureNames.JumpHeightFlightTime, trial.Doubtful);
             Assert.True(trial.Events.FirstTouchDownS < trial.Events.TakeOffS);
             Assert.True(trial.Events.TakeOffS < trial.Events.TouchDownS);
         }
