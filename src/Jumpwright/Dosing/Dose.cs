@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Dosing;
 
@@ -21,7 +22,7 @@ public sealed record Dose
     public double? ExpectedDropHeightM { get; init; }
     public double? BoxHeightM { get; init; }
     public double? ExternalLoadKg { get; init; }
-    public string? LoadBasis { get; init; }
+    public Sentence? LoadBasis { get; init; }
     public double? BandTensionStandingN { get; init; }
     public double? BandTensionApexN { get; init; }
     public int? RunUpSteps { get; init; }

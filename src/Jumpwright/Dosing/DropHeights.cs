@@ -116,7 +116,7 @@ internal static class DropHeights
         {
             if (ruling.Effect is DropAtMost most && most.HeightM < cap)
             {
-                (cap, why) = (most.HeightM, ruling.Because.TrimEnd('.'));
+                (cap, why) = (most.HeightM, ruling.Because.ToString().TrimEnd('.'));
             }
         }
 

@@ -49,7 +49,7 @@ public class ReplanningTests
                             new Ruling(
                                 "tendon-pain",
                                 new TierAtMost(tissue, tier),
-                                "Patellar pain 4 of 10.",
+                                $"Patellar pain 4 of 10.",
                                 Bibliography.Get("house-rule")
                             )
                         )
@@ -171,7 +171,7 @@ public class ReplanningTests
                                                 new(
                                                     "tendon-pain",
                                                     new TierAtMost(tissue, seed % 3),
-                                                    "Sore.",
+                                                    $"Sore.",
                                                     Bibliography.Get("house-rule")
                                                 )
                                             )

@@ -319,7 +319,7 @@ internal static class LimitCases
     private static ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> Ruling(RulingEffect effect) =>
         ImmutableDictionary<LocalDate, ImmutableArray<Ruling>>.Empty.Add(
             Two[0].Date,
-            [new Ruling("made-up", effect, "Made up.", Test)]
+            [new Ruling("made-up", effect, $"Made up.", Test)]
         );
 
     private static (Plan, PlanRequest) Near(int daysAfter, LocalTime? start, Line line)

@@ -26,7 +26,7 @@ public class BarredTestsTests
             Of(Quality.ReactiveStrength, FindingVerdict.Unclear, "Three drop jumps from 0.30 m or lower"),
             Of(Quality.Push, FindingVerdict.Unclear, "Three squat jumps")
         );
-        var ruling = new Ruling("tendon-pain", new TierAtMost(Tissue.Achilles, 1), "Sore: only low work.", House);
+        var ruling = new Ruling("tendon-pain", new TierAtMost(Tissue.Achilles, 1), $"Sore: only low work.", House);
         Profile barred = BarredTests.In(profile, [ruling], Catalogue.Standard);
         Assert.Equal("not now: Sore: only low work", barred.Findings[0].NextTest);
         Assert.DoesNotContain("drop jumps", barred.Summary, StringComparison.Ordinal);
@@ -43,7 +43,7 @@ public class BarredTestsTests
             "What limits them is not known: nothing fresh was tested. First: the landing screen (a low box).",
             Of(Quality.Landing, FindingVerdict.NotTested, "The landing screen (a low box)")
         );
-        var ruling = new Ruling("restriction", new OnlyExercises(["snap-down"]), "Only snap-downs.", House);
+        var ruling = new Ruling("restriction", new OnlyExercises(["snap-down"]), $"Only snap-downs.", House);
         Assert.DoesNotContain(
             "landing screen",
             BarredTests.In(profile, [ruling], Catalogue.Standard).Summary,

@@ -88,8 +88,8 @@ public class CardsTests
                 item.InsteadIfSore,
             ];
             Assert.All(said, s => Assert.False(string.IsNullOrWhiteSpace(s), exercise.Id));
-            Assert.True(item.Why.EndsWith('.') && item.SetUp.EndsWith('.'), exercise.Id);
-            Assert.StartsWith(item.Why.TrimEnd('.'), exercise.Purpose, StringComparison.Ordinal);
+            Assert.True(item.Why.ToString().EndsWith('.') && item.SetUp.EndsWith('.'), exercise.Id);
+            Assert.StartsWith(item.Why.ToString().TrimEnd('.'), exercise.Purpose, StringComparison.Ordinal);
         }
     }
 
@@ -106,8 +106,8 @@ public class CardsTests
     {
         var shut = new Ruling(
             "after-operation",
-            new NothingPlanned("the surgeon or physiotherapist who looks after you"),
-            "Operated on 2026-09-01, no written permission.",
+            new NothingPlanned($"the surgeon or physiotherapist who looks after you"),
+            $"Operated on 2026-09-01, no written permission.",
             Jumpwright.Quantities.Bibliography.Get("house-rule")
         );
         SessionCard card = PlanByHand.Card(PlanByHand.Plan(), null, shut);
@@ -125,7 +125,7 @@ public class CardsTests
         var careful = new Ruling(
             "youth",
             new NoDepthJumps(),
-            "Under 16 on 2027-01-05: no depth jumps.",
+            $"Under 16 on 2027-01-05: no depth jumps.",
             Jumpwright.Quantities.Bibliography.Get("house-rule")
         );
         CoachSheet sheet = PlanByHand.Sheet(Ordinary, careful);

@@ -3,6 +3,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using Jumpwright.Sessions;
 using NodaTime;
@@ -55,7 +56,7 @@ internal static class PlanByHand
                 ExpectedDropHeightM = 0.9 * e.DropRangeM?.MaxM,
                 BoxHeightM = e.BoxRangeM?.MaxM,
                 ExternalLoadKg = e.Load is null ? null : 20,
-                LoadBasis = e.Load is null ? null : "about 28 % of body mass",
+                LoadBasis = e.Load is null ? null : Sentence.Of($"about 28 % of body mass"),
                 RunUpSteps = e.RunUpSteps?.Max,
                 RestBetweenRepsS = e.Dose.RestBetweenRepsS,
                 RestBetweenSetsS = e.Dose.RestBetweenSetsS,

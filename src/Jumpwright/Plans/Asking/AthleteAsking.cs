@@ -97,7 +97,7 @@ internal sealed class AthleteAsking
                     : ContactCaps.HighIntensityPerSession(_history, _limits, _request.From),
             Caps = menu.IsEmpty ? [] : weekly.Caps(),
             Growths = menu.IsEmpty ? [] : [.. weekly.Growths()],
-            OtherJumping = [.. weekly.Other.Select(o => o.Says).Distinct(StringComparer.Ordinal)],
+            OtherJumping = [.. weekly.Other.Select(o => o.Says.ToString()).Distinct(StringComparer.Ordinal)],
             Goals = menu.IsEmpty ? [] : [.. Goals()],
             Pairs = [.. _request.Slots.SelectMany(s => PairsOf(s, menu))],
             Prompts = GrowthCare.For(_history, _request.From) is { } care ? [care] : [],
@@ -227,7 +227,7 @@ internal sealed class AthleteAsking
     }
 
     private static IEnumerable<string> Forbidding(Exercise exercise, double? dropM, ImmutableArray<Ruling> rulings) =>
-        rulings.Where(r => r.Effect.Forbids(exercise.FactsAt(dropM))).Select(r => r.Because);
+        rulings.Where(r => r.Effect.Forbids(exercise.FactsAt(dropM))).Select(r => r.Because.ToString());
 
     /// <summary>Fixtures and earlier work that close the entry in that session.</summary>
     private IEnumerable<string> TooNear(Exercise exercise, Dose dose, SessionSlot slot)
@@ -307,7 +307,9 @@ internal sealed class AthleteAsking
                 _history.Athlete.Id,
                 "any-exercise",
                 [
-                    .. shut.SelectMany(r => new[] { r.Because, $"Ask {((NothingPlanned)r.Effect).WhomToAsk}." })
+                    .. shut.SelectMany(r =>
+                            new[] { r.Because.ToString(), $"Ask {((NothingPlanned)r.Effect).WhomToAsk}." }
+                        )
                         .Distinct(StringComparer.Ordinal),
                 ]
             );
