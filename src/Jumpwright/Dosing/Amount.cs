@@ -29,7 +29,7 @@ internal sealed record Amount(int SetsMin, int SetsMax, int Reps, string Because
                 usual.SetsMin,
                 usual.SetsMin,
                 usual.RepsMin,
-                $"The least usual dose while coming back ({back.Sentence.TrimEnd('.')})."
+                $"The least usual dose while coming back ({back.Sentence.ToString().TrimEnd('.')})."
             );
         }
 

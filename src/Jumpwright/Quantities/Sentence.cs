@@ -61,6 +61,15 @@ public sealed class Sentence : IEquatable<Sentence>
         return plain;
     }
 
+    /// <summary>A sentence out of a catalogue, which is its own template: it has other languages where somebody gave it words in them.</summary>
+    public static Sentence OfCatalogue(string words)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        Sentence sentence = new(words.Length, 0);
+        sentence.AppendLiteral(words);
+        return sentence;
+    }
+
     /// <summary>Several in a row.</summary>
     /// <param name="between">What stands between two of them; no words.</param>
     /// <param name="sentences">The sentences.</param>
@@ -113,6 +122,20 @@ public sealed class Sentence : IEquatable<Sentence>
         ThrowIfRead();
         _template.Append('{').Append(_arguments.Count).Append(':').Append(format).Append('}');
         _arguments.Add(value);
+    }
+
+    /// <summary>The same with another sentence in the place of one of its parts, however deep that stands.</summary>
+    public Sentence Replacing(Sentence part, Sentence by)
+    {
+        if (Equals(part))
+        {
+            return by;
+        }
+
+        Sentence replaced = new(0, 0) { IsPlain = IsPlain };
+        replaced._template.Append(Template);
+        replaced._arguments.AddRange(Arguments.Select(a => a is Sentence inner ? inner.Replacing(part, by) : a));
+        return replaced;
     }
 
     /// <summary>True when it is of the same kind, whatever fills it.</summary>

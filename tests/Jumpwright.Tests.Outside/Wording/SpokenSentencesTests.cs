@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Jumpwright.App.Wording;
+using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using NodaTime;
 
@@ -14,6 +15,8 @@ public partial class SpokenSentencesTests
             .Of(typeof(Sentence).Assembly)
             .Union(TemplatesInCode.Of(typeof(Planning.Planner).Assembly))
             .Union(TemplatesInCode.Of(typeof(SpokenSentences).Assembly))
+            // What the catalogue says is a template of its own.
+            .Union(Catalogue.Standard.Exercises.SelectMany(e => e.Entry).Select(c => c.Said.Template))
             .Order(StringComparer.Ordinal),
     ];
 

@@ -165,7 +165,7 @@ internal sealed class AthleteAsking
         {
             Close(
                 exercise,
-                rung?.Reasons.Where(r => r.Verdict != CriterionVerdict.Met).Select(r => r.Sentence)
+                rung?.Reasons.Where(r => r.Verdict != CriterionVerdict.Met).Select(r => r.Sentence.ToString())
                     ?? ["It is not on the athlete's ladder."]
             );
             return null;

@@ -42,7 +42,8 @@ internal static class AthleteReports
 
     /// <summary>What would settle it, where it isn't settled and the summary has not said so.</summary>
     private static string Settles(Finding finding, string said) =>
-        finding is { Verdict: FindingVerdict.Unclear, NextTest: { } test }
+        finding is { Verdict: FindingVerdict.Unclear, NextTest: { } next }
+        && next.ToString() is var test
         && !said.Contains(test.TrimEnd('.'), StringComparison.Ordinal)
             ? $" Would settle it: {char.ToLowerInvariant(test[0])}{test[1..].TrimEnd('.')}."
             : "";
