@@ -6,6 +6,7 @@ using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Microsoft.AspNetCore.Components;
 using NodaTime;
+using NodaTime.Text;
 
 namespace Jumpwright.App.Wording;
 
@@ -83,6 +84,16 @@ internal sealed partial class SpokenSentences : SentenceWriter
         && Language != Own
             ? words.Name
             : exercise.English;
+
+    protected override string KitOf(SaidKit kit) =>
+        TextBook.Of(Language, $"station.{kit.Id}") is { } words && Language != Own ? words : kit.ToString();
+
+    protected override string SessionOf(SaidSession session) =>
+        session.Id.Split('-') is [_, _, _, var part]
+        && LocalDatePattern.Iso.Parse(session.Id[..^(part.Length + 1)]) is { Success: true, Value: var day }
+        && TextBook.Of(Language, $"said.session.{part}") is { } said
+            ? string.Format(CultureInfo.InvariantCulture, said, DayOf(day, null))
+            : session.Id;
 
     protected override string DayOf(LocalDate day, string? format) =>
         Language == Own ? Dates.Drawn(day) : Dates.Short(day);

@@ -37,7 +37,7 @@ public sealed record Dose
     public string? ReplacesIfSore { get; init; }
 
     /// <summary>Why this dose, in sentences with numbers.</summary>
-    public required ImmutableArray<string> Because { get; init; }
+    public required ImmutableArray<Sentence> Because { get; init; }
 
     /// <summary>
     /// Of so many sets, how many at the beginning are done submaximally: the first of every jump that is asked for with full

@@ -40,6 +40,8 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
             string words => Shaped(words, format),
             LocalDate day => DayOf(day, format),
             SaidExercise exercise => Shaped(ExerciseOf(exercise), format),
+            SaidKit kit => Shaped(KitOf(kit), format),
+            SaidSession session => SessionOf(session),
             ISaid said => Shaped(said.In(Language), format),
             Length length => length.ToString(format, Units),
             Mass mass => mass.ToString(format, Units),
@@ -52,6 +54,12 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
 
     /// <summary>An exercise's name.</summary>
     protected virtual string ExerciseOf(SaidExercise exercise) => exercise.English;
+
+    /// <summary>Kit.</summary>
+    protected virtual string KitOf(SaidKit kit) => kit.ToString();
+
+    /// <summary>A session.</summary>
+    protected virtual string SessionOf(SaidSession session) => session.Id;
 
     /// <summary>A day.</summary>
     /// <param name="day">The day.</param>

@@ -3,6 +3,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Plans.Asking;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Sessions;
@@ -60,22 +61,22 @@ internal static class CardWords
         };
     }
 
-    /// <summary>The plan's first reason, as far as it says what is trained; empty where it gives none.</summary>
-    private static string Reason(PlannedItem item) => item.Because.IsEmpty ? "" : item.Because[0].Split(':')[0];
+    /// <summary>Whether the plan's first reason is that what is trained holds the athlete back.</summary>
+    private static bool Limits(PlannedItem item) => Reasons(item, Wanting.Limits);
 
-    /// <summary>Whether that reason is that what is trained holds the athlete back.</summary>
-    private static bool Limits(PlannedItem item) => Reason(item).EndsWith(" limits", StringComparison.Ordinal);
+    /// <summary>Whether the plan's first reason is of that kind.</summary>
+    private static bool Reasons(PlannedItem item, Func<Quality, Sentence, Sentence> kind) =>
+        item.Because is [var first, ..] && first.IsLike(kind(default, $""));
 
     /// <summary>The plan's first reason said to the athlete, then what the exercise is for.</summary>
     internal static Sentence Why(PlannedItem item, Exercise exercise)
     {
         Sentence quality = exercise.Trains is [var first, ..] ? Said(first) : Sentence.Of($"this");
         ExercisePurpose purpose = new(exercise);
-        string reason = Reason(item);
-        return reason.EndsWith(" may limit", StringComparison.Ordinal)
+        return Reasons(item, Wanting.MayLimit)
                 ? Sentence.Of($"May be holding you back: {quality}. {purpose}")
             : Limits(item) ? Sentence.Of($"Holds you back most: {quality}. {purpose}")
-            : reason.EndsWith(" is kept up", StringComparison.Ordinal)
+            : Reasons(item, Wanting.IsKeptUp)
                 ? Sentence.Of($"Keeps up what you have: {quality}. {purpose}")
             : Sentence.Of($"{purpose}");
     }

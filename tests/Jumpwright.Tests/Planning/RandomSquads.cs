@@ -73,7 +73,7 @@ internal static class RandomSquads
                     [.. slots.Where(_ => random.Next(2) == 0).Append(slots[0]).Select(s => s.Id).Distinct()],
                     tissue,
                     random.Next(20, 200),
-                    "made up"
+                    $"made up"
                 ),
             ],
             Growths =

@@ -66,6 +66,6 @@ public class SoreAchillesWishesTests
     public void Wishes_Healthy_DoNotMentionIt() =>
         Assert.DoesNotContain(
             Of(false).Because(Catalogue.Standard.Find("seated-box-jump")!),
-            b => b.Contains("sore", StringComparison.Ordinal)
+            b => b.ToString().Contains("sore", StringComparison.Ordinal)
         );
 }

@@ -1,5 +1,8 @@
+using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Plans.Asking;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using Jumpwright.Sessions;
 
@@ -9,7 +12,7 @@ namespace Jumpwright.Tests.Sessions;
 public class CardsTests
 {
     private static readonly Plan Ordinary = PlanByHand.Plan(
-        PlanByHand.Item("snap-down", "landing limits: 3 faults"),
+        PlanByHand.Item("snap-down", Wanting.Limits(Quality.Landing, $"3 faults")),
         PlanByHand.Item("low-pogo"),
         PlanByHand.Item("depth-jump"),
         PlanByHand.Item("box-jump"),

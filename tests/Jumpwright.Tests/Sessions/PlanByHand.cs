@@ -36,7 +36,7 @@ internal static class PlanByHand
     );
 
     /// <summary>An exercise at its usual most: most reps and sets, highest drop and box.</summary>
-    public static PlannedItem Item(string exerciseId, params string[] because)
+    public static PlannedItem Item(string exerciseId, params Sentence[] because)
     {
         Exercise e =
             Catalogue.Standard.Find(exerciseId) ?? throw new InvalidOperationException($"'{exerciseId}' is unknown.");
@@ -64,7 +64,7 @@ internal static class PlanByHand
                 HighIntensity = e.IsHighIntensity,
                 Stop = new StopRule(10, 10, 2, 2, true),
                 ReplacesIfSore = e.Regressions.FirstOrDefault(),
-                Because = ["by hand"],
+                Because = [$"by hand"],
             },
             e.Dose.SetsMax,
             null,
