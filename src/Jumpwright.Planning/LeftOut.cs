@@ -99,9 +99,11 @@ internal static class LeftOut
 
         return
         [
-            .. (free
-                ? [Sentence.Of($"Other work was worth more within the same time line and kit.")]
-                : Array.Empty<Sentence>())
+            .. (
+                free
+                    ? [Sentence.Of($"Other work was worth more within the same time line and kit.")]
+                    : Array.Empty<Sentence>()
+            )
                 .Concat(sentences)
                 .Distinct()
                 .Take(2),

@@ -33,14 +33,20 @@ internal static class BoxHeights
 
         if (exercise.Limb != "both" || exercise.Start != "floor" || exercise.Intent != "maximal")
         {
-            return (range.MinM, $"Box of {lowest:0 cm}, the lowest of its range: the standing jump says nothing of this one.");
+            return (
+                range.MinM,
+                $"Box of {lowest:0 cm}, the lowest of its range: the standing jump says nothing of this one."
+            );
         }
 
         Evidence? jump =
             Current(profile, MeasureNames.JumpHeight) ?? Current(profile, MeasureNames.JumpHeightFlightTime);
         if (jump is null || athlete.StatureM is not { } stature)
         {
-            return (range.MinM, $"Box of {lowest:0 cm}, the lowest of its range: the standing jump or the stature is not known.");
+            return (
+                range.MinM,
+                $"Box of {lowest:0 cm}, the lowest of its range: the standing jump or the stature is not known."
+            );
         }
 
         double rise = jump.Measure.In(Unit.Metre);

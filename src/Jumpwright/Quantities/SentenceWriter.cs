@@ -36,6 +36,9 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
         arg switch
         {
             null => "",
+            // What was given a capital and stands within a sentence after all is as if it never had it.
+            Sentence { Template: "{0:capital}", Arguments: [Sentence inner] } when format is "small" or "small open" =>
+                Shaped(Write(inner), format),
             Sentence sentence => Shaped(Write(sentence), format),
             string words => Shaped(words, format),
             LocalDate day => DayOf(day, format),

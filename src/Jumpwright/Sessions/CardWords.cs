@@ -73,11 +73,9 @@ internal static class CardWords
     {
         Sentence quality = exercise.Trains is [var first, ..] ? Said(first) : Sentence.Of($"this");
         ExercisePurpose purpose = new(exercise);
-        return Reasons(item, Wanting.MayLimit)
-                ? Sentence.Of($"May be holding you back: {quality}. {purpose}")
+        return Reasons(item, Wanting.MayLimit) ? Sentence.Of($"May be holding you back: {quality}. {purpose}")
             : Limits(item) ? Sentence.Of($"Holds you back most: {quality}. {purpose}")
-            : Reasons(item, Wanting.IsKeptUp)
-                ? Sentence.Of($"Keeps up what you have: {quality}. {purpose}")
+            : Reasons(item, Wanting.IsKeptUp) ? Sentence.Of($"Keeps up what you have: {quality}. {purpose}")
             : Sentence.Of($"{purpose}");
     }
 

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Jumpwright.App.Wording;
 using Jumpwright.Exercises;
+using Jumpwright.Prescribing.Gains;
 using Jumpwright.Quantities;
 using NodaTime;
 
@@ -17,6 +18,7 @@ public partial class SpokenSentencesTests
             .Union(TemplatesInCode.Of(typeof(SpokenSentences).Assembly))
             // What the catalogue says is a template of its own.
             .Union(Catalogue.Standard.Exercises.SelectMany(e => e.Entry).Select(c => c.Said.Template))
+            .Union(PublishedEffects.All.Select(e => Sentence.OfCatalogue(e.Training).Template))
             .Order(StringComparer.Ordinal),
     ];
 

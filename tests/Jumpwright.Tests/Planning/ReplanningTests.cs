@@ -231,7 +231,9 @@ public class ReplanningTests
         Replanned after = Replanner.Replan(before, moved);
         Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
         bool had = Items(before).Any(i => i.Item1 == Three[1].Id && Catalogue.Find(i.Item3)!.IsHighIntensity);
-        Assert.True(!had || after.Changes.Any(c => c.Because.ToString().Contains("Cup match", StringComparison.Ordinal)));
+        Assert.True(
+            !had || after.Changes.Any(c => c.Because.ToString().Contains("Cup match", StringComparison.Ordinal))
+        );
     }
 
     [Fact]

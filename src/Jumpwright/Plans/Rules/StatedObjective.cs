@@ -48,5 +48,6 @@ public sealed class StatedObjective : Limit
         }
     }
 
-    private Breach Wrong(double amount, Quantities.Sentence sentence) => new(Id, null, null, amount, "points", sentence);
+    private Breach Wrong(double amount, Quantities.Sentence sentence) =>
+        new(Id, null, null, amount, "points", sentence);
 }

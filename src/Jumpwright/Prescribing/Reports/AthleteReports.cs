@@ -75,7 +75,7 @@ internal static class AthleteReports
                 .. ranking.WhatSettles is { } settles ? [settles] : (string[])[],
                 .. ranking.Conditions,
                 .. ranking.Ranked.Select(g => g.Sentence),
-                $"No published effect on it that we know: {string.Join(", ", ranking.Unranked.Select(g => g.Sentence.Split(':')[0].ToLowerInvariant()))}.",
+                $"No published effect on it that we know: {string.Join(", ", ranking.Unranked.Select(g => GainRankings.Said(g.Quality)))}.",
                 "Effects are of groups and of whole programmes; they are never added up.",
             ],
             []
