@@ -193,7 +193,7 @@ internal static class FloorRoutes
                         exercise = o.Test.ExerciseId,
                         name = SpokenExercises.Of(exercise).Name,
                         lang = SpokenExercises.Of(exercise).Language,
-                        why = o.Test.Because,
+                        why = Said(o.Test.Because),
                         trials = o.Test.Ask.Trials,
                         contacts_per_trial = o.Test.Contacts / o.Test.Ask.Trials,
                         drop_height_m = o.Test.Ask.DropM,
