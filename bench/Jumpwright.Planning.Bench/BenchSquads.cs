@@ -108,7 +108,7 @@ internal static class BenchSquads
                 slot.Id,
                 dose,
                 [.. Enumerable.Range(0, dose.SetsMax).Select(n => n == 0 ? first[exercise.Id] : Math.Max(0, 3 - n))],
-                ["made up"]
+                [$"made up"]
             )
             {
                 After = later.Contains(exercise)
@@ -135,7 +135,7 @@ internal static class BenchSquads
             [
                 .. from week in weeks
                 from quality in Enum.GetValues<Quality>()
-                select new QualityGoal(quality, week.Key, Slope(weight[quality]), "made up"),
+                select new QualityGoal(quality, week.Key, Slope(weight[quality]), $"made up"),
             ],
             Pairs =
             [
@@ -153,7 +153,7 @@ internal static class BenchSquads
                     [.. week.Select(s => s.Id)],
                     tissue,
                     (int)(perSession * (week == weeks[0] ? 2.2 : 3.0)),
-                    "Made up."
+                    $"Made up."
                 ),
             ],
             Growths =

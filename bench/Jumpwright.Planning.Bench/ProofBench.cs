@@ -103,7 +103,7 @@ internal static class ProofBench
             Ruling pain = new(
                 "tendon-pain",
                 new TierAtMost(tissue, seed % 3),
-                "Sore.",
+                $"Sore.",
                 new Source("house-rule", "made up", SourceKind.House)
             );
             PlanRequest sore = request with

@@ -61,7 +61,7 @@ internal static class ReplanBench
                         new Ruling(
                             "tendon-pain",
                             new TierAtMost(Tissue.Patellar, tier),
-                            "Made up.",
+                            $"Made up.",
                             Bibliography.Get("house-rule")
                         )
                     )

@@ -1,4 +1,5 @@
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning;
 
@@ -34,7 +35,7 @@ internal sealed class KitLeft
     }
 
     /// <summary>For each kit that is too short for one more item: a sentence that says so.</summary>
-    public IEnumerable<string> Short(MenuItem entry, AthleteRequest who)
+    public IEnumerable<Sentence> Short(MenuItem entry, AthleteRequest who)
     {
         SessionSlot slot = _request.Slots.First(s => s.Id == entry.SessionId);
         foreach ((string key, int seconds) in UseOf(entry, who, entry.Dose.SetsMin))

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning;
 
@@ -40,7 +41,7 @@ internal static class LeftOut
     {
         Plan own = OnlyOf(plan, who.Athlete.Id);
         PlanRequest one = request with { Athletes = [who], Locks = [], Wishes = [] };
-        HashSet<string> before = [.. Breaches(own, one).Select(b => b.Sentence)];
+        HashSet<Sentence> before = [.. Breaches(own, one).Select(b => b.Sentence)];
         var planned = plan
             .Sessions.SelectMany(s => s.Athletes)
             .Where(a => a.AthleteId == who.Athlete.Id)
@@ -69,16 +70,16 @@ internal static class LeftOut
                 .Max();
     }
 
-    private static ImmutableArray<string> Why(
+    private static ImmutableArray<Sentence> Why(
         Plan own,
         PlanRequest one,
         AthleteRequest who,
         ImmutableArray<MenuItem> entries,
-        HashSet<string> before,
+        HashSet<Sentence> before,
         KitLeft kit
     )
     {
-        List<string> sentences = [];
+        List<Sentence> sentences = [];
         bool free = false;
         foreach (MenuItem entry in entries)
         {
@@ -98,9 +99,13 @@ internal static class LeftOut
 
         return
         [
-            .. (free ? ["Other work was worth more within the same time line and kit."] : Array.Empty<string>())
+            .. (
+                free
+                    ? [Sentence.Of($"Other work was worth more within the same time line and kit.")]
+                    : Array.Empty<Sentence>()
+            )
                 .Concat(sentences)
-                .Distinct(StringComparer.Ordinal)
+                .Distinct()
                 .Take(2),
         ];
     }

@@ -181,7 +181,7 @@ public static class Replanner
                                 [slot.Id],
                                 tissue,
                                 LoadBefore(previous, request, who, slot.Id, tissue),
-                                "So much the plan before asked of it, and it is sore."
+                                $"So much the plan before asked of it, and it is sore."
                             ),
                         ],
                     }
@@ -227,7 +227,7 @@ public static class Replanner
         ];
     }
 
-    private static string Why(
+    private static Sentence Why(
         (string SessionId, string AthleteId, string ExerciseId) key,
         int before,
         int now,
@@ -238,7 +238,7 @@ public static class Replanner
         SessionSlot? slot = request.Slots.FirstOrDefault(s => s.Id == key.SessionId);
         if (slot is null)
         {
-            return $"There is no session {key.SessionId} any more.";
+            return $"There is no session {new SaidSession(key.SessionId)} any more.";
         }
 
         if (who is null)
@@ -265,7 +265,7 @@ public static class Replanner
                 return $"Too near {near.Fixture.Name} on {near.Fixture.Date:uuuu-MM-dd}.";
             }
 
-            string? unrecovered = request
+            Sentence? unrecovered = request
                 .Fixtures.Select(f => FixtureWindow.Unrecovered(exercise, slot, f, request))
                 .FirstOrDefault(said => said is not null);
             if (unrecovered is not null)
@@ -275,7 +275,7 @@ public static class Replanner
 
             if (who.OnMenu(key.SessionId, key.ExerciseId) is null)
             {
-                return $"{key.ExerciseId} is not open to {who.Athlete.Name} in {key.SessionId} any more.";
+                return $"{SaidExercise.ById(key.ExerciseId)} is not open to {who.Athlete.Name} in {slot.Said} any more.";
             }
         }
 
@@ -285,7 +285,7 @@ public static class Replanner
             )
         )
         {
-            return "Locked by the coach.";
+            return $"{Sentence.Of($"locked by the coach"):capital}.";
         }
 
         if (
@@ -301,9 +301,20 @@ public static class Replanner
             c.LimitId == "tissue-load-after-symptom" && c.SessionIds.Contains(key.SessionId)
         );
         return cap is not null
-            ? $"The {cap.Tissue.ToString()!.ToLowerInvariant()} may be asked for no more than before: {cap.AtMost} contacts × tier."
-            : "So that the rest fits: minutes, kit and contacts are shared anew.";
+            ? Sentence.Of(
+                $"The {TissueOf(cap.Tissue)} may be asked for no more than before: {cap.AtMost} contacts × tier."
+            )
+            : Sentence.Of($"So that the rest fits: minutes, kit and contacts are shared anew.");
     }
+
+    private static Sentence TissueOf(Tissue? tissue) =>
+        tissue switch
+        {
+            Tissue.Achilles => $"achilles",
+            Tissue.Patellar => $"patellar",
+            Tissue.Hip => $"hip",
+            _ => $"bone",
+        };
 
     internal static IEnumerable<(string SessionId, string AthleteId, PlannedItem Item)> Items(Plan plan) =>
         plan.Sessions.SelectMany(s => s.Athletes.SelectMany(a => a.Items.Select(i => (s.Slot.Id, a.AthleteId, i))));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Planning.Rotations;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning;
 
@@ -11,7 +12,7 @@ namespace Jumpwright.Planning;
 /// </summary>
 public static class RollCall
 {
-    private const string NoLowWorkBefore = "There is no time for landing or low ankle work before it.";
+    private static readonly Sentence NoLowWorkBefore = $"There is no time for landing or low ankle work before it.";
 
     /// <summary>Today's session for those who are here.</summary>
     /// <param name="session">The session as approved.</param>
@@ -97,7 +98,7 @@ public static class RollCall
                     .OrderBy(c => c.Menu.PointsOf(c.Sets) / (double)c.Sets)
                     .First();
                 int sets = item.Sets > item.Menu.Dose.SetsMin && PartnerOf(item, left) is null ? item.Sets - 1 : 0;
-                Take(left, item, sets, cuts, "It has no place on the time line with who and what is here.");
+                Take(left, item, sets, cuts, $"It has no place on the time line with who and what is here.");
             }
         }
     }
@@ -150,7 +151,7 @@ public static class RollCall
                         FloorCutReason.NotFreshByThen =>
                             $"It must be done fresh, and begins too late for a session of {slot.Minutes} minutes.",
                         FloorCutReason.NoLowWorkBefore => NoLowWorkBefore,
-                        _ => "It is done only with its jump, which is left out.",
+                        _ => $"It is done only with its jump, which is left out.",
                     }
                 )),
             ]
@@ -162,7 +163,7 @@ public static class RollCall
         Chosen item,
         int sets,
         ImmutableArray<PlanChange>.Builder cuts,
-        string because
+        Sentence because
     )
     {
         if (!left.Remove(item))
@@ -177,7 +178,7 @@ public static class RollCall
         }
         else if (PartnerOf(item, left) is { } heavy && heavy.Exercise.ContactsPerRep == 0)
         {
-            Take(left, heavy, 0, cuts, $"{heavy.Exercise.Id} is done only with {item.Exercise.Id}.");
+            Take(left, heavy, 0, cuts, $"{heavy.Exercise.SaidId} is done only with {item.Exercise.SaidId}.");
         }
     }
 

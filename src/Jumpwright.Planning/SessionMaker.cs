@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Planning.Rotations;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning;
 
@@ -73,14 +74,14 @@ internal static class SessionMaker
             && session.Any(c => c.Exercise.Id == p.HeavyExerciseId)
             && session.Any(c => c.Exercise.Id == p.LightExerciseId)
         );
-        var because = ImmutableArray.CreateBuilder<string>();
+        var because = ImmutableArray.CreateBuilder<Sentence>();
         if (
             request.Locks.Any(l =>
                 l.SessionId == item.Slot.Id && l.AthleteId == item.Who.Athlete.Id && l.ExerciseId == item.Exercise.Id
             )
         )
         {
-            because.Add("locked by the coach");
+            because.Add($"locked by the coach");
         }
         else if (
             request.Wishes.Any(w =>
@@ -90,7 +91,7 @@ internal static class SessionMaker
             )
         )
         {
-            because.Add("asked for by the coach");
+            because.Add($"asked for by the coach");
         }
 
         because.AddRange(item.Menu.Because);
@@ -99,8 +100,8 @@ internal static class SessionMaker
             bool heavy = pair.HeavyExerciseId == item.Exercise.Id;
             because.Add(
                 heavy
-                    ? $"heavy partner of {pair.LightExerciseId}, set for set"
-                    : $"light partner of {pair.HeavyExerciseId}, set for set"
+                    ? Sentence.Of($"heavy partner of {SaidExercise.ById(pair.LightExerciseId)}, set for set")
+                    : Sentence.Of($"light partner of {SaidExercise.ById(pair.HeavyExerciseId)}, set for set")
             );
         }
 

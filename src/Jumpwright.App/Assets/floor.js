@@ -5,10 +5,11 @@
 (() => {
   const byId = id => document.getElementById(id);
 
-  // A text with its gaps filled: as a string, or as parts, in which what the catalogue and the cards say is marked as English.
+  // A text with its gaps filled: as a string, or as parts, in which what the catalogue and the cards say is marked with its language.
   const t = (key, ...filled) => floorWords[key].replace(/\{(\d)\}/g, (_, i) => filled[i]);
   const say = (key, ...filled) => floorWords[key].split(/(\{\d\})/).flatMap(p => /^\{\d\}$/.test(p) ? filled[p[1]] : p);
-  const en = text => ({ en: text });
+  // What a card says comes with its language; a session kept before it did has English strings.
+  const en = said => said?.en === undefined ? { en: said } : said;
   // An exercise's name in the language it came in; a session kept before names had one has English ones.
   const named = x => ({ en: x.name, lang: x.lang });
   const within = x => x.lang && x.lang !== "en" ? x.name : x.name.toLowerCase();
@@ -234,14 +235,17 @@
     return left.map(r => ({ ...r, athletes: r.athletes.filter(a => !closed(a, r.exercise)) })).filter(r => r.athletes.length);
   };
 
+  // How much, how high or heavy; a session kept before these came together has them apart.
+  const doseOf = item => item.dose.en === undefined ? en([item.dose, item.height].filter(Boolean).join(", ")) : item.dose;
+
   // Who does how much: names that do the same stand together before it.
   const dosesOf = turn => {
     const groups = new Map();
     for (const a of turn.athletes) {
-      const item = itemOf(a, turn.exercise), dose = item ? [item.dose, item.height].filter(Boolean).join(", ") : "";
-      groups.set(dose, [...(groups.get(dose) || []), nameOf(a)]);
+      const item = itemOf(a, turn.exercise), dose = item ? doseOf(item) : en("");
+      groups.set(dose.en, { dose, names: [...(groups.get(dose.en)?.names || []), nameOf(a)] });
     }
-    return [...groups].flatMap(([dose, names], i) => [i ? "; " : "", names.join(", "), ...(dose ? [": ", en(dose)] : [])]);
+    return [...groups.values()].flatMap(({ dose, names }, i) => [i ? "; " : "", names.join(", "), ...(dose.en ? [": ", dose] : [])]);
   };
 
   const clock = s => `${Math.floor(s / 60)}:${String(Math.floor(s % 60)).padStart(2, "0")}`;
@@ -338,7 +342,7 @@
       const part = el("div", null, { class: "item" });
       const done = doneOf(a.id, item.exercise), numbers = new Set(done.map(e => e.data.set));
       const most = Math.max(item.sets, ...numbers);
-      part.append(el("h3", item.name, { lang: item.lang || "en" }), el("p", item.dose + (item.height ? ", " + item.height : ""), { class: "dose", lang: "en" }));
+      part.append(el("h3", item.name, { lang: item.lang || "en" }), el("p", [doseOf(item)], { class: "dose" }));
       const stop = stopOf(a, item);
       if (stop) part.append(el("p", say("stop", stop), { class: "asking" }));
       const sets = el("p", null, { class: "tools" }), open = el("p", null, { class: "tools" }), isClosed = closed(a.id, item.exercise);
@@ -370,7 +374,7 @@
       part.append(pains(a, item.exercise, say("pain.during", named(item)), t("pain.during.aloud", within(item))));
       if (!isClosed) {
         part.append(el("p", say("stop-when", en(item.stop_when)), { class: "stop-when" }));
-        part.append(el("p", [en(item.rest + "."), " ", ...say("sore", en(item.if_sore))], { class: "note" }));
+        part.append(el("p", [en(item.rest), ". ", ...say("sore", en(item.if_sore))], { class: "note" }));
       }
       box.append(part);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 
@@ -6,10 +7,17 @@ namespace Jumpwright.App.Pages;
 
 /// <summary>Rulings of one reason, told together: how they all begin and end once, and between them what each forbids.</summary>
 /// <param name="Source">Where they come from.</param>
+/// <param name="IsEnglish">True where they stayed English on a page in another language.</param>
 /// <param name="Opening">How all begin; empty for a ruling by itself.</param>
 /// <param name="Each">What each says of its own; the whole sentence for a ruling by itself.</param>
 /// <param name="Closing">How all end.</param>
-public sealed record ToldRulings(Source Source, string Opening, ImmutableArray<string> Each, string Closing)
+public sealed record ToldRulings(
+    Source Source,
+    bool IsEnglish,
+    string Opening,
+    ImmutableArray<string> Each,
+    string Closing
+)
 {
     /// <summary>So many words in common make two sentences one reason.</summary>
     private const int Alike = 4;
@@ -19,15 +27,16 @@ public sealed record ToldRulings(Source Source, string Opening, ImmutableArray<s
         [
             .. rulings
                 .DistinctBy(r => r.Because)
-                .GroupBy(r => (r.Source, string.Join(' ', r.Because.Split(' ').Take(Alike))))
-                .Select(g => Told(g.Key.Source, [.. g.Select(r => r.Because.Split(' '))])),
+                .Select(r => (r.Source, Said: SpokenSentences.Of(r.Because)))
+                .GroupBy(r => (r.Source, r.Said.IsEnglish, string.Join(' ', r.Said.Text.Split(' ').Take(Alike))))
+                .Select(g => Told(g.Key.Source, g.Key.IsEnglish, [.. g.Select(r => r.Said.Text.Split(' '))])),
         ];
 
-    private static ToldRulings Told(Source source, string[][] sentences)
+    private static ToldRulings Told(Source source, bool isEnglish, string[][] sentences)
     {
         if (sentences.Length == 1)
         {
-            return new(source, "", [string.Join(' ', sentences[0])], "");
+            return new(source, isEnglish, "", [string.Join(' ', sentences[0])], "");
         }
 
         // Each keeps at least one word of its own.
@@ -36,6 +45,7 @@ public sealed record ToldRulings(Source Source, string Opening, ImmutableArray<s
         int closing = Common(sentences, shortest - opening, (s, i) => s[^(i + 1)]);
         return new(
             source,
+            isEnglish,
             string.Join(' ', sentences[0].Take(opening)),
             [.. sentences.Select(s => string.Join(' ', s[opening..(s.Length - closing)]))],
             string.Join(' ', sentences[0].TakeLast(closing))

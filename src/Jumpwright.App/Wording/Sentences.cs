@@ -1,4 +1,5 @@
 using Jumpwright.App.Desk;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 
 namespace Jumpwright.App.Wording;
@@ -7,7 +8,7 @@ namespace Jumpwright.App.Wording;
 internal static class Sentences
 {
     /// <summary>What stands first: the ruling that guards them most closely today; then what limits them and how sure that is.</summary>
-    public static string Of(AthleteLeaf leaf) =>
+    public static Sentence Of(AthleteLeaf leaf) =>
         Guarding(leaf) switch
         {
             { Effect: NothingPlanned } closed => $"Nothing planned. {closed.Because}",

@@ -1,4 +1,5 @@
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 
 namespace Jumpwright.App.Wording;
@@ -23,7 +24,11 @@ internal static class SpokenExercises
     public static string WithinSentence(Catalogue catalogue, string id) =>
         Language(catalogue, id) == Own ? Name(catalogue, id).ToLowerInvariant() : Name(catalogue, id);
 
-    /// <summary>A card's item as far as the exercise itself says it: name, set-up and the cue. All else of the card is in English.</summary>
+    /// <summary>How much of it, how high or heavy, as one sentence.</summary>
+    public static Sentence Dose(CardItem item) =>
+        item.HeightOrLoad is { } height ? Sentence.Of($"{item.Dose}, {height}") : item.Dose;
+
+    /// <summary>A card's item as far as the exercise itself says it: name, set-up and the cue.</summary>
     public static (string Language, string Name, string SetUp, string Cue) OnCard(Catalogue catalogue, CardItem item) =>
         catalogue.Find(item.ExerciseId) is { } exercise && Of(exercise) is var words && words.Language != Own
             ? (words.Language, words.Name, words.SetUp, words.Cues[0])

@@ -115,6 +115,6 @@ internal sealed class WeekAfterWeek(Squad squad, int athlete)
             growth.Later,
             growth.Tissue,
             (int)Math.Min(int.MaxValue, growth.Step + ((100L + growth.Percent) * before / 100)),
-            "Of the weeks before."
+            $"Of the weeks before."
         );
 }

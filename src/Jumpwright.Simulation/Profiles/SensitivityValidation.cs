@@ -135,7 +135,7 @@ public static class SensitivityValidation
     /// <summary>A jumper of 36 cm in a squad that differs by 5 cm: which training typically brings most?</summary>
     private static IEnumerable<(string, string, string, bool)> EffectRows()
     {
-        var nobody = new Profile("a", new LocalDate(2027, 1, 4), [], "", []);
+        var nobody = new Profile("a", new LocalDate(2027, 1, 4), [], $"", []);
         var jump = new Measure("jump_height_m", 0.36, Unit.Metre, 0.006, "impulse-momentum");
         ImmutableArray<PublishedEffect> effects = PublishedEffects.On(ChosenOutcome.StandingJump);
         yield return Row("as published", "", effects);

@@ -15,8 +15,8 @@ public sealed record Finding(
     Quality Quality,
     FindingVerdict Verdict,
     double? Probability,
-    string Sentence,
-    string? NextTest,
+    Sentence Sentence,
+    Sentence? NextTest,
     ImmutableArray<Evidence> Evidence,
     Source Source
 )

@@ -18,6 +18,6 @@ public sealed record Profile(
     string AthleteId,
     LocalDate AsOf,
     ImmutableArray<Finding> Findings,
-    string Summary,
+    Sentence Summary,
     ImmutableArray<Evidence> Current
 );

@@ -1,13 +1,14 @@
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Progression;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Dosing;
 
 /// <summary>How many reps, and how many sets the planner may choose from.</summary>
-internal sealed record Amount(int SetsMin, int SetsMax, int Reps, string Because)
+internal sealed record Amount(int SetsMin, int SetsMax, int Reps, Sentence Because)
 {
     /// <summary>
     /// The least usual reps for whoever does not own the exercise, is new to jump training, young or coming back; the middle of
@@ -29,7 +30,7 @@ internal sealed record Amount(int SetsMin, int SetsMax, int Reps, string Because
                 usual.SetsMin,
                 usual.SetsMin,
                 usual.RepsMin,
-                $"The least usual dose while coming back ({back.Sentence.TrimEnd('.')})."
+                $"The least usual dose while coming back ({back.Sentence:open})."
             );
         }
 
@@ -47,10 +48,10 @@ internal sealed record Amount(int SetsMin, int SetsMax, int Reps, string Because
             );
         }
 
-        string why =
-            !owned ? "not owned yet"
-            : young ? "under 16 or age unknown"
-            : "new to jump training, or level unknown";
+        Sentence why =
+            !owned ? Sentence.Of($"not owned yet")
+            : young ? Sentence.Of($"under 16 or age unknown")
+            : Sentence.Of($"new to jump training, or level unknown");
         return new Amount(
             usual.SetsMin,
             setsMax,

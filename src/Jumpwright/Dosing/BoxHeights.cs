@@ -16,7 +16,7 @@ namespace Jumpwright.Dosing;
 /// </summary>
 internal static class BoxHeights
 {
-    internal static (double HeightM, string Because) For(
+    internal static (double HeightM, Sentence Because) For(
         Exercise exercise,
         Rung rung,
         Profile profile,
@@ -25,22 +25,28 @@ internal static class BoxHeights
     )
     {
         HeightRange range = exercise.BoxRangeM!.Value;
-        string lowest = $"Box of {100 * range.MinM:0} cm, the lowest of its range: ";
+        Length lowest = new(range.MinM);
         if (rung.State != RungState.Owned)
         {
-            return (range.MinM, lowest + "it is not owned yet.");
+            return (range.MinM, $"Box of {lowest:0 cm}, the lowest of its range: it is not owned yet.");
         }
 
         if (exercise.Limb != "both" || exercise.Start != "floor" || exercise.Intent != "maximal")
         {
-            return (range.MinM, lowest + "the standing jump says nothing of this one.");
+            return (
+                range.MinM,
+                $"Box of {lowest:0 cm}, the lowest of its range: the standing jump says nothing of this one."
+            );
         }
 
         Evidence? jump =
             Current(profile, MeasureNames.JumpHeight) ?? Current(profile, MeasureNames.JumpHeightFlightTime);
         if (jump is null || athlete.StatureM is not { } stature)
         {
-            return (range.MinM, lowest + "the standing jump or the stature is not known.");
+            return (
+                range.MinM,
+                $"Box of {lowest:0 cm}, the lowest of its range: the standing jump or the stature is not known."
+            );
         }
 
         double rise = jump.Measure.In(Unit.Metre);
@@ -51,10 +57,17 @@ internal static class BoxHeights
         double proposed = Math.Round(Math.Floor((ceiling - limits["box-step"] + 1e-9) / 0.05) * 0.05, 2);
         double height = Math.Clamp(proposed, range.MinM, range.MaxM);
         return height <= range.MinM
-            ? (range.MinM, lowest + $"a jump of {100 * rise:0.0} ± {100 * doubt:0.0} cm allows no higher.")
+            ? (
+                range.MinM,
+                Sentence.Of(
+                    $"Box of {lowest:0 cm}, the lowest of its range: a jump of {new Length(rise):0.0 (cm)} ± {new Length(doubt):0.0 cm} allows no higher."
+                )
+            )
             : (
                 height,
-                $"Box of {100 * height:0} cm: a jump of {100 * rise:0.0} ± {100 * doubt:0.0} cm reaches {100 * ceiling:0} cm in a half squat; a step lower is enough."
+                Sentence.Of(
+                    $"Box of {new Length(height):0 cm}: a jump of {new Length(rise):0.0 (cm)} ± {new Length(doubt):0.0 cm} reaches {new Length(ceiling):0 cm} in a half squat; a step lower is enough."
+                )
             );
     }
 

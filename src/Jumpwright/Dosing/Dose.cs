@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Dosing;
 
@@ -21,7 +22,7 @@ public sealed record Dose
     public double? ExpectedDropHeightM { get; init; }
     public double? BoxHeightM { get; init; }
     public double? ExternalLoadKg { get; init; }
-    public string? LoadBasis { get; init; }
+    public Sentence? LoadBasis { get; init; }
     public double? BandTensionStandingN { get; init; }
     public double? BandTensionApexN { get; init; }
     public int? RunUpSteps { get; init; }
@@ -36,7 +37,7 @@ public sealed record Dose
     public string? ReplacesIfSore { get; init; }
 
     /// <summary>Why this dose, in sentences with numbers.</summary>
-    public required ImmutableArray<string> Because { get; init; }
+    public required ImmutableArray<Sentence> Because { get; init; }
 
     /// <summary>
     /// Of so many sets, how many at the beginning are done submaximally: the first of every jump that is asked for with full

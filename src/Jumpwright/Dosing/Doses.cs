@@ -53,10 +53,10 @@ public static class Doses
             }
         }
 
-        (double HeightM, string Because)? box = exercise.BoxRangeM is null
+        (double HeightM, Sentence Because)? box = exercise.BoxRangeM is null
             ? null
             : BoxHeights.For(exercise, rung, profile, history.Athlete, limits);
-        (double SpeedMS, string Because)? runUp = RunUpSpeeds.For(exercise, history, day);
+        (double SpeedMS, Sentence Because)? runUp = RunUpSpeeds.For(exercise, history, day);
         Amount amount = Amount.Of(exercise, rung, ladder, history.Athlete, day, limits);
         return new Dose
         {
@@ -104,13 +104,13 @@ public static class Doses
         );
     }
 
-    private static IEnumerable<string> Reasons(
+    private static IEnumerable<Sentence> Reasons(
         Exercise exercise,
         Amount amount,
         DropChoice? drop,
-        string? box,
+        Sentence? box,
         LoadChoice? load,
-        string? runUp
+        Sentence? runUp
     )
     {
         yield return amount.Because;
@@ -119,7 +119,7 @@ public static class Doses
             yield return drop.Because;
             if (drop.ExpectedM is { } real)
             {
-                yield return $"The real fall is likely {100 * real:0} cm, as in this athlete's own drop jumps.";
+                yield return $"The real fall is likely {new Length(real):0 cm}, as in this athlete's own drop jumps.";
             }
         }
 
@@ -130,7 +130,7 @@ public static class Doses
 
         if (load is not null)
         {
-            yield return $"{load.LoadKg:0.#} kg: {load.Basis}.";
+            yield return $"{new Mass(load.LoadKg):0.# kg}: {load.Basis}.";
         }
 
         if (runUp is not null)
@@ -140,7 +140,7 @@ public static class Doses
 
         if (exercise.ExternalLoad == "band")
         {
-            yield return "The band's pull was not measured: take the lightest, check it for wear, and let a heavy flat-sided anchor hold it.";
+            yield return $"The band's pull was not measured: take the lightest, check it for wear, and let a heavy flat-sided anchor hold it.";
         }
     }
 }

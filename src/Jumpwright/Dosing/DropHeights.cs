@@ -26,7 +26,7 @@ internal static class DropHeights
     {
         HeightRange range = exercise.DropRangeM!.Value;
         LimitBook limits = LimitBook.For(history, day);
-        (double cap, string why) = Cap(exercise, range, rulings);
+        (double cap, Sentence why) = Cap(exercise, range, rulings);
         ImmutableArray<DropTest> tests = exercise.IsDepthJump ? Tests(history, day) : [];
         if (exercise.IsDepthJump && exercise.IsHighIntensityAt(range.MinM))
         {
@@ -37,8 +37,8 @@ internal static class DropHeights
                 (cap, why) = (
                     step,
                     tests.IsEmpty
-                        ? "no drop jump was measured yet"
-                        : $"a step above the highest measured, {100 * highest:0} cm"
+                        ? Sentence.Of($"no drop jump was measured yet")
+                        : Sentence.Of($"a step above the highest measured, {new Length(highest):0 cm}")
                 );
             }
         }
@@ -63,14 +63,16 @@ internal static class DropHeights
                 range.MinM,
                 ratio * range.MinM,
                 tests.IsEmpty
-                    ? $"From {100 * range.MinM:0} cm, the lowest of its range."
-                    : $"From {100 * range.MinM:0} cm, the lowest of its range: no box from {100 * range.MinM:0} to {100 * Math.Min(range.MaxM, cap):0} cm was measured with a contact below {1000 * limits["drop-contact-ceiling"]:0} ms."
+                    ? Sentence.Of($"From {new Length(range.MinM):0 cm}, the lowest of its range.")
+                    : Sentence.Of(
+                        $"From {new Length(range.MinM):0 cm}, the lowest of its range: no box from {new Length(range.MinM):0 (cm)} to {new Length(Math.Min(range.MaxM, cap)):0 cm} was measured with a contact below {1000 * limits["drop-contact-ceiling"]:0} ms."
+                    )
             );
         }
 
         if (FromTheCurve(exercise, history, day, cap, limits["drop-contact-ceiling"]) is { } curve)
         {
-            return new DropChoice(curve.ChosenM, ratio * curve.ChosenM, curve.Sentence);
+            return new DropChoice(curve.ChosenM, ratio * curve.ChosenM, Sentence.Plain(curve.Sentence));
         }
 
         DropTest best = quick.MaxBy(t => t.Index);
@@ -80,7 +82,7 @@ internal static class DropHeights
         return new DropChoice(
             chosen.NominalM,
             ratio * chosen.NominalM,
-            $"From {100 * chosen.NominalM:0} cm: index {chosen.Index:0.00} ± {chosen.IndexUncertainty:0.00} m/s with {1000 * chosen.ContactS:0} ms of contact; the lowest box that can't be told from the best."
+            $"From {new Length(chosen.NominalM):0 cm}: index {chosen.Index:0.00} ± {chosen.IndexUncertainty:0.00} m/s with {1000 * chosen.ContactS:0} ms of contact; the lowest box that can't be told from the best."
         );
     }
 
@@ -109,14 +111,14 @@ internal static class DropHeights
             : null;
     }
 
-    private static (double Cap, string Why) Cap(Exercise exercise, HeightRange range, ImmutableArray<Ruling> rulings)
+    private static (double Cap, Sentence Why) Cap(Exercise exercise, HeightRange range, ImmutableArray<Ruling> rulings)
     {
-        (double cap, string why) = (range.MaxM, "the top of its range");
+        (double cap, Sentence why) = (range.MaxM, $"the top of its range");
         foreach (Ruling ruling in rulings)
         {
             if (ruling.Effect is DropAtMost most && most.HeightM < cap)
             {
-                (cap, why) = (most.HeightM, ruling.Because.TrimEnd('.'));
+                (cap, why) = (most.HeightM, $"{ruling.Because:open}");
             }
         }
 

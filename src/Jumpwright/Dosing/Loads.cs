@@ -33,9 +33,9 @@ internal static class Loads
             return Refusals.NoLoadTest(exercise, LimitBook.For(history, day)["load-test-stale"]);
         }
 
-        (double most, string of) = OfTheTest(history, day, test);
+        (double most, Sentence of) = OfTheTest(history, day, test);
         double load = Down(range.MinShare * most);
-        string basis = $"{100 * load / most:0} % of {of}, bar included";
+        Sentence basis = $"{100 * load / most:0} % of {of}, bar included";
         return load < DoseRules.LightestBar.Value
             ? Refusals.BarTooHeavy(exercise, range.MaxShare * most)
             : new LoadChoice(load, basis);
@@ -45,9 +45,9 @@ internal static class Loads
     /// What the share is of: the heaviest pull of the latest test, or where pulls were timed the maximum they point to less 2u,
     /// never more than 110 % of the heaviest pull.
     /// </summary>
-    private static (double Kg, string Basis) OfTheTest(History history, LocalDate day, ScreenResult test)
+    private static (double Kg, Sentence Basis) OfTheTest(History history, LocalDate day, ScreenResult test)
     {
-        string lifted = $"the hex-bar test of {test.Value:0.#} kg on {test.Date:uuuu-MM-dd}";
+        Sentence lifted = $"the hex-bar test of {new Mass(test.Value):0.# kg} on {test.Date:uuuu-MM-dd}";
         if (
             !HexBarPulls
                 .LineOf(history, day, LimitBook.For(history, day)["load-test-stale"])
@@ -64,7 +64,9 @@ internal static class Loads
             ? (test.Value, lifted)
             : (
                 Math.Min(careful, bound),
-                $"{Math.Min(careful, bound):0.#} kg (timed pulls point to a maximum of {maximum.Value:0} ± {maximum.StandardUncertainty:0} kg: less 2u, and at most {Bounds.Share.Value:0} % of {lifted})"
+                Sentence.Of(
+                    $"{new Mass(Math.Min(careful, bound)):0.# kg} (timed pulls point to a maximum of {new Mass(maximum.Value):0 (kg)} ± {new Mass(maximum.StandardUncertainty):0 kg}: less 2u, and at most {Bounds.Share.Value:0} % of {lifted})"
+                )
             );
     }
 
@@ -80,7 +82,7 @@ internal static class Loads
         double most = range.MaxShare * massKg;
         double light = Math.Clamp(limits["light-load"], range.MinShare, range.MaxShare) * massKg;
         double wished = light;
-        string why = $"of body mass, bar included (range {100 * range.MinShare:0}–{100 * range.MaxShare:0} %)";
+        Sentence why = $"of body mass, bar included (range {100 * range.MinShare:0}–{100 * range.MaxShare:0} %)";
         if (exercise.ContactsPerRep > 0 && LoadedJumps.Of(history, day) is { HeaviestKg: > 0 } jumps)
         {
             // Measured jumps speak: the lightest load of the range aimed at, and never far above the heaviest jumped with.
@@ -91,17 +93,17 @@ internal static class Loads
             {
                 wished = Math.Max(curve.FromKg, range.MinShare * massKg);
                 why =
-                    $"{why}; {from:0.0} to {to:0.0} m/s at take-off came with {curve.FromKg:0.#} to {curve.ToKg:0.#} kg in this athlete's own jumps, the lightest is enough";
+                    $"{why}; {from:0.0} to {to:0.0} m/s at take-off came with {new Mass(curve.FromKg):0.# (kg)} to {new Mass(curve.ToKg):0.# kg} in this athlete's own jumps, the lightest is enough";
             }
 
             // What the athlete's own jumps point to never loosens what the squad calls light.
             if (wished > light)
             {
-                why = $"{why}; more than {light:0.#} kg does not count as light here";
+                why = $"{why}; more than {new Mass(light):0.# kg} does not count as light here";
             }
 
             wished = Math.Min(Math.Min(wished, most), light);
-            why = $"{why}; at most {bound:0.#} kg, {Bounds.Share.Value:0} % of the heaviest jumped with";
+            why = $"{why}; at most {new Mass(bound):0.# kg}, {Bounds.Share.Value:0} % of the heaviest jumped with";
         }
 
         double load = Math.Max(DoseRules.LightestBar.Value, Down(wished));

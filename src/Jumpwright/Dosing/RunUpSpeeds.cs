@@ -3,6 +3,7 @@ using Jumpwright.Athletes.Tested;
 using Jumpwright.Calculators.Bounding;
 using Jumpwright.Calculators.RunUps;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Dosing;
@@ -16,7 +17,7 @@ internal static class RunUpSpeeds
     /// <summary>Of that speed, for the exercises that are done easily.</summary>
     private const double EasyShare = 0.75;
 
-    internal static (double SpeedMS, string Because)? For(Exercise exercise, History history, LocalDate day)
+    internal static (double SpeedMS, Sentence Because)? For(Exercise exercise, History history, LocalDate day)
     {
         if (
             exercise.RunUpSteps is null
@@ -45,7 +46,9 @@ internal static class RunUpSpeeds
             ? null
             : (
                 speed,
-                $"Run up at {speed:0.0} m/s{(easy ? ", three quarters of the speed that serves best" : "")}: {curve.GoodFromMS:0.0} to {curve.GoodToMS:0.0} m/s lose least in this athlete's own jumps (fastest measured {fastest:0.0} m/s)."
+                Sentence.Of(
+                    $"Run up at {speed:0.0} m/s{(easy ? Sentence.Of($", three quarters of the speed that serves best") : Sentence.Of($""))}: {curve.GoodFromMS:0.0} to {curve.GoodToMS:0.0} m/s lose least in this athlete's own jumps (fastest measured {fastest:0.0} m/s)."
+                )
             );
     }
 }

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Dosing;
 
 /// <summary>When to stop, as data; the card's sentence is made from it.</summary>
@@ -15,9 +17,12 @@ public sealed record StopRule(
 )
 {
     /// <summary>The rule as one sentence for the card.</summary>
-    public string Sentence()
+    public Sentence Sentence() => $"Stop when {When()}.";
+
+    /// <summary>When to stop, as the rest of a sentence.</summary>
+    public Sentence When()
     {
-        List<string> when = [];
+        List<Sentence> when = [];
         if (HeightLossPct is { } height)
         {
             when.Add($"you jump clearly lower (by {height:0.#} %)");
@@ -30,16 +35,22 @@ public sealed record StopRule(
 
         if (LandingFaults is { } faults)
         {
-            when.Add(faults == 1 ? "a landing goes wrong" : $"{faults} landings go wrong");
+            when.Add(
+                faults == 1
+                    ? Quantities.Sentence.Of($"a landing goes wrong")
+                    : Quantities.Sentence.Of($"{faults} landings go wrong")
+            );
         }
 
         when.Add($"pain is above {PainDuringAbove:0.#} of 10");
         if (PainSiteNew)
         {
-            when.Add("it hurts in a new place");
+            when.Add($"it hurts in a new place");
         }
 
-        string last = when[^1];
-        return when.Count == 1 ? $"Stop when {last}." : $"Stop when {string.Join(", ", when[..^1])} or {last}.";
+        Sentence last = when[^1];
+        return when.Count == 1
+            ? last
+            : Quantities.Sentence.Of($"{Quantities.Sentence.Join(", ", when[..^1])} or {last}");
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Exercises;
 
@@ -24,6 +25,9 @@ public sealed record EntryCriterion(
     string SourceId
 )
 {
+    /// <summary><see cref="Text"/> as a sentence: what ships is said in every language, what a squad wrote stays as it is.</summary>
+    public Sentence Said => Sentence.OfCatalogue(Text);
+
     private const string OwnedPrefix = "owned:";
 
     /// <summary>True when the value tested is divided by body mass (kg per kg) before it is compared.</summary>

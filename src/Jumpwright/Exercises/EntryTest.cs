@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Exercises;
 
 /// <summary>A test that an entry criterion may name: a measure of a recording, or a screen typed by hand.</summary>
@@ -23,6 +25,6 @@ public sealed record EntryTest(
     bool HasSides,
     double StandardUncertainty,
     string SourceId,
-    string HowToDoIt,
+    Sentence HowToDoIt,
     string? ExerciseId = null
 );

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Trials;
 
@@ -9,19 +10,19 @@ public static class EntryTests
 {
     private static readonly ImmutableDictionary<string, EntryTest> ById = new EntryTest[]
     {
-        Measured(MeasureNames.JumpHeight, "m", "jumps on a force plate"),
-        Measured(MeasureNames.JumpHeightFlightTime, "m", "jumps on a mat, in a light gate or before a camera"),
-        Measured(MeasureNames.TakeOffVelocity, "m/s", "jumps on a force plate"),
-        Measured(MeasureNames.FlightTime, "s", "jumps on any device"),
-        Measured(MeasureNames.ContactTime, "s", "contacts on a plate, a mat or before a camera"),
-        Measured(MeasureNames.ReactiveStrengthIndex, "m/s", "rebounds on a plate, a mat or before a camera"),
-        Measured(MeasureNames.ReactiveStrengthIndexModified, "m/s", "countermovement jumps on a force plate"),
-        Measured(MeasureNames.CountermovementDepth, "m", "countermovement jumps on a force plate"),
-        Measured(MeasureNames.PeakLandingForce, "N", "landings on a force plate"),
-        Measured(MeasureNames.TimeToStabilisation, "s", "landings held still on a force plate"),
-        Measured(MeasureNames.VerticalStiffness, "N/m", "hops on a force plate"),
-        Measured(MeasureNames.VerticalStiffnessTimeModel, "N/m", "hops on a mat or before a camera"),
-        Measured(MeasureNames.AsymmetryPropulsiveImpulse, "%", "jumps on two force plates"),
+        Measured(MeasureNames.JumpHeight, "m", $"jumps on a force plate"),
+        Measured(MeasureNames.JumpHeightFlightTime, "m", $"jumps on a mat, in a light gate or before a camera"),
+        Measured(MeasureNames.TakeOffVelocity, "m/s", $"jumps on a force plate"),
+        Measured(MeasureNames.FlightTime, "s", $"jumps on any device"),
+        Measured(MeasureNames.ContactTime, "s", $"contacts on a plate, a mat or before a camera"),
+        Measured(MeasureNames.ReactiveStrengthIndex, "m/s", $"rebounds on a plate, a mat or before a camera"),
+        Measured(MeasureNames.ReactiveStrengthIndexModified, "m/s", $"countermovement jumps on a force plate"),
+        Measured(MeasureNames.CountermovementDepth, "m", $"countermovement jumps on a force plate"),
+        Measured(MeasureNames.PeakLandingForce, "N", $"landings on a force plate"),
+        Measured(MeasureNames.TimeToStabilisation, "s", $"landings held still on a force plate"),
+        Measured(MeasureNames.VerticalStiffness, "N/m", $"hops on a force plate"),
+        Measured(MeasureNames.VerticalStiffnessTimeModel, "N/m", $"hops on a mat or before a camera"),
+        Measured(MeasureNames.AsymmetryPropulsiveImpulse, "%", $"jumps on two force plates"),
         // Everard: SEM 1.0 point for one rating, within and between raters.
         Screen(
             "landing-screen",
@@ -30,10 +31,18 @@ public static class EntryTests
             sides: false,
             1.0,
             "everard-less",
-            "the landing screen (a low box, a phone, five minutes)",
+            $"the landing screen (a low box, a phone, five minutes)",
             "low-drop-landing"
         ),
-        Screen("heel-raises", "reps", count: true, sides: true, 2.0, "house-rule", "single-leg heel raises, each side"),
+        Screen(
+            "heel-raises",
+            "reps",
+            count: true,
+            sides: true,
+            2.0,
+            "house-rule",
+            $"single-leg heel raises, each side"
+        ),
         Screen(
             "knee-to-wall",
             "m",
@@ -41,7 +50,7 @@ public static class EntryTests
             sides: true,
             0.01,
             "house-rule",
-            "knee to wall with a tape, each side"
+            $"knee to wall with a tape, each side"
         ),
         Screen(
             "single-hop",
@@ -50,7 +59,7 @@ public static class EntryTests
             sides: true,
             0.05,
             "house-rule",
-            "single hop with a tape, each side",
+            $"single hop with a tape, each side",
             "single-leg-forward-hop"
         ),
         Screen(
@@ -60,7 +69,7 @@ public static class EntryTests
             sides: false,
             0.05,
             "house-rule",
-            "standing long jump with a tape",
+            $"standing long jump with a tape",
             "standing-long-jump"
         ),
         Screen(
@@ -70,7 +79,7 @@ public static class EntryTests
             sides: false,
             2.5,
             "house-rule",
-            "the squat test in the weights room",
+            $"the squat test in the weights room",
             "hex-bar-pull"
         ),
         Screen(
@@ -80,7 +89,7 @@ public static class EntryTests
             sides: false,
             2.5,
             "house-rule",
-            "the hex-bar test in the weights room",
+            $"the hex-bar test in the weights room",
             "hex-bar-pull"
         ),
     }.ToImmutableDictionary(t => t.Id, StringComparer.Ordinal);
@@ -112,7 +121,7 @@ public static class EntryTests
     /// <summary>The test of that id, or null.</summary>
     public static EntryTest? Find(string id) => ById.GetValueOrDefault(id);
 
-    private static EntryTest Measured(string id, string unit, string how) =>
+    private static EntryTest Measured(string id, string unit, Sentence how) =>
         new(id, unit, IsMeasure: true, IsCount: false, HasSides: false, 0, "house-rule", how);
 
     private static EntryTest Screen(
@@ -122,7 +131,7 @@ public static class EntryTests
         bool sides,
         double sd,
         string source,
-        string how,
+        Sentence how,
         string? exercise = null
     ) => new(id, unit, IsMeasure: false, count, sides, sd, source, how, exercise);
 }

@@ -9,6 +9,13 @@ public sealed record Exercise
 {
     public required string Id { get; init; }
     public required string Name { get; init; }
+
+    /// <summary>Its name in a sentence.</summary>
+    public SaidExercise Said => new(Id, Name);
+
+    /// <summary>Its id in a sentence, as files have it.</summary>
+    public SaidExercise SaidId => SaidExercise.ById(Id);
+
     public required Stage Stage { get; init; }
 
     /// <summary>The family of variants it belongs to (one leg or two, single or continuous, another direction, another load); null: none.</summary>

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans;
 
 /// <summary>A limit that a plan breaks, and by how much in the limit's own unit.</summary>
@@ -7,5 +9,5 @@ public sealed record Breach(
     string? SessionId,
     double Amount,
     string Unit,
-    string Sentence
+    Sentence Sentence
 );

@@ -1,5 +1,6 @@
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -52,9 +53,11 @@ public sealed record FixtureWindow(Fixture Fixture, Instant From, Instant Until)
     }
 
     /// <summary>Why an exercise is not done so near to a fixture, or null where its recovery is over by then.</summary>
-    public static string? Unrecovered(Exercise exercise, SessionSlot slot, Fixture fixture, PlanRequest request) =>
+    public static Sentence? Unrecovered(Exercise exercise, SessionSlot slot, Fixture fixture, PlanRequest request) =>
         RecoveryMissing(exercise, slot, fixture, request) > 0
-            ? $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {fixture.Name} begins on {fixture.Date:uuuu-MM-dd}."
+            ? Sentence.Of(
+                $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {fixture.Name} begins on {fixture.Date:uuuu-MM-dd}."
+            )
             : null;
 
     /// <summary>Hours of the session that fall into the window.</summary>

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans;
 
 /// <summary>What is said where kit would be in use for longer than there is of it.</summary>
@@ -10,7 +12,7 @@ public static class KitShort
     /// <param name="mostS">Seconds there are.</param>
     /// <param name="request">Knows how many pieces there are.</param>
     /// <param name="fresh">Whether only work that must be done fresh is meant.</param>
-    public static string Sentence(
+    public static Sentence Sentence(
         string kitId,
         SessionSlot slot,
         int wantedS,
@@ -23,7 +25,14 @@ public static class KitShort
         ArgumentNullException.ThrowIfNull(slot);
         ArgumentNullException.ThrowIfNull(request);
         int count = request.CountOf(kitId);
-        return $"{kitId.Replace('-', ' ')} would be in use {(fresh ? "by work to be done fresh " : "")}for {wantedS / 60.0:0.#} min in {slot.Id}; "
-            + $"{count} of them {(count == 1 ? "has" : "have")} {mostS / 60.0:0.#} min.";
+        SaidKit kit = new(kitId);
+        Sentence used = fresh
+            ? Quantities.Sentence.Of(
+                $"{kit} would be in use by work to be done fresh for {wantedS / 60.0:0.#} min in {slot.Said};"
+            )
+            : Quantities.Sentence.Of($"{kit} would be in use for {wantedS / 60.0:0.#} min in {slot.Said};");
+        return count == 1
+            ? Quantities.Sentence.Of($"{used} {count} of them has {mostS / 60.0:0.#} min.")
+            : Quantities.Sentence.Of($"{used} {count} of them have {mostS / 60.0:0.#} min.");
     }
 }

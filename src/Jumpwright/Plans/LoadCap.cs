@@ -17,7 +17,7 @@ public sealed record LoadCap(
     ImmutableArray<string> SessionIds,
     Tissue? Tissue,
     int AtMost,
-    string Because
+    Sentence Because
 )
 {
     /// <summary>Its name among an athlete's caps.</summary>

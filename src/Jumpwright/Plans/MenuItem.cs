@@ -17,7 +17,7 @@ public sealed record MenuItem(
     string SessionId,
     Dose Dose,
     ImmutableArray<int> SetPoints,
-    ImmutableArray<string> Because
+    ImmutableArray<Sentence> Because
 )
 {
     /// <summary>What must have been done before it opens; empty when it is open today.</summary>

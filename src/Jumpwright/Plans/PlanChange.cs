@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans;
 
 /// <summary>What a plan made anew has otherwise, and why.</summary>
@@ -13,5 +15,5 @@ public sealed record PlanChange(
     string ExerciseId,
     int SetsBefore,
     int SetsNow,
-    string Because
+    Sentence Because
 );

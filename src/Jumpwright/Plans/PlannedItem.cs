@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Dosing;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Plans;
 
@@ -16,7 +17,7 @@ public sealed record PlannedItem(
     string? Pair,
     string? PairRole,
     int? RestInPairS,
-    ImmutableArray<string> Because
+    ImmutableArray<Sentence> Because
 )
 {
     public int Contacts => Dose.Contacts(Sets);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -9,7 +10,7 @@ namespace Jumpwright.Plans;
 /// <param name="WeekOf">Monday of the week.</param>
 /// <param name="SetPoints">Points of the first, second, … set of that week; never negative, never rising; further sets are worth 0.</param>
 /// <param name="Because">Why, in one sentence.</param>
-public sealed record QualityGoal(Quality Quality, LocalDate WeekOf, ImmutableArray<int> SetPoints, string Because)
+public sealed record QualityGoal(Quality Quality, LocalDate WeekOf, ImmutableArray<int> SetPoints, Sentence Because)
 {
     /// <summary>Points of so many sets.</summary>
     public int PointsOf(int sets)

@@ -1,4 +1,5 @@
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -13,6 +14,9 @@ public sealed record SessionSlot(string Id, LocalDate Date, LocalTime Start, int
 {
     /// <summary>What is jumped on, wherever the session is moved to; null when it is not said.</summary>
     public Surface? Surface { get; init; }
+
+    /// <summary>How sentences name it.</summary>
+    public SaidSession Said => new(Id);
 
     public Instant EndUtc => StartUtc + Duration.FromMinutes(Minutes);
 

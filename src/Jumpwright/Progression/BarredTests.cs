@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Athletes.Profiles;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 
 namespace Jumpwright.Progression;
@@ -30,7 +32,7 @@ public static class BarredTests
     {
         ArgumentNullException.ThrowIfNull(profile);
         ArgumentNullException.ThrowIfNull(catalogue);
-        string summary = profile.Summary;
+        Sentence summary = profile.Summary;
         var findings = ImmutableArray.CreateBuilder<Finding>(profile.Findings.Length);
         foreach (Finding finding in profile.Findings)
         {
@@ -56,11 +58,9 @@ public static class BarredTests
         catalogue.Find(Jumps[quality]) is { } jump ? rulings.FirstOrDefault(r => r.Effect.Forbids(jump.Facts)) : null;
 
     /// <summary>A summary names at most one test, as its last sentence.</summary>
-    private static string Waits(string summary, string test)
+    private static Sentence Waits(Sentence summary, Sentence test)
     {
-        const string waits = "Its test waits: it is not for now.";
-        return summary
-            .Replace($"First: {char.ToLowerInvariant(test[0])}{test[1..]}.", waits, StringComparison.Ordinal)
-            .Replace($"{test}.", waits, StringComparison.Ordinal);
+        Sentence waits = $"Its test waits: it is not for now.";
+        return summary.Replacing(ProfileSummary.First(test), waits).Replacing(ProfileSummary.Settles(test), waits);
     }
 }

@@ -18,7 +18,7 @@ internal sealed record CleanSessions(
     bool EverEarned,
     ImmutableArray<LocalDate> Clean,
     LocalDate? LastUse,
-    string? LastFlaw,
+    Sentence? LastFlaw,
     LocalDate? LastFlawDay
 )
 {
@@ -70,7 +70,7 @@ internal sealed record CleanSessions(
     )
     {
         var clean = new List<LocalDate>();
-        string? flaw = null;
+        Sentence? flaw = null;
         LocalDate? flawDay = null;
         var everClean = new List<LocalDate>();
         IEnumerable<IGrouping<(LocalDate Date, string SessionId), CompletedItem>> sessions = done.Where(c =>
@@ -83,7 +83,7 @@ internal sealed record CleanSessions(
         {
             if (Flaws.Of(session, options) is { } what)
             {
-                flaw = $"{what} {Day.Of(session.Key.Date)}";
+                flaw = $"{what} {session.Key.Date}";
                 flawDay = session.Key.Date;
                 clean.Clear();
                 continue;

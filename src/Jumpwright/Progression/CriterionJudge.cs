@@ -19,11 +19,10 @@ internal sealed class CriterionJudge(
     ImmutableArray<Ruling> rulings
 )
 {
-    /// <summary>How a proposal begins that a limit forbids.</summary>
-    private const string NotNow = "not now: ";
+    private static readonly Sentence NotNow = Waits($"");
 
     /// <summary>A proposal that a limit forbids, as the rest of a sentence.</summary>
-    internal static string Waits(string because) => NotNow + because.TrimEnd('.');
+    internal static Sentence Waits(Sentence because) => $"not now: {because:open}";
 
     private readonly int _freshDays = AfterInjury(history, asOf, options)
         ? options.FreshDaysAfterInjury
@@ -59,7 +58,7 @@ internal sealed class CriterionJudge(
             .First();
 
         // Of tests that would do, all that are allowed today are named: the reader knows which is at hand.
-        string? settle = best.Verdict switch
+        Sentence? settle = best.Verdict switch
         {
             CriterionVerdict.Met => null,
             CriterionVerdict.NotTested or CriterionVerdict.Stale => AnyOf(readings),
@@ -68,7 +67,7 @@ internal sealed class CriterionJudge(
         return new RungReason(
             criterion.Id,
             best.Verdict,
-            $"{criterion.Text} {best.Sentence}",
+            $"{criterion.Said} {best.Sentence}",
             best.Probability,
             best.Date,
             settle
@@ -79,15 +78,20 @@ internal sealed class CriterionJudge(
         };
     }
 
-    private static string? AnyOf(IEnumerable<TestReading> readings)
+    private static Sentence AnyOf(IEnumerable<TestReading> readings)
     {
-        string[] tests = [.. readings.Select(r => r.Settle).OfType<string>().Distinct(StringComparer.Ordinal)];
-        string[] allowed = [.. tests.Where(t => !t.StartsWith(NotNow, StringComparison.Ordinal))];
-        return string.Join(" or ", allowed.Length > 0 ? allowed : [.. tests.Take(1)]);
+        Sentence[] tests = [.. readings.Select(r => r.Settle).OfType<Sentence>().Distinct()];
+        Sentence[] allowed = [.. tests.Where(t => !t.IsLike(NotNow))];
+        return EitherOf(allowed.Length > 0 ? allowed : [.. tests.Take(1)]);
     }
 
+    /// <summary>One of them or another.</summary>
+    internal static Sentence EitherOf(IEnumerable<Sentence> all) =>
+        all.Aggregate((Sentence?)null, (some, one) => some is null ? one : Sentence.Of($"{some} or {one}"))
+        ?? Sentence.Of($"");
+
     /// <summary>The test in words, or why it may not be done today: a test is an exercise under every limit.</summary>
-    private string How(EntryTest known, string? task) =>
+    private Sentence How(EntryTest known, string? task) =>
         EntryTests.ExerciseOf(known.Id, task) is { } id
         && catalogue.Find(id) is { } exercise
         && rulings.FirstOrDefault(r => r.Effect.Forbids(exercise.Facts)) is { } ruling
@@ -119,13 +123,13 @@ internal sealed class CriterionJudge(
         {
             return NotTested(
                 $"Not tested: nothing measures '{test}'.",
-                "an entry of the catalogue that can be measured"
+                $"an entry of the catalogue that can be measured"
             );
         }
 
         if (criterion.PerBodyMass && !(history.Athlete.BodyMassKg > 0))
         {
-            return NotTested("Not tested: body mass is unknown.", "weighing");
+            return NotTested($"Not tested: body mass is unknown.", $"weighing");
         }
 
         double scale = criterion.PerBodyMass ? history.Athlete.BodyMassKg!.Value : 1;
@@ -134,17 +138,14 @@ internal sealed class CriterionJudge(
         var readings = new List<TestReading>();
         foreach (Side side in sides)
         {
-            string where = known.HasSides ? (side == Side.Left ? "left " : "right ") : "";
+            Side? where = known.HasSides ? side : null;
             Sided? result = results
                 .Where(r => !known.HasSides || r.Side == side || r.Side == Side.Both)
                 .OrderByDescending(r => r.Date)
                 .FirstOrDefault();
             readings.Add(
                 result is null
-                    ? NotTested(
-                        $"Not tested{(where.Length > 0 ? ", " + where.Trim() : "")}{OtherUnit(known)}.",
-                        How(known, task)
-                    )
+                    ? NotTested($"{Untested(where)}{OtherUnit(known)}.", How(known, task))
                     : Judge(criterion.Sense, known, task, threshold, unit, needed, scale, result, where) with
                     {
                         Test = known.Id,
@@ -166,14 +167,18 @@ internal sealed class CriterionJudge(
         double needed,
         double scale,
         Sided result,
-        string where
+        Side? where
     )
     {
         double value = result.Value / scale;
         double doubt = result.StandardUncertainty / scale;
-        string exactly = "F" + Digits.Of(doubt, value);
-        string shown =
-            $"{where}{value.ToString(exactly)} ± {doubt.ToString(exactly)}{Unit(unit)} on {Day.Of(result.Date)}";
+        Sentence amount = Amount(value, doubt, unit);
+        Sentence shown = where switch
+        {
+            Side.Left => $"left {amount} on {result.Date}",
+            Side.Right => $"right {amount} on {result.Date}",
+            _ => $"{amount} on {result.Date}",
+        };
         int age = Period.DaysBetween(result.Date, asOf);
         if (age > _freshDays)
         {
@@ -191,11 +196,11 @@ internal sealed class CriterionJudge(
             p >= needed ? CriterionVerdict.Met
             : p <= 1 - needed ? CriterionVerdict.NotMet
             : CriterionVerdict.Unclear;
-        string word = verdict switch
+        Sentence word = verdict switch
         {
-            CriterionVerdict.Met => "Met",
-            CriterionVerdict.NotMet => "Not met",
-            _ => "Unclear",
+            CriterionVerdict.Met => $"Met",
+            CriterionVerdict.NotMet => $"Not met",
+            _ => $"Unclear",
         };
         return new TestReading(
             verdict,
@@ -221,22 +226,24 @@ internal sealed class CriterionJudge(
     /// How many more trials would settle it if they come out the same: doubt shrinks with the root of their number, which
     /// holds for the part of the error that changes from trial to trial (Hopkins 2000).
     /// </summary>
-    private static string MoreOf(string how, double margin, double doubt, double needed, int? trials)
+    private static Sentence MoreOf(Sentence how, double margin, double doubt, double needed, int? trials)
     {
-        if (how.StartsWith(NotNow, StringComparison.Ordinal))
+        if (how.IsLike(NotNow))
         {
             return how;
         }
 
         if (margin <= 0)
         {
-            return "more trials of " + how + "; so far it leans to not met";
+            return $"more trials of {how}; so far it leans to not met";
         }
 
         double times = Math.Pow(doubt * Normal.InvCDF(0, 1, needed) / margin, 2);
         return trials is { } n && times * n <= 50
-            ? $"{(int)Math.Ceiling((times * n) - n - 1e-9)} more trials of {how}, if they come out the same"
-            : $"about {times:0.#} times as many trials of {how}, if they come out the same";
+            ? Sentence.Of(
+                $"{(int)Math.Ceiling((times * n) - n - 1e-9)} more trials of {how}, if they come out the same"
+            )
+            : Sentence.Of($"about {times:0.#} times as many trials of {how}, if they come out the same");
     }
 
     private static double Margin(string sense, EntryTest known, double value, double threshold)
@@ -245,8 +252,8 @@ internal sealed class CriterionJudge(
         return sense == "at-most" ? threshold + grace - value : value - threshold + grace;
     }
 
-    private static string AfterTraining(string how) =>
-        how.StartsWith(NotNow, StringComparison.Ordinal) ? how : how + ", after training for it";
+    private static Sentence AfterTraining(Sentence how) =>
+        how.IsLike(NotNow) ? how : Sentence.Of($"{how}, after training for it");
 
     private static TestReading Worse(TestReading a, TestReading b)
     {
@@ -268,7 +275,7 @@ internal sealed class CriterionJudge(
         return (a.Probability ?? 0) <= (b.Probability ?? 0) ? a : b;
     }
 
-    private static TestReading NotTested(string sentence, string settle) =>
+    private static TestReading NotTested(Sentence sentence, Sentence settle) =>
         new(CriterionVerdict.NotTested, sentence, null, null, settle);
 
     private ImmutableArray<Sided> Measured(EntryTest known, string? task)
@@ -300,18 +307,50 @@ internal sealed class CriterionJudge(
         ];
 
     /// <summary>Says that a result was left aside because nobody may guess what its unit means.</summary>
-    private string OtherUnit(EntryTest known) =>
+    private Sentence OtherUnit(EntryTest known) =>
         history.Screens.Where(s => s.Test == known.Id && s.Date <= asOf && !Fits(s.Unit, known)).MaxBy(s => s.Date)
             is { } unread
-            ? $": the result of {Day.Of(unread.Date)} is in '{unread.Unit}', not in {known.Unit}"
-            : "";
+            ? Sentence.Of($": the result of {unread.Date} is in '{unread.Unit}', not in {known.Unit}")
+            : Sentence.Of($"");
+
+    private static Sentence Untested(Side? where) =>
+        where switch
+        {
+            Side.Left => $"Not tested, left",
+            Side.Right => $"Not tested, right",
+            _ => $"Not tested",
+        };
 
     private static bool Fits(string unit, EntryTest known) =>
         unit == known.Unit || (known.IsCount && unit is "" or "1" or "count");
 
     private static string Number(double value) => value.ToString(Math.Abs(value) >= 10 ? "0.#" : "0.###");
 
-    private static string Unit(string unit) => unit == "1" ? "" : " " + unit;
+    /// <summary>A value with its doubt, as exactly as that lets it be.</summary>
+    private static Sentence Amount(double value, double doubt, string unit)
+    {
+        int digits = Digits.Of(doubt, value);
+        string exactly = "F" + digits;
+        Length length = new(value);
+        Length lengthDoubt = new(doubt);
+        return (unit, digits) switch
+        {
+            ("m", 0) => $"{length:F0 (m)} ± {lengthDoubt:F0 m}",
+            ("m", 1) => $"{length:F1 (m)} ± {lengthDoubt:F1 m}",
+            ("m", 2) => $"{length:F2 (m)} ± {lengthDoubt:F2 m}",
+            ("m", 3) => $"{length:F3 (m)} ± {lengthDoubt:F3 m}",
+            _ => $"{value.ToString(exactly)} ± {doubt.ToString(exactly)}{Unit(unit)}",
+        };
+    }
+
+    private static Sentence Unit(string unit) =>
+        unit switch
+        {
+            "1" => $"",
+            "faults" => $" faults",
+            "reps" => $" reps",
+            _ => $" {unit}",
+        };
 
     private sealed record Sided(Side Side, LocalDate Date, double Value, double StandardUncertainty, int? Trials);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Progression;
 
@@ -7,7 +8,7 @@ namespace Jumpwright.Progression;
 internal static class Flaws
 {
     /// <summary>What was wrong with one exercise of one session, in words, or null.</summary>
-    internal static string? Of(IEnumerable<CompletedItem> session, LadderOptions options)
+    internal static Sentence? Of(IEnumerable<CompletedItem> session, LadderOptions options)
     {
         int faults = 0;
         double pain = 0;
@@ -17,8 +18,8 @@ internal static class Flaws
             pain = Math.Max(pain, item.PainNextMorning ?? 0);
         }
 
-        return pain > options.PainNextMorningAtMost ? $"pain {pain:0.#}/10 the morning after"
-            : faults >= options.LandingFaultsThatHold ? $"{faults} landing faults on"
+        return pain > options.PainNextMorningAtMost ? Sentence.Of($"pain {pain:0.#}/10 the morning after")
+            : faults >= options.LandingFaultsThatHold ? Sentence.Of($"{faults} landing faults on")
             : null;
     }
 

@@ -36,7 +36,7 @@ internal static class Holds
             .Max();
         if (ill is { } sick && days.Count(d => d > sick) < options.SessionsToComeBack)
         {
-            return Hold($"ill on {Day.Of(sick)}", sick, days.Count(d => d > sick), options);
+            return Hold($"ill on {sick}", sick, days.Count(d => d > sick), options);
         }
 
         for (int i = days.Length - 1; i >= 0; i--)
@@ -51,21 +51,21 @@ internal static class Holds
             int off = Period.DaysBetween(days[i], next);
             if (off > options.DaysOff)
             {
-                return Hold($"{off} days without a good session after {Day.Of(days[i])}", days[i], back, options);
+                return Hold($"{off} days without a good session after {days[i]}", days[i], back, options);
             }
         }
 
         return null;
     }
 
-    private static RungReason Hold(string why, LocalDate since, int back, LadderOptions options) =>
+    private static RungReason Hold(Sentence why, LocalDate since, int back, LadderOptions options) =>
         new(
             TimeOff,
             CriterionVerdict.NotMet,
             $"One stage lower: {why}; {back} of {options.SessionsToComeBack} good sessions since.",
             null,
             since,
-            "two sessions of the stage before, at half the contacts"
+            $"two sessions of the stage before, at half the contacts"
         );
 
     private static RungReason? FailedScreen(History history, LocalDate asOf, LadderOptions options)
@@ -88,10 +88,10 @@ internal static class Holds
             : new RungReason(
                 Landing,
                 CriterionVerdict.NotMet,
-                $"Landing comes first: landing screen {faults:0.#} faults ± {doubt:0.#} on {Day.Of(last.Key)}; above {options.LandingScreenFailsAbove} is failed.",
+                $"Landing comes first: landing screen {faults:0.#} faults ± {doubt:0.#} on {last.Key}; above {options.LandingScreenFailsAbove} is failed.",
                 p,
                 last.Key,
-                screen.HowToDoIt + ", after landing practice"
+                $"{screen.HowToDoIt}, after landing practice"
             )
             {
                 Test = screen.Id,
@@ -113,10 +113,10 @@ internal static class Holds
                 return new RungReason(
                     Landing,
                     CriterionVerdict.NotMet,
-                    $"Landing comes first: {faults} landing faults logged on {Day.Of(day.Key)}.",
+                    $"Landing comes first: {faults} landing faults logged on {day.Key}.",
                     null,
                     day.Key,
-                    "one session of landings without a fault"
+                    $"one session of landings without a fault"
                 );
             }
 

@@ -145,16 +145,16 @@ internal sealed class LadderBuilder(
             return new RungReason(
                 criterion.Id,
                 CriterionVerdict.NotTested,
-                $"{criterion.Text} Not tested: '{id}' is not in the catalogue.",
+                $"{criterion.Said} Not tested: '{id}' is not in the catalogue.",
                 null,
                 null,
-                "an entry of the catalogue that exists"
+                $"an entry of the catalogue that exists"
             );
         }
 
         Rung rung = RungOf(exercise);
         CleanSessions log = _sessions[id];
-        string settle = NextStep(exercise, rung);
+        Sentence settle = NextStep(exercise, rung);
 
         // Who had earned the exercise that asks finds it open while the step before it has faded no further than open.
         bool fadedTogether =
@@ -166,7 +166,7 @@ internal sealed class LadderBuilder(
             ? new RungReason(
                 criterion.Id,
                 CriterionVerdict.Met,
-                $"{criterion.Text} Met: {Earned(log)}.",
+                $"{criterion.Said} Met: {Earned(log)}.",
                 1,
                 log.LastUse,
                 null
@@ -174,7 +174,7 @@ internal sealed class LadderBuilder(
             : new RungReason(
                 criterion.Id,
                 Verdict(log),
-                $"{criterion.Text} {NotOwned(rung, log)}.",
+                $"{criterion.Said} {NotOwned(rung, log)}.",
                 0,
                 log.LastUse,
                 settle
@@ -229,10 +229,10 @@ internal sealed class LadderBuilder(
             : new RungReason(
                 "faded",
                 CriterionVerdict.Stale,
-                $"Faded: last done on {Day.Of(last)}, {days} days ago; a step before it comes first.",
+                $"Faded: last done on {last}, {days} days ago; a step before it comes first.",
                 null,
                 last,
-                "one clean session of " + string.Join(" or ", before.Distinct(StringComparer.Ordinal))
+                $"one clean session of {CriterionJudge.EitherOf(before.Distinct(StringComparer.Ordinal).Select(id => Sentence.Of($"{SaidExercise.ById(id)}")))}"
             );
     }
 
@@ -250,13 +250,16 @@ internal sealed class LadderBuilder(
             );
         }
 
-        string sentence =
+        Sentence sentence =
             log.LastUse is { } last && log.Earned
-                ? $"Not owned any more: last done on {Day.Of(last)}; {options.FadesToOpenAfterDays} days at most."
+                ? Sentence.Of($"Not owned any more: last done on {last}; {options.FadesToOpenAfterDays} days at most.")
             : log.LastFlaw is { } flaw
-                ? $"Not owned: {flaw}; {log.Clean.Length} of {options.SessionsToOwn} clean sessions since."
-            : exercise.Entry.IsEmpty && log.LastUse is null ? "Needs no test: it is where everybody begins."
-            : $"Not owned yet: {log.Clean.Length} of {options.SessionsToOwn} clean sessions within {options.OwnWithinDays} days.";
+                ? Sentence.Of($"Not owned: {flaw}; {log.Clean.Length} of {options.SessionsToOwn} clean sessions since.")
+            : exercise.Entry.IsEmpty && log.LastUse is null
+                ? Sentence.Of($"Needs no test: it is where everybody begins.")
+            : Sentence.Of(
+                $"Not owned yet: {log.Clean.Length} of {options.SessionsToOwn} clean sessions within {options.OwnWithinDays} days."
+            );
         return new RungReason(
             RungReason.Ownership,
             Verdict(log),
@@ -273,33 +276,39 @@ internal sealed class LadderBuilder(
     /// What leads to owning it: its own clean sessions while it is open; while it is closed, whatever would open it first,
     /// and nothing while a ruling stands against it.
     /// </summary>
-    private string NextStep(Exercise exercise, Rung rung) =>
+    private Sentence NextStep(Exercise exercise, Rung rung) =>
         rung.State != RungState.Closed
-            ? $"{Times(options.SessionsToOwn)} clean sessions of {Lower(exercise.Name)} within {options.OwnWithinDays} days"
+            ? Sentence.Of(
+                $"{Times(options.SessionsToOwn)} clean sessions of {exercise.Said:small} within {options.OwnWithinDays} days"
+            )
         : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first.Sentence)
-        : "an entry of the catalogue without a circle";
+        : Sentence.Of($"an entry of the catalogue without a circle");
 
-    private static string Earned(CleanSessions log)
+    private static Sentence Earned(CleanSessions log)
     {
-        string through = log.Through is { } harder ? $"through {Lower(harder.Name)}, " : "";
-        string days = string.Join(" and ", log.Clean.TakeLast(2).Select(Day.Of));
-        return $"{through}clean on {days}, last kept on {Day.Of(log.LastUse!.Value)}";
+        Sentence days = log.Clean.TakeLast(2).ToArray() switch
+        {
+            [] => $"",
+            [var only] => $"{only}",
+            [var first, var second, ..] => $"{first} and {second}",
+        };
+        return log.Through is { } harder
+            ? Sentence.Of($"through {harder.Said:small}, clean on {days}, last kept on {log.LastUse!.Value}")
+            : Sentence.Of($"clean on {days}, last kept on {log.LastUse!.Value}");
     }
 
-    private string NotOwned(Rung rung, CleanSessions log) =>
-        log.LastUse is null ? "Not tested: not done yet"
-        : rung.State == RungState.Closed && log.Earned ? "Stale: earned, but closed now"
-        : log.Earned ? $"Stale: last done on {Day.Of(log.LastUse.Value)}"
+    private Sentence NotOwned(Rung rung, CleanSessions log) =>
+        log.LastUse is null ? Sentence.Of($"Not tested: not done yet")
+        : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: earned, but closed now")
+        : log.Earned ? Sentence.Of($"Stale: last done on {log.LastUse.Value}")
         : log.LastFlaw is { } flaw
-            ? $"Not met: {flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since"
-        : $"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions";
+            ? Sentence.Of($"Not met: {flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since")
+        : Sentence.Of($"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions");
 
     private static CriterionVerdict Verdict(CleanSessions log) =>
         log.LastUse is null ? CriterionVerdict.NotTested
         : log.Earned ? CriterionVerdict.Stale
         : CriterionVerdict.NotMet;
 
-    private static string Times(int n) => n == 2 ? "two" : n.ToString();
-
-    private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
+    private static Sentence Times(int n) => n == 2 ? Sentence.Of($"two") : Sentence.Of($"{n}");
 }

@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using NodaTime;
 
@@ -13,10 +14,10 @@ namespace Jumpwright.Progression;
 public sealed record RungReason(
     string CriterionId,
     CriterionVerdict Verdict,
-    string Sentence,
+    Sentence Sentence,
     double? Probability,
     LocalDate? Date,
-    string? CheapestTest
+    Sentence? CheapestTest
 )
 {
     /// <summary>The measure or the test by hand whose number of that day the sentence says; null when it says none.</summary>

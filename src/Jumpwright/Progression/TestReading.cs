@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using NodaTime;
 
@@ -11,10 +12,10 @@ namespace Jumpwright.Progression;
 /// <param name="Settle">What would settle it; null when met.</param>
 internal sealed record TestReading(
     CriterionVerdict Verdict,
-    string Sentence,
+    Sentence Sentence,
     double? Probability,
     LocalDate? Date,
-    string? Settle
+    Sentence? Settle
 )
 {
     /// <summary>The test whose number it says; null when there is none.</summary>

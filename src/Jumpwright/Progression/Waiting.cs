@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 
 namespace Jumpwright.Progression;
@@ -6,9 +7,9 @@ namespace Jumpwright.Progression;
 public static class Waiting
 {
     /// <summary>True where what would settle something says no more than that this ruling forbids it now.</summary>
-    public static bool For(Ruling ruling, string? test)
+    public static bool For(Ruling ruling, Sentence? test)
     {
         ArgumentNullException.ThrowIfNull(ruling);
-        return test?.TrimEnd('.') == CriterionJudge.Waits(ruling.Because);
+        return test == CriterionJudge.Waits(ruling.Because);
     }
 }

@@ -7,8 +7,8 @@ public static class Probability
     public const double Least = 0.01;
 
     /// <summary>For example <c>0.85</c>, <c>below 0.01</c> or <c>above 0.99</c>.</summary>
-    public static string Said(double probability) =>
-        probability < Least ? $"below {Least:0.00}"
-        : probability > 1 - Least ? $"above {1 - Least:0.00}"
-        : $"{probability:0.00}";
+    public static Sentence Said(double probability) =>
+        probability < Least ? Sentence.Of($"below {Least:0.00}")
+        : probability > 1 - Least ? Sentence.Of($"above {1 - Least:0.00}")
+        : Sentence.Of($"{probability:0.00}");
 }

@@ -1,4 +1,5 @@
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Safety;
 
@@ -29,12 +30,44 @@ internal readonly record struct BodySite(string Name, Side Side)
             && (Side is Side.Unknown or Side.Both || Side == other.Side)
         );
 
-    public override string ToString() =>
+    /// <summary>The place as sentences name it.</summary>
+    public Sentence Said =>
         Side switch
         {
-            Side.Left => "left " + Name,
-            Side.Right => "right " + Name,
-            Side.Both => "both sides, " + Name,
-            _ => Name,
+            Side.Left => $"left {SaidName}",
+            Side.Right => $"right {SaidName}",
+            Side.Both => $"both sides, {SaidName}",
+            _ => SaidName,
         };
+
+    /// <summary>Places that are often written have words in every language; any other stands as it was written.</summary>
+    private Sentence SaidName =>
+        Name switch
+        {
+            "knee" => $"knee",
+            "achilles" => $"achilles",
+            "achilles tendon" => $"achilles tendon",
+            "patellar tendon" => $"patellar tendon",
+            "calf" => $"calf",
+            "ankle" => $"ankle",
+            "heel" => $"heel",
+            "foot" => $"foot",
+            "shin" => $"shin",
+            "thigh" => $"thigh",
+            "hamstring" => $"hamstring",
+            "quad" => $"quad",
+            "hip" => $"hip",
+            "groin" => $"groin",
+            "back" => $"back",
+            "lower back" => $"lower back",
+            "shoulder" => $"shoulder",
+            "elbow" => $"elbow",
+            "wrist" => $"wrist",
+            "neck" => $"neck",
+            "head" => $"head",
+            "chest" => $"chest",
+            _ => $"{Name}",
+        };
+
+    public override string ToString() => Said.ToString();
 }

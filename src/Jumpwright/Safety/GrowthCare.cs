@@ -14,7 +14,7 @@ public static class GrowthCare
     public const int AgeWithout = 18;
 
     /// <summary>A sentence for the coach's sheet, or null when there is nothing to say.</summary>
-    public static string? For(History history, LocalDate day)
+    public static Sentence? For(History history, LocalDate day)
     {
         ArgumentNullException.ThrowIfNull(history);
         if (history.Athlete.AgeOn(day) >= AgeWithout)
@@ -26,8 +26,8 @@ public static class GrowthCare
         return
             GrowthRate.Of(history.Screens, day, limits.Whole("growth-look-back")) is { } rate
             && rate.CmPerYear > limits["growth-rate-for-care"]
-            ? FormattableString.Invariant(
-                $"Grows fast: {rate.CmPerYear:0.0} ± {2 * rate.StandardUncertaintyCmPerYear:0.0} cm a year (two standard uncertainties) from {Day.Of(rate.From)} to {Day.Of(rate.To)}. Ask after heels, knees and back, look at landings again, and rather do less."
+            ? Sentence.Of(
+                $"Grows fast: {new Length(rate.CmPerYear / 100):0.0 (cm)} ± {new Length(2 * rate.StandardUncertaintyCmPerYear / 100):0.0 cm} a year (two standard uncertainties) from {rate.From} to {rate.To}. Ask after heels, knees and back, look at landings again, and rather do less."
             )
             : null;
     }

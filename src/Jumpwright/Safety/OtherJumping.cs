@@ -12,7 +12,7 @@ namespace Jumpwright.Safety;
 /// </summary>
 /// <param name="Jumps">Of one week, spread included, rounded up.</param>
 /// <param name="Says">How it was got, in one sentence.</param>
-public sealed record OtherJumping(int Jumps, string Says)
+public sealed record OtherJumping(int Jumps, Sentence Says)
 {
     private const string Resource = "Jumpwright.Safety.Data.other-jumping.json";
 
@@ -36,8 +36,8 @@ public sealed record OtherJumping(int Jumps, string Says)
             return new(
                 0,
                 squad.Practices.IsEmpty
-                    ? "No practice and no match is written down."
-                    : FormattableString.Invariant(
+                    ? Sentence.Of($"No practice and no match is written down.")
+                    : Sentence.Of(
                         $"Takes no part in practices and matches of the week of {monday:uuuu-MM-dd}, as squad.yaml says."
                     )
             );
@@ -66,15 +66,13 @@ public sealed record OtherJumping(int Jumps, string Says)
         }
 
         int all = (int)Math.Ceiling(mean + (limits["other-jumping-spread"] * Math.Sqrt(square)) - 1e-9);
-        string how =
-            counted == practices.Length && matches.Length == 0 ? "counted"
-            : unknown ? "partly unknown, so the cautious estimate"
-            : "estimated from position, sport and minutes";
+        Sentence how =
+            counted == practices.Length && matches.Length == 0 ? Sentence.Of($"counted")
+            : unknown ? Sentence.Of($"partly unknown, so the cautious estimate")
+            : Sentence.Of($"estimated from position, sport and minutes");
         return new(
             all,
-            FormattableString.Invariant(
-                $"{practices.Length} practices and {matches.Length} matches in the week of {monday:uuuu-MM-dd}: {mean:0} ± {Math.Sqrt(square):0} jumps ({how}); {all} enter the limits."
-            )
+            $"{practices.Length} practices and {matches.Length} matches in the week of {monday:uuuu-MM-dd}: {mean:0} ± {Math.Sqrt(square):0} jumps ({how}); {all} enter the limits."
         );
 
         void Add(int? minutes, string? sport)

@@ -7,4 +7,4 @@ namespace Jumpwright.Safety;
 /// <param name="Effect">What it does.</param>
 /// <param name="Because">One sentence for the practitioner, with the date and what was seen.</param>
 /// <param name="Source">Where the rule comes from.</param>
-public sealed record Ruling(string LimitId, RulingEffect Effect, string Because, Source Source);
+public sealed record Ruling(string LimitId, RulingEffect Effect, Sentence Because, Source Source);

@@ -21,5 +21,5 @@ internal abstract class SafetyRule
     public abstract IEnumerable<Ruling> Rule(SafetyCase @case);
 
     /// <summary>A ruling of this rule.</summary>
-    protected Ruling Close(RulingEffect effect, string because) => new(Id, effect, because, Source);
+    protected Ruling Close(RulingEffect effect, Sentence because) => new(Id, effect, because, Source);
 }

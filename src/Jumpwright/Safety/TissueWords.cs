@@ -5,12 +5,12 @@ namespace Jumpwright.Safety;
 /// <summary>Tissues in the words of sentences.</summary>
 internal static class TissueWords
 {
-    public static string Of(Tissue tissue) =>
+    public static Sentence Of(Tissue tissue) =>
         tissue switch
         {
-            Tissue.Achilles => "Achilles tendon, calf and ankle",
-            Tissue.Patellar => "patellar tendon and knee extensors",
-            Tissue.Hip => "hip",
-            _ => "bone",
+            Tissue.Achilles => $"Achilles tendon, calf and ankle",
+            Tissue.Patellar => $"patellar tendon and knee extensors",
+            Tissue.Hip => $"hip",
+            _ => $"bone",
         };
 }

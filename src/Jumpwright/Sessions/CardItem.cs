@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Sessions;
 
 /// <summary>One exercise as it stands on the card. Every text is ready to print.</summary>
@@ -16,14 +18,14 @@ namespace Jumpwright.Sessions;
 public sealed record CardItem(
     string ExerciseId,
     string Name,
-    string Why,
+    Sentence Why,
     string SetUp,
     string Cue,
-    string Dose,
-    string? HeightOrLoad,
-    string Rest,
-    string StopWhen,
-    string InsteadIfSore,
+    Sentence Dose,
+    Sentence? HeightOrLoad,
+    Sentence Rest,
+    Sentence StopWhen,
+    Sentence InsteadIfSore,
     int Sets,
     int Contacts
 );

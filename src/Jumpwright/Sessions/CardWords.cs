@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using System.Text;
 using Jumpwright.Athletes;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Plans.Asking;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Sessions;
@@ -25,22 +25,22 @@ internal static class CardWords
     internal const string Caution =
         "Training advice, not medical advice. Local rules and licensed practice come first. Nobody is declared fit by this card.";
 
-    private static readonly ImmutableDictionary<Quality, string> Qualities = ImmutableDictionary.CreateRange<
-        Quality,
-        string
-    >([
-        new(Quality.Landing, "landing"),
-        new(Quality.AnkleStiffness, "stiff ankles"),
-        new(Quality.Push, "the push"),
-        new(Quality.StretchShortening, "dip and jump in one"),
-        new(Quality.ReactiveStrength, "quick rebounds"),
-        new(Quality.SingleLeg, "each leg by itself"),
-        new(Quality.RunUp, "the run-up"),
-    ]);
+    private static Sentence Said(Quality quality) =>
+        quality switch
+        {
+            Quality.Landing => $"landing",
+            Quality.AnkleStiffness => $"stiff ankles",
+            Quality.Push => $"the push",
+            Quality.StretchShortening => $"dip and jump in one",
+            Quality.ReactiveStrength => $"quick rebounds",
+            Quality.SingleLeg => $"each leg by itself",
+            Quality.RunUp => $"the run-up",
+            _ => $"this",
+        };
 
-    internal static string Headline(ImmutableArray<PlannedItem> items, Catalogue catalogue)
+    internal static Sentence Headline(ImmutableArray<PlannedItem> items, Catalogue catalogue)
     {
-        string[] qualities =
+        Sentence[] qualities =
         [
             .. items
                 .Select(i => (Quality: catalogue.Find(i.Dose.ExerciseId)?.Trains.FirstOrDefault(), Limits: Limits(i)))
@@ -51,41 +51,32 @@ internal static class CardWords
                 .ThenByDescending(g => g.Count())
                 .ThenBy(g => g.Key)
                 .Take(2)
-                .Select(g => Qualities[g.Key]),
+                .Select(g => Said(g.Key)),
         ];
-        return qualities.Length == 0 ? "Today's session." : $"Today is for {string.Join(" and ", qualities)}.";
+        return qualities switch
+        {
+            [] => $"Today's session.",
+            [var only] => $"Today is for {only}.",
+            [var first, var second, ..] => $"Today is for {first} and {second}.",
+        };
     }
 
-    /// <summary>The plan's first reason, as far as it says what is trained; empty where it gives none.</summary>
-    private static string Reason(PlannedItem item) => item.Because.IsEmpty ? "" : item.Because[0].Split(':')[0];
+    /// <summary>Whether the plan's first reason is that what is trained holds the athlete back.</summary>
+    private static bool Limits(PlannedItem item) => Reasons(item, Wanting.Limits);
 
-    /// <summary>Whether that reason is that what is trained holds the athlete back.</summary>
-    private static bool Limits(PlannedItem item) => Reason(item).EndsWith(" limits", StringComparison.Ordinal);
+    /// <summary>Whether the plan's first reason is of that kind.</summary>
+    private static bool Reasons(PlannedItem item, Func<Quality, Sentence, Sentence> kind) =>
+        item.Because is [var first, ..] && first.IsLike(kind(default, $""));
 
     /// <summary>The plan's first reason said to the athlete, then what the exercise is for.</summary>
-    internal static string Why(PlannedItem item, Exercise exercise)
+    internal static Sentence Why(PlannedItem item, Exercise exercise)
     {
-        string quality = exercise.Trains is [var first, ..] ? Qualities[first] : "this";
-        string reason = Reason(item);
-        string said =
-            reason.EndsWith(" may limit", StringComparison.Ordinal) ? $"May be holding you back: {quality}. "
-            : Limits(item) ? $"Holds you back most: {quality}. "
-            : reason.EndsWith(" is kept up", StringComparison.Ordinal) ? $"Keeps up what you have: {quality}. "
-            : "";
-        return said + InShort(exercise.Purpose);
-    }
-
-    /// <summary>The first clause, as a sentence: what a hand-held card has room for. The catalogue keeps the whole.</summary>
-    private static string InShort(string purpose)
-    {
-        int end = purpose.Length;
-        foreach (string mark in (string[])[": ", "; ", ". "])
-        {
-            int at = purpose.IndexOf(mark, StringComparison.Ordinal);
-            end = at > 0 ? Math.Min(end, at) : end;
-        }
-
-        return purpose[..end].TrimEnd('.') + ".";
+        Sentence quality = exercise.Trains is [var first, ..] ? Said(first) : Sentence.Of($"this");
+        ExercisePurpose purpose = new(exercise);
+        return Reasons(item, Wanting.MayLimit) ? Sentence.Of($"May be holding you back: {quality}. {purpose}")
+            : Limits(item) ? Sentence.Of($"Holds you back most: {quality}. {purpose}")
+            : Reasons(item, Wanting.IsKeptUp) ? Sentence.Of($"Keeps up what you have: {quality}. {purpose}")
+            : Sentence.Of($"{purpose}");
     }
 
     /// <summary>The first sentences of the set-up, as many as a hand can take in.</summary>
@@ -96,21 +87,22 @@ internal static class CardWords
         return two.EndsWith('.') ? two : two + ".";
     }
 
-    internal static string Amount(Dose dose, int sets) =>
-        $"{sets} × {dose.Reps}"
-        + dose.Limb switch
-        {
-            "each" => " each leg",
-            "alternating" => ", legs in turn",
-            "left" => ", left leg",
-            "right" => ", right leg",
-            _ => "",
-        }
-        + (dose.EasySets(sets) > 0 ? ", first set easy" : "");
-
-    internal static string? HeightOrLoad(Dose dose, UnitSystem units)
+    internal static Sentence Amount(Dose dose, int sets)
     {
-        List<string> parts = [];
+        Sentence amount = dose.Limb switch
+        {
+            "each" => $"{sets} × {dose.Reps} each leg",
+            "alternating" => $"{sets} × {dose.Reps}, legs in turn",
+            "left" => $"{sets} × {dose.Reps}, left leg",
+            "right" => $"{sets} × {dose.Reps}, right leg",
+            _ => $"{sets} × {dose.Reps}",
+        };
+        return dose.EasySets(sets) > 0 ? Sentence.Of($"{amount}, first set easy") : amount;
+    }
+
+    internal static Sentence? HeightOrLoad(Dose dose, UnitSystem units)
+    {
+        List<Sentence> parts = [];
         if (dose.DropHeightM is { } drop)
         {
             parts.Add($"step off {Height(drop, units)}");
@@ -131,48 +123,42 @@ internal static class CardWords
             parts.Add($"run-up of {steps} steps");
         }
 
-        return parts.Count == 0 ? null : string.Join("; ", parts);
+        return parts.Count == 0 ? null : Sentence.Join("; ", parts);
     }
 
-    internal static string Rest(PlannedItem item, string? partner)
+    internal static Sentence Rest(PlannedItem item, Exercise? partner)
     {
-        StringBuilder text = new();
-        if (item.Dose.RestBetweenRepsS > 0)
-        {
-            text.Append(Time(item.Dose.RestBetweenRepsS)).Append(" between reps, ");
-        }
-
-        text.Append(Time(item.Dose.RestBetweenSetsS)).Append(" between sets");
-        if (item.PairRole == "heavy" && item.RestInPairS is { } rest && partner is not null)
-        {
-            text.Append("; after each set rest ").Append(Time(rest)).Append(", then ").Append(Uncapital(partner));
-        }
-
-        return text.ToString();
+        string sets = Time(item.Dose.RestBetweenSetsS);
+        Sentence rest =
+            item.Dose.RestBetweenRepsS > 0
+                ? Sentence.Of($"{Time(item.Dose.RestBetweenRepsS)} between reps, {sets} between sets")
+                : Sentence.Of($"{sets} between sets");
+        return item.PairRole == "heavy" && item.RestInPairS is { } inPair && partner is not null
+            ? Sentence.Of($"{rest}; after each set rest {Time(inPair)}, then {partner.Said:small}")
+            : rest;
     }
 
     /// <summary>The stop rule as the rest of a sentence that begins "Stop when".</summary>
-    internal static string StopWhen(StopRule rule)
-    {
-        string sentence = rule.Sentence();
-        return sentence["Stop when ".Length..].TrimEnd('.') + ".";
-    }
+    internal static Sentence StopWhen(StopRule rule) => $"{rule.When()}.";
 
     /// <summary>What is done instead at middling pain: an easier exercise, half as much, from the lowest box.</summary>
-    internal static string Instead(Dose dose, int sets, Catalogue catalogue)
+    internal static Sentence Instead(Dose dose, int sets, Catalogue catalogue)
     {
-        string when = $"at pain {CardQuestions.GoOn.Value + 1:0} to {CardQuestions.StopAbove.Value:0}: ";
+        double from = CardQuestions.GoOn.Value + 1;
+        double to = CardQuestions.StopAbove.Value;
         if (dose.ReplacesIfSore is not { } id || catalogue.Find(id) is not { } easier)
         {
-            return when + "leave this one out";
+            return $"at pain {from:0} to {to:0}: leave this one out";
         }
 
-        string half =
-            sets < 2 ? "half the reps"
-            : sets / 2 == 1 ? "1 set"
-            : $"{sets / 2} sets";
+        Sentence half =
+            sets < 2 ? Sentence.Of($"half the reps")
+            : sets / 2 == 1 ? Sentence.Of($"1 set")
+            : Sentence.Of($"{sets / 2} sets");
         bool raised = easier.BoxRangeM is not null || easier.DropRangeM is not null;
-        return $"{when}{easier.Name}, {half}{(raised ? ", lowest box" : "")}";
+        return raised
+            ? Sentence.Of($"at pain {from:0} to {to:0}: {easier.Said}, {half}, lowest box")
+            : Sentence.Of($"at pain {from:0} to {to:0}: {easier.Said}, {half}");
     }
 
     private static string Height(double metres, UnitSystem units) =>
@@ -182,8 +168,6 @@ internal static class CardWords
 
     private static string Load(double kilograms, UnitSystem units) =>
         units == UnitSystem.InchPound ? $"{Customary.LoadToTakeLb(kilograms):0} lb" : $"{kilograms:0.#} kg";
-
-    private static string Uncapital(string text) => char.ToLowerInvariant(text[0]) + text[1..];
 
     private static string Time(int seconds) =>
         seconds < 60 ? $"{seconds} s"

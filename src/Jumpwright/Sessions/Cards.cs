@@ -44,14 +44,14 @@ public static class Cards
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
-        string? nothing = items.IsEmpty ? Nothing.For(athlete, request, session) : null;
+        Sentence? nothing = items.IsEmpty ? Nothing.For(athlete, request, session) : null;
         return new SessionCard(
             athlete.Id,
             athlete.Name,
             session.Slot.Date,
             session.Slot.Id,
             session.Slot.Start,
-            nothing is null ? CardWords.Headline(items, request.Catalogue) : "No jumps in this session.",
+            nothing is null ? CardWords.Headline(items, request.Catalogue) : Sentence.Of($"No jumps in this session."),
             nothing,
             nothing is null ? CardQuestions.All : [],
             [.. items.Select(item => ItemOf(item, items, request.Catalogue, units))],
@@ -73,10 +73,10 @@ public static class Cards
         Exercise exercise =
             catalogue.Find(item.Dose.ExerciseId)
             ?? throw new InvalidOperationException($"'{item.Dose.ExerciseId}' is planned but not in the catalogue.");
-        string? partner = item.Pair is null
+        Exercise? partner = item.Pair is null
             ? null
             : all.Where(other => other.Pair == item.Pair && other.Dose.ExerciseId != item.Dose.ExerciseId)
-                .Select(other => catalogue.Find(other.Dose.ExerciseId)?.Name)
+                .Select(other => catalogue.Find(other.Dose.ExerciseId))
                 .FirstOrDefault();
         return new CardItem(
             exercise.Id,

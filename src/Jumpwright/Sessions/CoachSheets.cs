@@ -60,7 +60,7 @@ internal static class CoachSheets
         string[] watching =
         [
             .. (asked?.RulingsOn(session.Slot.Date) ?? [])
-                .Select(r => r.Because)
+                .Select(r => r.Because.ToString())
                 .Distinct(StringComparer.Ordinal)
                 .Take(3)
                 .Concat(asked?.Prompts ?? []),
@@ -77,7 +77,7 @@ internal static class CoachSheets
     private static string Brief(PlannedItem item, Catalogue catalogue, UnitSystem units)
     {
         string name = catalogue.Find(item.Dose.ExerciseId)?.Name ?? item.Dose.ExerciseId;
-        string? how = CardWords.HeightOrLoad(item.Dose, units)?.Split(" (")[0];
+        string? how = CardWords.HeightOrLoad(item.Dose, units)?.ToString().Split(" (")[0];
         return $"{name} {CardWords.Amount(item.Dose, item.Sets)}" + (how is null ? "" : ", " + how);
     }
 

@@ -1,5 +1,6 @@
 using Jumpwright.Athletes;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 
 namespace Jumpwright.Sessions;
@@ -7,26 +8,25 @@ namespace Jumpwright.Sessions;
 /// <summary>Why nothing is planned, and whom to ask; with no more about health than the athlete needs on paper.</summary>
 internal static class Nothing
 {
-    internal static string For(Athlete athlete, PlanRequest request, PlannedSession session)
+    internal static Sentence For(Athlete athlete, PlanRequest request, PlannedSession session)
     {
         AthleteRequest? asked = request.Athletes.FirstOrDefault(a => a.Athlete.Id == athlete.Id);
         Ruling[] shut = [.. (asked?.RulingsOn(session.Slot.Date) ?? []).Where(r => r.Effect is NothingPlanned)];
         if (shut.Length == 0)
         {
-            return "Nothing is planned for you in this session: your work stands in the week's other sessions, or what is open to you "
-                + "needs more rest first. Ask your coach before you do any jumps.";
+            return $"Nothing is planned for you in this session: your work stands in the week's other sessions, or what is open to you needs more rest first. Ask your coach before you do any jumps.";
         }
 
-        string[] whom = [.. shut.Select(r => ((NothingPlanned)r.Effect).WhomToAsk).Distinct(StringComparer.Ordinal)];
-        string why = shut[0].LimitId switch
+        IEnumerable<Sentence> whom = shut.Select(r => ((NothingPlanned)r.Effect).WhomToAsk).Distinct();
+        Sentence why = shut[0].LimitId switch
         {
-            "stop-sign" => "Something you reported has to be looked at before you jump.",
+            "stop-sign" => $"Something you reported has to be looked at before you jump.",
             "after-operation" =>
-                "After an operation jumps are planned only from a written permission, and there is none in force for this day.",
-            "restriction" => "What was written about what you may do has run out or can't be read.",
-            "logged-pain" => "Your last session hurt too much to plan the next one.",
-            _ => "Something has to be asked before you jump.",
+                $"After an operation jumps are planned only from a written permission, and there is none in force for this day.",
+            "restriction" => $"What was written about what you may do has run out or can't be read.",
+            "logged-pain" => $"Your last session hurt too much to plan the next one.",
+            _ => $"Something has to be asked before you jump.",
         };
-        return $"{why} No jumps and no loaded work until you have asked: {string.Join("; ", whom)}. Your coach has the details.";
+        return $"{why} No jumps and no loaded work until you have asked: {Sentence.Join("; ", whom)}. Your coach has the details.";
     }
 }

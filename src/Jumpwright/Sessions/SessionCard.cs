@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Sessions;
@@ -24,8 +25,8 @@ public sealed record SessionCard(
     LocalDate Date,
     string SessionId,
     LocalTime Start,
-    string Headline,
-    string? NothingPlanned,
+    Sentence Headline,
+    Sentence? NothingPlanned,
     ImmutableArray<CardQuestion> Questions,
     ImmutableArray<CardItem> Items,
     int TotalContacts,

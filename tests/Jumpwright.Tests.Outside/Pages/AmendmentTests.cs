@@ -72,7 +72,7 @@ public sealed class AmendmentTests : IAsyncLifetime
         _squad.Desk.Plan(null, CancellationToken.None);
         PlannedItem again = ItemsOf(Plan, session, athlete).Single(i => i.Dose.ExerciseId == item.Dose.ExerciseId);
         Assert.Equal(item.Sets, again.Sets);
-        Assert.Contains("locked by the coach", again.Because);
+        Assert.Contains(Sentence.Of($"locked by the coach"), again.Because);
 
         await _squad.Post("/week/lock", [.. form, ("holds", "no")]);
         Assert.Empty(_squad.Desk.Amendments.Locks);

@@ -76,7 +76,7 @@ public class NextWeekTests
         Assert.NotEmpty(less);
         Assert.All(less, c => Assert.Contains(c.Because, page, StringComparison.Ordinal));
         Assert.True(
-            less.Any(c => c.Because.Contains(because, StringComparison.Ordinal)),
+            less.Any(c => c.Because.ToString().Contains(because, StringComparison.Ordinal)),
             string.Join('\n', less.Select(c => $"{name} {c.SessionId} {c.ExerciseId}: {c.Because}"))
         );
         return;

@@ -20,7 +20,7 @@ public class OriginTests(ServedDemo demo)
         {
             foreach (RungReason reason in leaf.Ladder.Rungs.SelectMany(r => r.Reasons))
             {
-                if (!reason.Sentence.Contains('±', StringComparison.Ordinal))
+                if (!reason.Sentence.ToString().Contains('±', StringComparison.Ordinal))
                 {
                     continue;
                 }

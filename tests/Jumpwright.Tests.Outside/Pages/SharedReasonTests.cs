@@ -6,9 +6,16 @@ namespace Jumpwright.Tests.Outside.Pages;
 /// <summary>What stands in the way of several steps alike is said once, and every other reason stays where it is.</summary>
 public class SharedReasonTests
 {
-    private static readonly RungReason Ruled = new("pain", CriterionVerdict.NotMet, "No hops.", null, null, null);
-    private static readonly RungReason Met = new("screen", CriterionVerdict.Met, "Met: 2 faults.", 1, null, null);
-    private static readonly RungReason Own = new("step", CriterionVerdict.NotTested, "Owns pogo.", 0, null, "two days");
+    private static readonly RungReason Ruled = new("pain", CriterionVerdict.NotMet, $"No hops.", null, null, null);
+    private static readonly RungReason Met = new("screen", CriterionVerdict.Met, $"Met: 2 faults.", 1, null, null);
+    private static readonly RungReason Own = new(
+        "step",
+        CriterionVerdict.NotTested,
+        $"Owns pogo.",
+        0,
+        null,
+        $"two days"
+    );
 
     [Fact]
     public void WhatTwoShare_IsSaidOnce_AndNamesBoth()
@@ -30,7 +37,7 @@ public class SharedReasonTests
     [Fact]
     public void ReasonsOfTheSameExercises_StandUnderTheirNamesOnce()
     {
-        RungReason second = Ruled with { Sentence = "No run-ups." };
+        RungReason second = Ruled with { Sentence = $"No run-ups." };
         SharedReason shared = SharedReason
             .Of([new Rung("a", RungState.Closed, [Ruled, second]), new Rung("b", RungState.Closed, [Ruled, second])])
             .Single();
@@ -43,7 +50,7 @@ public class SharedReasonTests
         Assert.Empty(
             SharedReason.Of([
                 new Rung("a", RungState.Closed, [Own]),
-                new Rung("b", RungState.Closed, [Own with { CheapestTest = "three days" }]),
+                new Rung("b", RungState.Closed, [Own with { CheapestTest = $"three days" }]),
             ])
         );
 }

@@ -186,7 +186,7 @@ public sealed partial class SharingTests : IAsyncLifetime
             }
 
             if (
-                card.NothingPlanned is { } why
+                card.NothingPlanned?.ToString() is { } why
                 && !why.StartsWith("Nothing is planned for you", StringComparison.Ordinal)
             )
             {

@@ -39,5 +39,5 @@ public class ToldRulingsTests
             each => Assert.NotEmpty(each)
         );
 
-    private static Ruling Saying(string because) => new("some-limit", new NoJumps(), because, House);
+    private static Ruling Saying(string because) => new("some-limit", new NoJumps(), $"{because}", House);
 }

@@ -39,7 +39,7 @@ public class UnitsTests
 
         var (card, item) = site
             .Desk.Book.PlanOrNull!.Cards.SelectMany(c => c.Items.Select(i => (c, i)))
-            .First(p => p.i.HeightOrLoad?.Contains(" in", StringComparison.Ordinal) == true);
+            .First(p => p.i.HeightOrLoad?.ToString().Contains(" in", StringComparison.Ordinal) == true);
         Assert.DoesNotContain(" cm", item.HeightOrLoad);
         using PdfDocument pdf = PdfDocument.Open(CardPdf.Render(card, CardPictures.None, CardPaper.A5));
         string printed = string.Concat(pdf.GetPages().Select(p => p.Text));

@@ -66,6 +66,6 @@ public class CardPdfTests
     public void Card_WithAnotherWord_IsAnotherFile() =>
         Assert.NotEqual(
             CardPdf.Render(HandMadeCards.Ordinary),
-            CardPdf.Render(HandMadeCards.Ordinary with { Headline = "Another." })
+            CardPdf.Render(HandMadeCards.Ordinary with { Headline = $"Another." })
         );
 }

@@ -10,14 +10,14 @@ internal static class HandMadeCards
     public static readonly CardItem SnapDown = new(
         "snap-down",
         "Snap-down",
-        "Landing: you learn to catch yourself quickly and quietly.",
+        $"Landing: you learn to catch yourself quickly and quietly.",
         "Stand tall on your toes, arms up, free space around you.",
         "Drop fast, stop still.",
-        "3 × 5",
+        $"3 × 5",
         null,
-        "10 s between reps, 1 min between sets",
-        "two landings go wrong, pain goes above 2, or pain comes in a new place",
-        "at pain 3 to 5: leave this one out",
+        $"10 s between reps, 1 min between sets",
+        $"two landings go wrong, pain goes above 2, or pain comes in a new place",
+        $"at pain 3 to 5: leave this one out",
         3,
         15
     );
@@ -25,14 +25,14 @@ internal static class HandMadeCards
     public static readonly CardItem PogoHops = new(
         "pogo-hops",
         "Pogo hops",
-        "Ankle stiffness: contact was 0.212 ± 0.006 s, short contacts come first.",
+        $"Ankle stiffness: contact was 0.212 ± 0.006 s, short contacts come first.",
         "Flat hard floor, hands on hips, feet under hips.",
         "The floor is hot.",
-        "3 × 10",
+        $"3 × 10",
         null,
-        "1 min 30 s between sets",
-        "contact feels long or slow (10 % longer), two landings go wrong, pain goes above 2, or pain comes in a new place",
-        "at pain 3 to 5: Snap-down, 1 × 5",
+        $"1 min 30 s between sets",
+        $"contact feels long or slow (10 % longer), two landings go wrong, pain goes above 2, or pain comes in a new place",
+        $"at pain 3 to 5: Snap-down, 1 × 5",
         3,
         30
     );
@@ -40,14 +40,14 @@ internal static class HandMadeCards
     public static readonly CardItem DepthJump = new(
         "depth-jump",
         "Depth jump",
-        "Reactive strength: index 1.62 ± 0.05 m/s, floor jumps are owned.",
+        $"Reactive strength: index 1.62 ± 0.05 m/s, floor jumps are owned.",
         "Box of 30 cm on a rubber mat, wall 2 m away.",
         "Off the floor at once.",
-        "3 × 5",
-        "step off 30 cm",
-        "8 s between reps, 2 min 30 s between sets",
-        "the jump is 10 % lower than your best, two landings go wrong, pain goes above 2, or pain comes in a new place",
-        "at pain 3 to 5: Box jump, 1 × 5, lowest box",
+        $"3 × 5",
+        $"step off 30 cm",
+        $"8 s between reps, 2 min 30 s between sets",
+        $"the jump is 10 % lower than your best, two landings go wrong, pain goes above 2, or pain comes in a new place",
+        $"at pain 3 to 5: Box jump, 1 × 5, lowest box",
         3,
         30
     );
@@ -55,14 +55,14 @@ internal static class HandMadeCards
     public static readonly CardItem HexBarJump = new(
         "hex-bar-jump",
         "Light hex-bar jump",
-        "Push: squat jump and countermovement jump are close.",
+        $"Push: squat jump and countermovement jump are close.",
         "Hex bar on blocks, bumper plates, free space for the landing.",
         "Push the floor away.",
-        "4 × 3",
-        "hex bar 25 kg in all (about 20 % of your body mass)",
-        "3 min after the heavy pull, then jump; 2 min between sets",
-        "the jump is 10 % lower than your best, pain goes above 2, or pain comes in a new place",
-        "at pain 3 to 5: Jump from a seat to a box, 2 × 3, box 40 cm",
+        $"4 × 3",
+        $"hex bar 25 kg in all (about 20 % of your body mass)",
+        $"3 min after the heavy pull, then jump; 2 min between sets",
+        $"the jump is 10 % lower than your best, pain goes above 2, or pain comes in a new place",
+        $"at pain 3 to 5: Jump from a seat to a box, 2 × 3, box 40 cm",
         4,
         12
     );
@@ -76,7 +76,7 @@ internal static class HandMadeCards
             new LocalDate(2027, 1, 5),
             "2027-01-05-pm",
             new LocalTime(17, 0),
-            "Today is for stiffer ankles and a quicker push.",
+            $"Today is for stiffer ankles and a quicker push.",
             null,
             Questions,
             [.. items],
@@ -95,8 +95,8 @@ internal static class HandMadeCards
     public static readonly SessionCard Nothing = Of("Bo Quist") with
     {
         NothingPlanned =
-            "After an operation jumps are planned only from a written permission, and there is none for this day. Ask the surgeon or physiotherapist who looks after you, and show it to your coach.",
-        Headline = "No jumps today.",
+            $"After an operation jumps are planned only from a written permission, and there is none for this day. Ask the surgeon or physiotherapist who looks after you, and show it to your coach.",
+        Headline = $"No jumps today.",
         Questions = [],
         TotalContacts = 0,
     };

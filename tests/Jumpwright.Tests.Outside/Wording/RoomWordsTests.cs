@@ -42,7 +42,7 @@ public class RoomWordsTests(ServedDemo demo)
             Room(a).Contains("(tier 3): Achilles", StringComparison.Ordinal)
         );
         Ruling some = Week.Request.Athletes.SelectMany(a => a.RulingsByDay.Values).SelectMany(r => r).First();
-        Ruling held = new("tendon-pain", new TierAtMost(Tissue.Achilles, tier), "Held.", some.Source);
+        Ruling held = new("tendon-pain", new TierAtMost(Tissue.Achilles, tier), $"Held.", some.Source);
         string said = Room(
             open with
             {

@@ -259,8 +259,8 @@ public class ProfilingTests
                 Assert.Equal(one.Verdict, other.Verdict);
                 Assert.Equal(one.Probability!.Value, other.Probability!.Value, 12);
                 Assert.Equal(
-                    one.Sentence.Contains("the left reaches", StringComparison.Ordinal),
-                    other.Sentence.Contains("the right reaches", StringComparison.Ordinal)
+                    one.Sentence.ToString().Contains("the left reaches", StringComparison.Ordinal),
+                    other.Sentence.ToString().Contains("the right reaches", StringComparison.Ordinal)
                 );
             });
 

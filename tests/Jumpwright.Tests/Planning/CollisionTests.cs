@@ -26,7 +26,7 @@ public class CollisionTests(ITestOutputHelper output)
                     new Ruling(
                         "under-16",
                         new NoDepthJumps(),
-                        "15 years old: no depth jumps.",
+                        $"15 years old: no depth jumps.",
                         new Source("house-rule", "made up", SourceKind.House)
                     ),
                 ]

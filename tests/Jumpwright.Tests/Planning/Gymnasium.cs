@@ -298,7 +298,7 @@ internal static class Gymnasium
                         q,
                         Monday,
                         [.. Enumerable.Range(0, 8).Select(n => random.Next(20, 60) / (n + 1)).OrderDescending()],
-                        "wished"
+                        $"wished"
                     )),
             ],
             Pairs = [.. slots.Select(s => new ContrastPair(s.Id, "hex-bar-pull", "hex-bar-jump", 240, 5))],

@@ -73,7 +73,7 @@ internal static class RandomSquads
                     [.. slots.Where(_ => random.Next(2) == 0).Append(slots[0]).Select(s => s.Id).Distinct()],
                     tissue,
                     random.Next(20, 200),
-                    "made up"
+                    $"made up"
                 ),
             ],
             Growths =
@@ -97,7 +97,7 @@ internal static class RandomSquads
             new ContactsPerSessionAtMost(random.Next(0, 60)),
             new NotExercises(["box-jump", "tuck-jump"]),
             new OnlyExercises(["snap-down", "pogo-hop", "box-jump", "band-jump"]),
-            new NothingPlanned("a clinician"),
+            new NothingPlanned($"a clinician"),
             new NoJumps(),
         ];
         return
@@ -105,7 +105,7 @@ internal static class RandomSquads
             .. Enumerable
                 .Range(0, random.Next(0, 3))
                 .Select(_ => all[random.Next(all.Length)])
-                .Select(e => new Ruling(e.GetType().Name, e, "made up", Test)),
+                .Select(e => new Ruling(e.GetType().Name, e, $"made up", Test)),
         ];
     }
 }

@@ -49,7 +49,7 @@ public class ReplanningTests
                             new Ruling(
                                 "tendon-pain",
                                 new TierAtMost(tissue, tier),
-                                "Patellar pain 4 of 10.",
+                                $"Patellar pain 4 of 10.",
                                 Bibliography.Get("house-rule")
                             )
                         )
@@ -84,7 +84,7 @@ public class ReplanningTests
         Replanned after = Replanner.Replan(before, sore);
         Assert.NotEmpty(after.Changes);
         Assert.All(after.Changes, c => Assert.Equal("a03", c.AthleteId));
-        Assert.All(after.Changes, c => Assert.NotEmpty(c.Because));
+        Assert.All(after.Changes, c => Assert.NotEmpty(c.Because.ToString()));
         Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
         Assert.Equal(StationsOfOthers(before, "a03"), StationsOfOthers(after.Plan, "a03"));
         Assert.All(
@@ -94,7 +94,7 @@ public class ReplanningTests
                     LoadOn(after.Plan, "a03", s.Id, Tissue.Patellar) <= LoadOn(before, "a03", s.Id, Tissue.Patellar)
                 )
         );
-        Assert.Contains(after.Changes, c => c.Because.StartsWith("Patellar pain", StringComparison.Ordinal));
+        Assert.Contains(after.Changes, c => c.Because.ToString().StartsWith("Patellar pain", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -171,7 +171,7 @@ public class ReplanningTests
                                                 new(
                                                     "tendon-pain",
                                                     new TierAtMost(tissue, seed % 3),
-                                                    "Sore.",
+                                                    $"Sore.",
                                                     Bibliography.Get("house-rule")
                                                 )
                                             )
@@ -216,7 +216,7 @@ public class ReplanningTests
             ],
         };
         Replanned after = Replanner.Replan(before, later);
-        Assert.Contains(after.Changes, c => c.Because.Contains("no session", StringComparison.Ordinal));
+        Assert.Contains(after.Changes, c => c.Because.ToString().Contains("no session", StringComparison.Ordinal));
         var kept = Items(before).Where(i => i.Item1 != Three[0].Id).Intersect(Items(after.Plan)).Count();
         Assert.True(kept >= Items(before).Count(i => i.Item1 != Three[0].Id) * 0.8);
         Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
@@ -231,7 +231,9 @@ public class ReplanningTests
         Replanned after = Replanner.Replan(before, moved);
         Assert.Empty(IndependentChecker.Check(after.Plan, after.Request));
         bool had = Items(before).Any(i => i.Item1 == Three[1].Id && Catalogue.Find(i.Item3)!.IsHighIntensity);
-        Assert.True(!had || after.Changes.Any(c => c.Because.Contains("Cup match", StringComparison.Ordinal)));
+        Assert.True(
+            !had || after.Changes.Any(c => c.Because.ToString().Contains("Cup match", StringComparison.Ordinal))
+        );
     }
 
     [Fact]

@@ -31,7 +31,7 @@ public class SquadSearchTests
                                     [.. slots.Take(3).Select(s => s.Id)],
                                     Tissue.Achilles,
                                     120,
-                                    "Made up."
+                                    $"Made up."
                                 ),
                             ],
                             Growths =

@@ -45,7 +45,7 @@ internal static class TinySquads
                                         q,
                                         Monday,
                                         [.. Enumerable.Range(0, 5).Select(_ => random.Next(0, 12)).OrderDescending()],
-                                        "wished"
+                                        $"wished"
                                     )),
                             ],
                             Pairs =

@@ -63,7 +63,7 @@ public class AskingTests
         Assert.Null(cap.Tissue);
         Assert.Equal(contacts, cap.AtMost);
         Assert.Contains("Cup match", cap.Because, StringComparison.Ordinal);
-        Assert.Equal(sessions > 2, cap.Because.Contains("shared evenly", StringComparison.Ordinal));
+        Assert.Equal(sessions > 2, cap.Because.ToString().Contains("shared evenly", StringComparison.Ordinal));
     }
 
     [Fact]

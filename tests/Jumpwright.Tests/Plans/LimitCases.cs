@@ -28,7 +28,7 @@ internal static class LimitCases
     private static readonly string Second = Two[1].Id;
     private static readonly Source Test = new("house-rule", "made up", SourceKind.House);
 
-    private static LoadCap Cap(string id, Tissue? tissue, int most) => new(id, [First], tissue, most, "Made up.");
+    private static LoadCap Cap(string id, Tissue? tissue, int most) => new(id, [First], tissue, most, $"Made up.");
 
     private static AthleteRequest After(AthleteRequest who, string exercise, string first, int times) =>
         who with
@@ -319,7 +319,7 @@ internal static class LimitCases
     private static ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> Ruling(RulingEffect effect) =>
         ImmutableDictionary<LocalDate, ImmutableArray<Ruling>>.Empty.Add(
             Two[0].Date,
-            [new Ruling("made-up", effect, "Made up.", Test)]
+            [new Ruling("made-up", effect, $"Made up.", Test)]
         );
 
     private static (Plan, PlanRequest) Near(int daysAfter, LocalTime? start, Line line)

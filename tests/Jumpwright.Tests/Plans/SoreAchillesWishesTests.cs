@@ -13,7 +13,7 @@ public class SoreAchillesWishesTests
 
     private static Wanting Of(bool sore) =>
         new(
-            new Profile("a01", Monday, [], "", []),
+            new Profile("a01", Monday, [], $"", []),
             new Ladder("a01", Monday, []),
             new History(
                 new Athlete("a01", "A", new LocalDate(2000, 1, 1), 70, 1.8, null, TrainingLevel.Advanced, null, null),
@@ -66,6 +66,6 @@ public class SoreAchillesWishesTests
     public void Wishes_Healthy_DoNotMentionIt() =>
         Assert.DoesNotContain(
             Of(false).Because(Catalogue.Standard.Find("seated-box-jump")!),
-            b => b.Contains("sore", StringComparison.Ordinal)
+            b => b.ToString().Contains("sore", StringComparison.Ordinal)
         );
 }

@@ -18,13 +18,15 @@ public class GainTests
                     f.Quality,
                     f.Verdict,
                     f.Probability,
-                    "Said.",
-                    f.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear ? $"Test {f.Quality}" : null,
+                    $"Said.",
+                    f.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear
+                        ? Sentence.Of($"Test {f.Quality}")
+                        : null,
                     [],
                     Bibliography.Get("house-rule")
                 )),
             ],
-            "",
+            $"",
             []
         );
 

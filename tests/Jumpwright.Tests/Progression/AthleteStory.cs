@@ -119,7 +119,7 @@ internal sealed record AthleteStory
 
     internal Ladder On(LocalDate day, params Ruling[] rulings) =>
         Ladders.For(
-            new Profile("a01", day, [], "", Measures),
+            new Profile("a01", day, [], $"", Measures),
             new History(Athlete, [], Screens, Symptoms, Restrictions, Done),
             Catalogue.Standard,
             day,

@@ -1,4 +1,5 @@
 using Jumpwright.Athletes;
+using Jumpwright.Athletes.Profiles;
 using Jumpwright.Exercises;
 using Jumpwright.Progression;
 using Jumpwright.Quantities;
@@ -12,21 +13,21 @@ public class BarredTestsTests
 {
     private static readonly Source House = Bibliography.Get("house-rule");
 
-    private static Finding Of(Quality quality, FindingVerdict verdict, string? test) =>
-        new(quality, verdict, verdict == FindingVerdict.NotTested ? null : 0.5, "Said.", test, [], House);
+    private static Finding Of(Quality quality, FindingVerdict verdict, Sentence? test) =>
+        new(quality, verdict, verdict == FindingVerdict.NotTested ? null : 0.5, $"Said.", test, [], House);
 
-    private static Profile Athlete(string summary, params Finding[] findings) =>
+    private static Profile Athlete(Sentence summary, params Finding[] findings) =>
         new("a01", new LocalDate(2027, 1, 4), [.. findings], summary, []);
 
     [Fact]
     public void ForbiddenDrops_TakeTheTestOfReactiveStrength_AndLeaveThePush()
     {
         Profile profile = Athlete(
-            "Jumps 30 cm. Nothing tested is shown to limit them; reactive strength isn't settled. Three drop jumps from 0.30 m or lower.",
-            Of(Quality.ReactiveStrength, FindingVerdict.Unclear, "Three drop jumps from 0.30 m or lower"),
-            Of(Quality.Push, FindingVerdict.Unclear, "Three squat jumps")
+            $"Jumps 30 cm. Nothing tested is shown to limit them; reactive strength isn't settled. {ProfileSummary.Settles($"Three drop jumps from 0.30 m or lower")}",
+            Of(Quality.ReactiveStrength, FindingVerdict.Unclear, $"Three drop jumps from 0.30 m or lower"),
+            Of(Quality.Push, FindingVerdict.Unclear, $"Three squat jumps")
         );
-        var ruling = new Ruling("tendon-pain", new TierAtMost(Tissue.Achilles, 1), "Sore: only low work.", House);
+        var ruling = new Ruling("tendon-pain", new TierAtMost(Tissue.Achilles, 1), $"Sore: only low work.", House);
         Profile barred = BarredTests.In(profile, [ruling], Catalogue.Standard);
         Assert.Equal("not now: Sore: only low work", barred.Findings[0].NextTest);
         Assert.DoesNotContain("drop jumps", barred.Summary, StringComparison.Ordinal);
@@ -40,10 +41,10 @@ public class BarredTestsTests
     public void AnAllowListWithoutTheLanding_TakesTheFirstTestOfSomebodyUnknown()
     {
         Profile profile = Athlete(
-            "What limits them is not known: nothing fresh was tested. First: the landing screen (a low box).",
-            Of(Quality.Landing, FindingVerdict.NotTested, "The landing screen (a low box)")
+            $"What limits them is not known: nothing fresh was tested. {ProfileSummary.First($"The landing screen (a low box)")}",
+            Of(Quality.Landing, FindingVerdict.NotTested, $"The landing screen (a low box)")
         );
-        var ruling = new Ruling("restriction", new OnlyExercises(["snap-down"]), "Only snap-downs.", House);
+        var ruling = new Ruling("restriction", new OnlyExercises(["snap-down"]), $"Only snap-downs.", House);
         Assert.DoesNotContain(
             "landing screen",
             BarredTests.In(profile, [ruling], Catalogue.Standard).Summary,
@@ -54,7 +55,10 @@ public class BarredTestsTests
     [Fact]
     public void WithoutARuling_NothingChanges()
     {
-        Profile profile = Athlete("First: ten hops.", Of(Quality.AnkleStiffness, FindingVerdict.NotTested, "Ten hops"));
+        Profile profile = Athlete(
+            ProfileSummary.First($"Ten hops"),
+            Of(Quality.AnkleStiffness, FindingVerdict.NotTested, $"Ten hops")
+        );
         Profile same = BarredTests.In(profile, [], Catalogue.Standard);
         Assert.Equal(profile.Summary, same.Summary);
         Assert.Equal(profile.Findings[0].NextTest, same.Findings[0].NextTest);

@@ -200,7 +200,7 @@ public class LadderTests
         var ruling = new Ruling(
             "youth",
             new NoDepthJumps(),
-            "Under 16: no depth jumps.",
+            $"Under 16: no depth jumps.",
             Bibliography.Get("house-rule")
         );
         Rung rung = Ready().Ladder(ruling).Find("depth-jump")!;
@@ -216,14 +216,14 @@ public class LadderTests
     [InlineData(0.25, RungState.Closed)]
     public void Safety_ACapOnTheDrop_ClosesWhatStartsAboveIt(double capM, RungState state)
     {
-        var ruling = new Ruling("drop", new DropAtMost(capM), "A cap.", Bibliography.Get("house-rule"));
+        var ruling = new Ruling("drop", new DropAtMost(capM), $"A cap.", Bibliography.Get("house-rule"));
         Assert.Equal(state, Ready().Ladder(ruling).Find("depth-jump")!.State);
     }
 
     [Fact]
     public void SoreAchilles_TurnsTheUsualOrderRound_PushToABoxComesBeforeHops()
     {
-        var sore = new Ruling("achilles", new TierAtMost(Tissue.Achilles, 1), "Sore.", Bibliography.Get("house-rule"));
+        var sore = new Ruling("achilles", new TierAtMost(Tissue.Achilles, 1), $"Sore.", Bibliography.Get("house-rule"));
         Ladder ladder = new AthleteStory()
             .Earned("snap-down")
             .Earned("jump-and-stick")
@@ -264,7 +264,7 @@ public class LadderTests
     [Fact]
     public void CheapestTest_BehindARuling_SendsNobodyToTrainWhatIsForbidden()
     {
-        var ruling = new Ruling("hops", new NotExercises(["pogo-hop"]), "No hops.", Bibliography.Get("house-rule"));
+        var ruling = new Ruling("hops", new NotExercises(["pogo-hop"]), $"No hops.", Bibliography.Get("house-rule"));
         Ladder ladder = new AthleteStory().Earned("low-pogo").Ladder(ruling);
         Assert.All(
             ladder.Rungs.SelectMany(r => r.Reasons).Where(r => r.CriterionId == "owns-pogo-hop"),
@@ -280,7 +280,7 @@ public class LadderTests
         {
             Measures = [],
         };
-        var ruling = new Ruling("youth", new NoDepthJumps(), "Under 16.", Bibliography.Get("house-rule"));
+        var ruling = new Ruling("youth", new NoDepthJumps(), $"Under 16.", Bibliography.Get("house-rule"));
         RungReason reason = untested
             .Ladder(ruling)
             .Find("depth-jump")!
@@ -303,7 +303,7 @@ public class LadderTests
     [Fact]
     public void Safety_NothingPlanned_ClosesEvenTheFirstSteps()
     {
-        var ruling = new Ruling("stop", new NothingPlanned("a clinician"), "Stop.", Bibliography.Get("house-rule"));
+        var ruling = new Ruling("stop", new NothingPlanned($"a clinician"), $"Stop.", Bibliography.Get("house-rule"));
         Assert.All(Ready().Ladder(ruling).Rungs, r => Assert.Equal(RungState.Closed, r.State));
     }
 

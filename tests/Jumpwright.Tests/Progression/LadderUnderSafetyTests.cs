@@ -57,8 +57,8 @@ public class LadderUnderSafetyTests
             ladder.Rungs.SelectMany(r => r.Reasons).Where(r => r.CheapestTest is not null),
             r =>
                 Assert.True(
-                    r.CheapestTest!.StartsWith("not now", StringComparison.Ordinal)
-                        || r.CheapestTest.Contains("heel raises", StringComparison.Ordinal),
+                    r.CheapestTest!.ToString().StartsWith("not now", StringComparison.Ordinal)
+                        || r.CheapestTest.ToString().Contains("heel raises", StringComparison.Ordinal),
                     r.CheapestTest
                 )
         );
@@ -113,7 +113,7 @@ public class LadderUnderSafetyTests
     private static Ladder Ladder(Athlete athlete, SymptomReport symptom, params Restriction[] restrictions)
     {
         var history = new History(athlete, [], Trained.Screens, [symptom], [.. restrictions], Trained.Done);
-        var profile = new Profile("a01", Today, [], "", Trained.Measures);
+        var profile = new Profile("a01", Today, [], $"", Trained.Measures);
         return Ladders.For(profile, history, Catalogue.Standard, Today);
     }
 }

@@ -170,7 +170,9 @@ public class SafetyRulesTests
         Assert.Equal(closesAll, Forbids(limited, "snap-down"));
         Assert.Equal(
             closesAll,
-            SafetyRules.For(limited, Today).Any(r => r.Because.Contains("expired: ask", StringComparison.Ordinal))
+            SafetyRules
+                .For(limited, Today)
+                .Any(r => r.Because.ToString().Contains("expired: ask", StringComparison.Ordinal))
         );
     }
 

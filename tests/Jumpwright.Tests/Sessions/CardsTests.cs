@@ -1,5 +1,8 @@
+using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Plans.Asking;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using Jumpwright.Sessions;
 
@@ -9,7 +12,7 @@ namespace Jumpwright.Tests.Sessions;
 public class CardsTests
 {
     private static readonly Plan Ordinary = PlanByHand.Plan(
-        PlanByHand.Item("snap-down", "landing limits: 3 faults"),
+        PlanByHand.Item("snap-down", Wanting.Limits(Quality.Landing, $"3 faults")),
         PlanByHand.Item("low-pogo"),
         PlanByHand.Item("depth-jump"),
         PlanByHand.Item("box-jump"),
@@ -88,8 +91,8 @@ public class CardsTests
                 item.InsteadIfSore,
             ];
             Assert.All(said, s => Assert.False(string.IsNullOrWhiteSpace(s), exercise.Id));
-            Assert.True(item.Why.EndsWith('.') && item.SetUp.EndsWith('.'), exercise.Id);
-            Assert.StartsWith(item.Why.TrimEnd('.'), exercise.Purpose, StringComparison.Ordinal);
+            Assert.True(item.Why.ToString().EndsWith('.') && item.SetUp.EndsWith('.'), exercise.Id);
+            Assert.StartsWith(item.Why.ToString().TrimEnd('.'), exercise.Purpose, StringComparison.Ordinal);
         }
     }
 
@@ -106,8 +109,8 @@ public class CardsTests
     {
         var shut = new Ruling(
             "after-operation",
-            new NothingPlanned("the surgeon or physiotherapist who looks after you"),
-            "Operated on 2026-09-01, no written permission.",
+            new NothingPlanned($"the surgeon or physiotherapist who looks after you"),
+            $"Operated on 2026-09-01, no written permission.",
             Jumpwright.Quantities.Bibliography.Get("house-rule")
         );
         SessionCard card = PlanByHand.Card(PlanByHand.Plan(), null, shut);
@@ -125,7 +128,7 @@ public class CardsTests
         var careful = new Ruling(
             "youth",
             new NoDepthJumps(),
-            "Under 16 on 2027-01-05: no depth jumps.",
+            $"Under 16 on 2027-01-05: no depth jumps.",
             Jumpwright.Quantities.Bibliography.Get("house-rule")
         );
         CoachSheet sheet = PlanByHand.Sheet(Ordinary, careful);

@@ -3,6 +3,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using Jumpwright.Sessions;
 using NodaTime;
@@ -35,7 +36,7 @@ internal static class PlanByHand
     );
 
     /// <summary>An exercise at its usual most: most reps and sets, highest drop and box.</summary>
-    public static PlannedItem Item(string exerciseId, params string[] because)
+    public static PlannedItem Item(string exerciseId, params Sentence[] because)
     {
         Exercise e =
             Catalogue.Standard.Find(exerciseId) ?? throw new InvalidOperationException($"'{exerciseId}' is unknown.");
@@ -55,7 +56,7 @@ internal static class PlanByHand
                 ExpectedDropHeightM = 0.9 * e.DropRangeM?.MaxM,
                 BoxHeightM = e.BoxRangeM?.MaxM,
                 ExternalLoadKg = e.Load is null ? null : 20,
-                LoadBasis = e.Load is null ? null : "about 28 % of body mass",
+                LoadBasis = e.Load is null ? null : Sentence.Of($"about 28 % of body mass"),
                 RunUpSteps = e.RunUpSteps?.Max,
                 RestBetweenRepsS = e.Dose.RestBetweenRepsS,
                 RestBetweenSetsS = e.Dose.RestBetweenSetsS,
@@ -63,7 +64,7 @@ internal static class PlanByHand
                 HighIntensity = e.IsHighIntensity,
                 Stop = new StopRule(10, 10, 2, 2, true),
                 ReplacesIfSore = e.Regressions.FirstOrDefault(),
-                Because = ["by hand"],
+                Because = [$"by hand"],
             },
             e.Dose.SetsMax,
             null,

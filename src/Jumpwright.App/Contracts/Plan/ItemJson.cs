@@ -66,7 +66,7 @@ internal sealed record ItemJson(
             item.PairRole,
             item.RestInPairS,
             dose.HighIntensity,
-            item.Because,
+            [.. item.Because.Select(b => b.ToString())],
             dose.Stop.Sentence(),
             dose.ReplacesIfSore,
             StopJson.Of(dose.Stop),

@@ -34,7 +34,7 @@ internal sealed record PlanJson(
             plan.Gap,
             Math.Round(plan.Seconds, 3),
             [.. plan.Sessions.Select(SessionJson.Of)],
-            [.. plan.Unmet.Select(u => new UnmetJson(u.AthleteId, u.Wanted, u.Because))],
+            [.. plan.Unmet.Select(u => new UnmetJson(u.AthleteId, u.Wanted, [.. u.Because.Select(b => b.ToString())]))],
             [.. plan.Collisions.Select(CollisionJson.Of)],
             [.. plan.Overrides.Select(OverrideJson.Of)],
             [.. plan.Limits.Select(LimitJson.Of)],

@@ -9,6 +9,7 @@ using Jumpwright.App.Wording;
 using Jumpwright.Exercises;
 using Jumpwright.Planning;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 using Jumpwright.Storage.Stores;
 using NodaTime;
@@ -150,16 +151,22 @@ internal static class FloorRoutes
                     reps = item.First.Dose.Reps,
                     contacts_per_set = item.First.Dose.Contacts(1),
                     drop_height_m = item.First.Dose.DropHeightM,
-                    dose = item.Second.Dose,
-                    height = item.Second.HeightOrLoad,
+                    dose = Said(SpokenExercises.Dose(item.Second)),
                     rest_s = item.First.Dose.RestBetweenSetsS,
-                    rest = item.Second.Rest,
-                    stop_when = item.Second.StopWhen,
-                    if_sore = item.Second.InsteadIfSore,
+                    rest = Said(item.Second.Rest),
+                    stop_when = Said(item.Second.StopWhen),
+                    if_sore = Said(item.Second.InsteadIfSore),
                     stop = StopJson.Of(item.First.Dose.Stop),
                     needs = Needs(item.Third),
                 }),
         ];
+    }
+
+    /// <summary>A sentence in the language of the page, which the script marks.</summary>
+    private static object Said(Sentence sentence)
+    {
+        (string text, bool isEnglish) = SpokenSentences.Of(sentence);
+        return new { en = text, lang = isEnglish ? "en" : Speech.Now.Language };
     }
 
     /// <summary>What the rule of roll call asks of an item, as the tablet's script reads it.</summary>
@@ -186,7 +193,7 @@ internal static class FloorRoutes
                         exercise = o.Test.ExerciseId,
                         name = SpokenExercises.Of(exercise).Name,
                         lang = SpokenExercises.Of(exercise).Language,
-                        why = o.Test.Because,
+                        why = Said(o.Test.Because),
                         trials = o.Test.Ask.Trials,
                         contacts_per_trial = o.Test.Contacts / o.Test.Ask.Trials,
                         drop_height_m = o.Test.Ask.DropM,

@@ -8,7 +8,7 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Ankle stiffness: contact time of repeated hops; without a device, single-leg heel raises.</summary>
 internal static class FindAnkleStiffness
 {
-    private const string Test = "ten hops on a plate or a mat, or filmed at 240 frames a second";
+    private static readonly Sentence Test = $"ten hops on a plate or a mat, or filmed at 240 frames a second";
 
     internal static Finding In(Known known)
     {
@@ -20,18 +20,20 @@ internal static class FindAnkleStiffness
                 contact.Measure.StandardUncertainty,
                 ProfileLimits.HopContact.Value
             );
-            string stiffness = (
+            Sentence stiffness = (
                 known.Find(MeasureNames.VerticalStiffness, JumpTask.RepeatedHops)
                 ?? known.Find(MeasureNames.VerticalStiffnessTimeModel, JumpTask.RepeatedHops)
             )
                 is { } k
-                ? $", vertical stiffness {k.Measure.Value / 1000:0.0} ± {k.Measure.StandardUncertainty / 1000:0.0} kN/m ({k.Measure.Method})"
-                : "";
+                ? Sentence.Of(
+                    $", vertical stiffness {k.Measure.Value / 1000:0.0} ± {k.Measure.StandardUncertainty / 1000:0.0} kN/m ({MethodWords.Said(k.Measure.Method)})"
+                )
+                : Sentence.Of($"");
             return Verdicts.From(
                 Quality.AnkleStiffness,
                 limits,
                 guardsHealth: false,
-                $"Hops: contact {Spoken.Of(contact.Measure)}{stiffness} on {Day.Of(contact.Date)} (at most {1000 * ProfileLimits.HopContact.Value:0} ms wished).",
+                $"Hops: contact {Spoken.Of(contact.Measure)}{stiffness} on {contact.Date} (at most {1000 * ProfileLimits.HopContact.Value:0} ms wished).",
                 Test,
                 ProfileLimits.HopContact,
                 contact
@@ -43,7 +45,7 @@ internal static class FindAnkleStiffness
                 contact is null
                     ? Verdicts.NotTested(
                         Quality.AnkleStiffness,
-                        "single-leg heel raises, each side; or " + Test,
+                        $"single-leg heel raises, each side; or {Test}",
                         ProfileLimits.HopContact
                     )
                     : Verdicts.Stale(Quality.AnkleStiffness, known, Test, ProfileLimits.HopContact, contact)
@@ -70,7 +72,7 @@ internal static class FindAnkleStiffness
             Quality.AnkleStiffness,
             limits,
             guardsHealth: false,
-            $"Single-leg heel raises: left {left.Measure.Value:0}, right {right.Measure.Value:0} (± {u:0}) on {Day.Of(worse.Date)} (at least {ProfileLimits.HeelRaises.Value:0} wished). Strength of the calf, not yet its spring: hops have not been timed.",
+            $"Single-leg heel raises: left {left.Measure.Value:0}, right {right.Measure.Value:0} (± {u:0}) on {worse.Date} (at least {ProfileLimits.HeelRaises.Value:0} wished). Strength of the calf, not yet its spring: hops have not been timed.",
             Test,
             ProfileLimits.HeelRaises,
             left,

@@ -7,7 +7,7 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Landing: faults of the screen, and faults logged in sessions, which outrank it.</summary>
 internal static class FindLanding
 {
-    private const string Test = "the landing screen (a low box, a phone, five minutes)";
+    private static readonly Sentence Test = $"the landing screen (a low box, a phone, five minutes)";
 
     internal static Finding In(Known known)
     {
@@ -21,8 +21,8 @@ internal static class FindLanding
                 Quality.Landing,
                 FindingVerdict.Limits,
                 1,
-                $"{faults} landing faults were logged on {Day.Of(logged.Key)}: landing comes first, whatever the heights say.",
-                "One session of landings without a fault",
+                $"{faults} landing faults were logged on {logged.Key}: landing comes first, whatever the heights say.",
+                $"{Sentence.Of($"one session of landings without a fault"):capital}",
                 [],
                 ProfileLimits.LandingFaultsLogged.Source
             );
@@ -54,7 +54,7 @@ internal static class FindLanding
             Quality.Landing,
             limits,
             guardsHealth: true,
-            $"Landing screen {screen.Measure.Value:0.#} ± {screen.Measure.StandardUncertainty:0.#} faults on {Day.Of(screen.Date)} (at most {ProfileLimits.LandingFaults.Value:0} wished).",
+            $"Landing screen {screen.Measure.Value:0.#} ± {screen.Measure.StandardUncertainty:0.#} faults on {screen.Date} (at most {ProfileLimits.LandingFaults.Value:0} wished).",
             Test,
             ProfileLimits.LandingFaults,
             screen

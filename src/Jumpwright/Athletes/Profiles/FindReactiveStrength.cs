@@ -9,8 +9,8 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Reactive strength: contact and index of drop jumps, never one without the other.</summary>
 internal static class FindReactiveStrength
 {
-    private const string Test =
-        "three drop jumps from 0.30 m or lower, on a plate or a mat, or filmed at 240 frames a second";
+    private static readonly Sentence Test =
+        $"three drop jumps from 0.30 m or lower, on a plate or a mat, or filmed at 240 frames a second";
 
     internal static Finding In(Known known)
     {
@@ -40,10 +40,10 @@ internal static class FindReactiveStrength
             index.Measure.StandardUncertainty,
             ProfileLimits.ReactiveStrength.Value
         );
-        string dropped =
+        Sentence dropped =
             known.Find(MeasureNames.DropHeight, JumpTask.DropJump) is { } drop && drop.Date == contact.Date
-                ? $", real drop {Spoken.Of(drop.Measure)}"
-                : "";
+                ? Sentence.Of($", real drop {Spoken.Of(drop.Measure)}")
+                : Sentence.Of($"");
         ImmutableArray<Evidence> evidence = [contact, index];
 
         // The surer of the two speaks; they share the contact time, so they are not multiplied.
@@ -51,7 +51,7 @@ internal static class FindReactiveStrength
             Quality.ReactiveStrength,
             Math.Max(slow, low),
             guardsHealth: false,
-            $"Drop jump: contact {Spoken.Of(contact.Measure)}, reactive strength index {Spoken.Of(index.Measure)} ({index.Measure.Method}{dropped}) on {Day.Of(contact.Date)} (contact at most {1000 * ProfileLimits.DropContact.Value:0} ms and index at least {ProfileLimits.ReactiveStrength.Value:0.0} m/s wished).",
+            $"Drop jump: contact {Spoken.Of(contact.Measure)}, reactive strength index {Spoken.Of(index.Measure)} ({MethodWords.Said(index.Measure.Method)}{dropped}) on {contact.Date} (contact at most {1000 * ProfileLimits.DropContact.Value:0} ms and index at least {ProfileLimits.ReactiveStrength.Value:0.0} m/s wished).",
             Test,
             slow >= low ? ProfileLimits.DropContact : ProfileLimits.ReactiveStrength,
             evidence

@@ -8,7 +8,7 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Run-up: what an approach jump gains over the standing jump, same measure, method and device.</summary>
 internal static class FindRunUp
 {
-    private const string Test = "approach jumps and countermovement jumps on the same device, same day";
+    private static readonly Sentence Test = $"approach jumps and countermovement jumps on the same device, same day";
 
     internal static Finding In(Known known)
     {
@@ -42,7 +42,7 @@ internal static class FindRunUp
                     Quality.RunUp,
                     Likelihood.Below(gain, doubt, ProfileLimits.RunUpGain.Value),
                     guardsHealth: false,
-                    $"Run-up jump {Spoken.Of(approach.Measure)}, standing {Spoken.Of(standing.Measure)} ({approach.Measure.Method}, {Day.Of(approach.Date)}): the run-up brings {Spoken.Percent(gain, doubt)} (at least {ProfileLimits.RunUpGain.Value:0} % wished).",
+                    $"Run-up jump {Spoken.Of(approach.Measure)}, standing {Spoken.Of(standing.Measure)} ({MethodWords.Said(approach.Measure.Method)}, {approach.Date}): the run-up brings {Spoken.Percent(gain, doubt)} (at least {ProfileLimits.RunUpGain.Value:0} % wished).",
                     Test,
                     ProfileLimits.RunUpGain,
                     approach,

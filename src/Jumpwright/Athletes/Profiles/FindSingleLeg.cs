@@ -8,7 +8,7 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Single leg: hop distances left and right; with two plates also the share of the push in a jump off both legs.</summary>
 internal static class FindSingleLeg
 {
-    private const string Test = "a single hop for distance, each leg, with a tape";
+    private static readonly Sentence Test = $"a single hop for distance, each leg, with a tape";
     private const double HopUncertaintyM = 0.05;
 
     internal static Finding In(Known known)
@@ -21,7 +21,7 @@ internal static class FindSingleLeg
             (Finding first, Finding second) = hops.Probability >= push.Probability ? (hops, push) : (push, hops);
             return first with
             {
-                Sentence = first.Sentence + " " + second.Sentence,
+                Sentence = $"{first.Sentence} {second.Sentence}",
                 Evidence = [.. first.Evidence, .. second.Evidence],
             };
         }
@@ -44,8 +44,8 @@ internal static class FindSingleLeg
             return null;
         }
 
-        (Evidence shorter, Evidence longer, string which) =
-            left.Measure.Value <= right.Measure.Value ? (left, right, "left") : (right, left, "right");
+        bool isLeft = left.Measure.Value <= right.Measure.Value;
+        (Evidence shorter, Evidence longer) = isLeft ? (left, right) : (right, left);
         if (shorter.Measure.Value <= 0)
         {
             return null;
@@ -58,15 +58,15 @@ internal static class FindSingleLeg
             longer.Measure.Value,
             longer.Measure.StandardUncertainty
         );
-        string compared =
-            left.Measure.Value == right.Measure.Value
-                ? "both legs alike"
-                : $"the {which} reaches {Spoken.Percent(index, doubt)} of the other";
+        Sentence compared =
+            left.Measure.Value == right.Measure.Value ? Sentence.Of($"both legs alike")
+            : isLeft ? Sentence.Of($"the left reaches {Spoken.Percent(index, doubt)} of the other")
+            : Sentence.Of($"the right reaches {Spoken.Percent(index, doubt)} of the other");
         return Verdicts.From(
             Quality.SingleLeg,
             Likelihood.Below(index, doubt, ProfileLimits.HopSymmetry.Value),
             guardsHealth: true,
-            $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {Day.Of(shorter.Date)}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
+            $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {shorter.Date}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
             Test,
             ProfileLimits.HopSymmetry,
             left,
@@ -85,18 +85,20 @@ internal static class FindSingleLeg
         double value = push.Measure.Value;
         double doubt = push.Measure.StandardUncertainty;
         double limit = ProfileLimits.ImpulseAsymmetry.Value;
-        string amount = $"{Math.Abs(value):0.0} ± {doubt:0.0} %";
-        string more = value < 0 ? "right" : "left";
-        string said =
-            Math.Abs(value) < 2 * doubt
-                ? $"Neither leg is shown to push more: the {more} by {amount}"
-                : $"The {more} leg pushes more: {amount}";
+        Sentence amount = $"{Math.Abs(value):0.0} ± {doubt:0.0} %";
+        Sentence said = (Math.Abs(value) < 2 * doubt, value < 0) switch
+        {
+            (true, true) => $"Neither leg is shown to push more: the right by {amount}",
+            (true, false) => $"Neither leg is shown to push more: the left by {amount}",
+            (false, true) => $"The right leg pushes more: {amount}",
+            _ => $"The left leg pushes more: {amount}",
+        };
         return Verdicts.From(
             Quality.SingleLeg,
             Likelihood.Above(value, doubt, limit) + Likelihood.Below(value, doubt, -limit),
             guardsHealth: true,
-            $"{said} of the summed impulse on {Day.Of(push.Date)} (within {limit:0} % wished).",
-            "countermovement jumps on two plates",
+            $"{said} of the summed impulse on {push.Date} (within {limit:0} % wished).",
+            $"countermovement jumps on two plates",
             ProfileLimits.ImpulseAsymmetry,
             push
         );

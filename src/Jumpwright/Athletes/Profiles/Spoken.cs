@@ -7,36 +7,37 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Numbers with their doubt, and days, as they stand in a sentence.</summary>
 internal static class Spoken
 {
-    internal static string Cm(double value, double doubt) => $"{100 * value:0.0} ± {100 * doubt:0.0} cm";
+    internal static Sentence Cm(double value, double doubt) =>
+        $"{new Length(value):0.0 (cm)} ± {new Length(doubt):0.0 cm}";
 
-    internal static string Ms(double value, double doubt) => $"{1000 * value:0} ± {1000 * doubt:0} ms";
+    internal static Sentence Ms(double value, double doubt) => $"{1000 * value:0} ± {1000 * doubt:0} ms";
 
-    internal static string Percent(double value, double doubt) => $"{value:0} ± {doubt:0} %";
+    internal static Sentence Percent(double value, double doubt) => $"{value:0} ± {doubt:0} %";
 
-    internal static string Of(Measure measure) =>
+    internal static Sentence Of(Measure measure) =>
         measure.Unit == Unit.Metre ? Cm(measure.Value, measure.StandardUncertainty)
         : measure.Unit == Unit.Second ? Ms(measure.Value, measure.StandardUncertainty)
         : measure.Unit == Unit.Percent ? Percent(measure.Value, measure.StandardUncertainty)
-        : $"{measure.Value:0.00} ± {measure.StandardUncertainty:0.00} {measure.Unit}";
+        : Sentence.Of($"{measure.Value:0.00} ± {measure.StandardUncertainty:0.00} {measure.Unit}");
 
-    internal static string Device(Device? device) =>
+    internal static Sentence Device(Device? device) =>
         device switch
         {
-            Athletes.Device.ForcePlate => "one plate",
-            Athletes.Device.TwoForcePlates => "two plates",
-            Athletes.Device.MatOrGate => "mat",
-            Athletes.Device.Camera => "camera",
-            _ => "by hand",
+            Athletes.Device.ForcePlate => $"one plate",
+            Athletes.Device.TwoForcePlates => $"two plates",
+            Athletes.Device.MatOrGate => $"mat",
+            Athletes.Device.Camera => $"camera",
+            _ => $"by hand",
         };
 
-    internal static string Chance(double probability) =>
+    internal static Sentence Chance(double probability) =>
         probability switch
         {
-            >= 0.99 => "almost certain",
-            >= 0.90 => "very likely",
-            >= 0.75 => "likely",
-            > 0.25 => "not settled",
-            > 0.10 => "unlikely",
-            _ => "very unlikely",
+            >= 0.99 => $"almost certain",
+            >= 0.90 => $"very likely",
+            >= 0.75 => $"likely",
+            > 0.25 => $"not settled",
+            > 0.10 => $"unlikely",
+            _ => $"very unlikely",
         };
 }

@@ -15,8 +15,8 @@ internal sealed record SquatJumpShare(
     Evidence Countermovement
 )
 {
-    internal const string Test =
-        "squat jumps held two seconds at the bottom, and countermovement jumps, same day and device";
+    internal static readonly Sentence Test =
+        $"squat jumps held two seconds at the bottom, and countermovement jumps, same day and device";
 
     internal static SquatJumpShare? In(Known known)
     {
@@ -54,8 +54,8 @@ internal sealed record SquatJumpShare(
         return null;
     }
 
-    internal string Sentence =>
-        $"Squat jump {Spoken.Of(SquatJump.Measure)}, countermovement jump {Spoken.Of(Countermovement.Measure)} ({Countermovement.Measure.Method}, {Spoken.Device(Countermovement.Device)}, {Day.Of(Countermovement.Date)}): {Spoken.Percent(Pct, StandardUncertaintyPct)} of it without a dip.";
+    internal Sentence Sentence =>
+        $"Squat jump {Spoken.Of(SquatJump.Measure)}, countermovement jump {Spoken.Of(Countermovement.Measure)} ({MethodWords.Said(Countermovement.Measure.Method)}, {Spoken.Device(Countermovement.Device)}, {Countermovement.Date}): {Spoken.Percent(Pct, StandardUncertaintyPct)} of it without a dip.";
 
     private static bool IsClean(Trial trial) =>
         trial.Find(MeasureNames.UnwantedDip) is not { } dip || dip.Value <= ProfileLimits.UnwantedDip.Value;

@@ -11,8 +11,8 @@ internal static class Verdicts
         Quality quality,
         double limits,
         bool guardsHealth,
-        string what,
-        string nextTest,
+        Sentence what,
+        Sentence nextTest,
         Coefficient threshold,
         params ImmutableArray<Evidence> evidence
     )
@@ -22,7 +22,7 @@ internal static class Verdicts
             limits >= ProfileLimits.Sure.Value ? FindingVerdict.Limits
             : limits <= soundBelow ? FindingVerdict.Sound
             : FindingVerdict.Unclear;
-        string said = verdict switch
+        Sentence said = verdict switch
         {
             FindingVerdict.Limits =>
                 $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
@@ -30,7 +30,7 @@ internal static class Verdicts
                 $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
             _ => $"{what} Not settled: {Probability.Said(limits)} that it holds them back.",
         };
-        (string? next, int? more) =
+        (Sentence? next, int? more) =
             verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null);
         return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source) { TrialsToSettle = more };
     }
@@ -39,10 +39,10 @@ internal static class Verdicts
     /// What would settle it: so many trials of each measure on one day, if the means stay; or, where the device alone leaves too much doubt,
     /// another day or device. Only the scatter from trial to trial shrinks with trials.
     /// </summary>
-    private static (string Next, int? Trials) Settling(
+    private static (Sentence Next, int? Trials) Settling(
         double limits,
         double soundBelow,
-        string test,
+        Sentence test,
         ImmutableArray<Evidence> evidence
     )
     {
@@ -51,7 +51,7 @@ internal static class Verdicts
         double byTrials = evidence.Sum(e => Square(e.TrialSd / e.Measure.Value) / e.Trials);
         if (!double.IsFinite(all) || all <= 0)
         {
-            return ("More trials of " + test, null);
+            return (Sentence.Of($"More trials of {test}"), null);
         }
 
         int trials = evidence.Min(e => e.Trials);
@@ -72,19 +72,25 @@ internal static class Verdicts
         return needed.More switch
         {
             { } n and > 0 => (
-                $"{trials + n} trials of {test} on one day, {n} more than so far, if the mean stays where it is",
+                Sentence.Of(
+                    $"{trials + n} trials of {test} on one day, {n} more than so far, if the mean stays where it is"
+                ),
                 trials + n
             ),
             _ when needed.Value("certainty_then").Value >= wished => (
-                $"{trials + 1} trials of {test} on one day, one more than so far",
+                Sentence.Of($"{trials + 1} trials of {test} on one day, one more than so far"),
                 trials + 1
             ),
             _ when share < 0.5 => (
-                $"Another day or another device, since more trials of the same would not settle it: {test}",
+                Sentence.Of(
+                    $"Another day or another device, since more trials of the same would not settle it: {test}"
+                ),
                 null
             ),
             _ => (
-                $"More than {TrialsNeeded.Most} further trials of {test}: it lies too near what is wished, so decide on the careful side",
+                Sentence.Of(
+                    $"More than {TrialsNeeded.Most} further trials of {test}: it lies too near what is wished, so decide on the careful side"
+                ),
                 null
             ),
         };
@@ -92,19 +98,23 @@ internal static class Verdicts
 
     private static double Square(double x) => x * x;
 
-    internal static Finding NotTested(Quality quality, string nextTest, Coefficient threshold) =>
-        new(quality, FindingVerdict.NotTested, null, "Not tested.", Capital(nextTest), [], threshold.Source);
+    internal static Finding NotTested(Quality quality, Sentence nextTest, Coefficient threshold) =>
+        new(quality, FindingVerdict.NotTested, null, $"Not tested.", $"{nextTest:capital}", [], threshold.Source);
 
-    internal static Finding Stale(Quality quality, Known known, string nextTest, Coefficient threshold, Evidence old) =>
+    internal static Finding Stale(
+        Quality quality,
+        Known known,
+        Sentence nextTest,
+        Coefficient threshold,
+        Evidence old
+    ) =>
         new(
             quality,
             FindingVerdict.NotTested,
             null,
-            $"Last tested {Day.Of(old.Date)} ({Spoken.Of(old.Measure)}): older than {known.FreshDays} days, so it counts as not tested.",
-            Capital(nextTest),
+            $"Last tested {old.Date} ({Spoken.Of(old.Measure)}): older than {known.FreshDays} days, so it counts as not tested.",
+            $"{nextTest:capital}",
             [old],
             threshold.Source
         );
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -26,7 +26,7 @@ internal sealed class AthleteAsking
     private readonly ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> _rulings;
     private readonly ImmutableArray<RecentWork> _recent;
     private readonly ImmutableArray<FixtureWindow> _fixtures;
-    private readonly Dictionary<string, List<string>> _closedBecause = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<Sentence>> _closedBecause = new(StringComparer.Ordinal);
 
     public AthleteAsking(History history, Squad squad, DateTimeZone zone, PlanRequest request, Amendments amendments)
     {
@@ -97,7 +97,7 @@ internal sealed class AthleteAsking
                     : ContactCaps.HighIntensityPerSession(_history, _limits, _request.From),
             Caps = menu.IsEmpty ? [] : weekly.Caps(),
             Growths = menu.IsEmpty ? [] : [.. weekly.Growths()],
-            OtherJumping = [.. weekly.Other.Select(o => o.Says).Distinct(StringComparer.Ordinal)],
+            OtherJumping = [.. weekly.Other.Select(o => o.Says.ToString()).Distinct(StringComparer.Ordinal)],
             Goals = menu.IsEmpty ? [] : [.. Goals()],
             Pairs = [.. _request.Slots.SelectMany(s => PairsOf(s, menu))],
             Prompts = GrowthCare.For(_history, _request.From) is { } care ? [care] : [],
@@ -120,7 +120,7 @@ internal sealed class AthleteAsking
         {
             if (_amendments.Leaves(slot.Id, _history.Athlete.Id, exercise.Id))
             {
-                Close(exercise, [$"It was taken out of {slot.Id} by hand."]);
+                Close(exercise, [$"It was taken out of {slot.Said} by hand."]);
             }
             else if (ItemOf(exercise, slot, rulings) is { } item)
             {
@@ -166,7 +166,7 @@ internal sealed class AthleteAsking
             Close(
                 exercise,
                 rung?.Reasons.Where(r => r.Verdict != CriterionVerdict.Met).Select(r => r.Sentence)
-                    ?? ["It is not on the athlete's ladder."]
+                    ?? [Sentence.Of($"It is not on the athlete's ladder.")]
             );
             return null;
         }
@@ -198,7 +198,7 @@ internal sealed class AthleteAsking
                 .TryGet(out Dose? dose, out Refusal? refusal)
         )
         {
-            Close(exercise, [refusal.Sentence]);
+            Close(exercise, [refusal.Said]);
             return null;
         }
 
@@ -215,7 +215,9 @@ internal sealed class AthleteAsking
             _wanting.ItemPoints(exercise, dose.SetsMax),
             [
                 .. (later ?? []).Select(o =>
-                    $"Opens once {o.ExerciseId} was done cleanly in {o.Sessions} sessions of this plan; until then it is not done."
+                    Sentence.Of(
+                        $"Opens once {SaidExercise.ById(o.ExerciseId)} was done cleanly in {o.Sessions} sessions of this plan; until then it is not done."
+                    )
                 ),
                 .. _wanting.Because(exercise),
                 .. dose.Because,
@@ -226,11 +228,11 @@ internal sealed class AthleteAsking
         };
     }
 
-    private static IEnumerable<string> Forbidding(Exercise exercise, double? dropM, ImmutableArray<Ruling> rulings) =>
+    private static IEnumerable<Sentence> Forbidding(Exercise exercise, double? dropM, ImmutableArray<Ruling> rulings) =>
         rulings.Where(r => r.Effect.Forbids(exercise.FactsAt(dropM))).Select(r => r.Because);
 
     /// <summary>Fixtures and earlier work that close the entry in that session.</summary>
-    private IEnumerable<string> TooNear(Exercise exercise, Dose dose, SessionSlot slot)
+    private IEnumerable<Sentence> TooNear(Exercise exercise, Dose dose, SessionSlot slot)
     {
         bool high = dose.HighIntensity || exercise.IsHighIntensityAt(dose.DropHeightM);
         foreach (FixtureWindow window in _fixtures)
@@ -253,15 +255,15 @@ internal sealed class AthleteAsking
                 && slot.StartUtc - recent.EndUtc < Duration.FromHours(recent.RecoveryHours)
             )
             {
-                yield return $"{recent.ExerciseId} was done too short a while before {slot.Id}: {recent.RecoveryHours} h are needed.";
+                yield return $"{SaidExercise.ById(recent.ExerciseId)} was done too short a while before {slot.Said}: {recent.RecoveryHours} h are needed.";
                 yield break;
             }
         }
     }
 
-    private void Close(Exercise exercise, IEnumerable<string> because)
+    private void Close(Exercise exercise, IEnumerable<Sentence> because)
     {
-        if (!_closedBecause.TryGetValue(exercise.Id, out List<string>? sentences))
+        if (!_closedBecause.TryGetValue(exercise.Id, out List<Sentence>? sentences))
         {
             sentences = [];
             _closedBecause[exercise.Id] = sentences;
@@ -307,8 +309,10 @@ internal sealed class AthleteAsking
                 _history.Athlete.Id,
                 "any-exercise",
                 [
-                    .. shut.SelectMany(r => new[] { r.Because, $"Ask {((NothingPlanned)r.Effect).WhomToAsk}." })
-                        .Distinct(StringComparer.Ordinal),
+                    .. shut.SelectMany(r =>
+                            new[] { r.Because, Sentence.Of($"Ask {((NothingPlanned)r.Effect).WhomToAsk}.") }
+                        )
+                        .Distinct(),
                 ]
             );
             if (menu.IsEmpty)

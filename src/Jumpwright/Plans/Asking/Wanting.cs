@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Progression;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Plans.Asking;
@@ -79,16 +80,16 @@ internal sealed class Wanting(
     }
 
     /// <summary>Why the exercise is wished, most important first.</summary>
-    public ImmutableArray<string> Because(Exercise exercise)
+    public ImmutableArray<Sentence> Because(Exercise exercise)
     {
-        var because = ImmutableArray.CreateBuilder<string>();
+        var because = ImmutableArray.CreateBuilder<Sentence>();
         Quality quality = exercise.Trains[0];
         because.Add(
             FindingOf(quality) switch
             {
-                { Verdict: FindingVerdict.Limits } f => $"{Word(quality)} limits: {f.Sentence}",
-                { Verdict: FindingVerdict.Unclear } f => $"{Word(quality)} may limit: {f.Sentence}",
-                { Verdict: FindingVerdict.Sound } f => $"{Word(quality)} is kept up: {f.Sentence}",
+                { Verdict: FindingVerdict.Limits } f => Limits(quality, f.Sentence),
+                { Verdict: FindingVerdict.Unclear } f => MayLimit(quality, f.Sentence),
+                { Verdict: FindingVerdict.Sound } f => IsKeptUp(quality, f.Sentence),
                 { NextTest: { } test } => $"{Word(quality)} is trained, not yet tested; what would settle it: {test}.",
                 { } f => $"{Word(quality)} is trained, not yet tested: {f.Sentence}",
                 null => $"{Word(quality)} is trained, not yet tested.",
@@ -96,28 +97,37 @@ internal sealed class Wanting(
         );
         if (soreAchilles && exercise.Stage == Stage.PushToBox)
         {
-            because.Insert(0, "The Achilles tendon is sore: pushing to a box comes before landing and hops.");
+            because.Insert(0, $"The Achilles tendon is sore: pushing to a box comes before landing and hops.");
         }
 
         if (ladder.Find(exercise.Id) is { State: RungState.Open })
         {
-            because.Add("Open, not yet owned: clean sessions make it owned.");
+            because.Add($"Open, not yet owned: clean sessions make it owned.");
         }
 
         return because.ToImmutable();
     }
 
+    /// <summary>That a quality holds somebody back.</summary>
+    public static Sentence Limits(Quality quality, Sentence known) => $"{Word(quality)} limits: {known}";
+
+    /// <summary>That it may.</summary>
+    public static Sentence MayLimit(Quality quality, Sentence known) => $"{Word(quality)} may limit: {known}";
+
+    /// <summary>That it doesn't, and is kept so.</summary>
+    public static Sentence IsKeptUp(Quality quality, Sentence known) => $"{Word(quality)} is kept up: {known}";
+
     /// <summary>A quality in words.</summary>
-    public static string Word(Quality quality) =>
+    public static Sentence Word(Quality quality) =>
         quality switch
         {
-            Quality.Landing => "Landing",
-            Quality.AnkleStiffness => "Ankle stiffness",
-            Quality.Push => "Push",
-            Quality.StretchShortening => "Use of the countermovement",
-            Quality.ReactiveStrength => "Reactive strength",
-            Quality.SingleLeg => "Single-leg work",
-            Quality.RunUp => "Run-up skill",
-            _ => quality.ToString(),
+            Quality.Landing => $"{Sentence.Of($"landing"):capital}",
+            Quality.AnkleStiffness => $"{Sentence.Of($"ankle stiffness"):capital}",
+            Quality.Push => $"Push",
+            Quality.StretchShortening => $"Use of the countermovement",
+            Quality.ReactiveStrength => $"{Sentence.Of($"reactive strength"):capital}",
+            Quality.SingleLeg => $"Single-leg work",
+            Quality.RunUp => $"Run-up skill",
+            _ => $"{quality}",
         };
 }

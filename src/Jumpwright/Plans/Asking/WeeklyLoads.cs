@@ -4,7 +4,6 @@ using Jumpwright.Dosing;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
-using NodaTime.Text;
 
 namespace Jumpwright.Plans.Asking;
 
@@ -86,8 +85,10 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
                     tissue,
                     Math.Max(always, grown),
                     grown > always
-                        ? $"{before} were logged a week lately; {_growth} % more are allowed, other jumping ({other}) counted in both."
-                        : $"So much needs no week before it ({before} were logged a week lately)."
+                        ? Sentence.Of(
+                            $"{before} were logged a week lately; {_growth} % more are allowed, other jumping ({other}) counted in both."
+                        )
+                        : Sentence.Of($"So much needs no week before it ({before} were logged a week lately).")
                 )
             );
         }
@@ -115,7 +116,13 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             [slot.Id],
             null,
             (int)(usual * limits["taper-share"]),
-            $"{next.Name} is on {LocalDatePattern.Iso.Format(next.Date)}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts{(share < perSession ? " (the week's, shared evenly)" : "")}."
+            share < perSession
+                ? Sentence.Of(
+                    $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts (the week's, shared evenly)."
+                )
+                : Sentence.Of(
+                    $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts."
+                )
         );
 
     private int WeekHolds(IEnumerable<SessionSlot> week, IEnumerable<LoadCap> caps)

@@ -21,7 +21,7 @@ public sealed class ContactsPerSession : Limit
                     slot.Id,
                     contacts - limit,
                     "contacts",
-                    $"{who.Athlete.Name} would take {contacts} contacts in {slot.Id}; at most {limit} are allowed."
+                    $"{who.Athlete.Name} would take {contacts} contacts in {slot.Said}; at most {limit} are allowed."
                 );
             }
         }

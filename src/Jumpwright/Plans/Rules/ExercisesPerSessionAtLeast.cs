@@ -17,6 +17,6 @@ public sealed class ExercisesPerSessionAtLeast : Limit
             session.Slot.Id,
             limit - session.Items.Length,
             "exercises",
-            $"{session.Who.Athlete.Name} would do {session.Items.Length} exercises in {session.Slot.Id}; a session holds at least {limit}."
+            $"{session.Who.Athlete.Name} would do {session.Items.Length} exercises in {session.Slot.Said}; a session holds at least {limit}."
         );
 }

@@ -17,7 +17,7 @@ public sealed class ExercisesPerSessionAtMost : Limit
             session.Slot.Id,
             session.Items.Length - limit,
             "exercises",
-            $"{session.Who.Athlete.Name} would do {session.Items.Length} exercises in {session.Slot.Id}; at most {limit} are allowed."
+            $"{session.Who.Athlete.Name} would do {session.Items.Length} exercises in {session.Slot.Said}; at most {limit} are allowed."
         );
 
     public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>

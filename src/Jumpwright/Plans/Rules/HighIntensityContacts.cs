@@ -18,7 +18,7 @@ public sealed class HighIntensityContacts : Limit
             session.Slot.Id,
             contacts - limit,
             "contacts",
-            $"{session.Who.Athlete.Name} would take {contacts} high-intensity contacts in {session.Slot.Id}; at most {limit} are allowed."
+            $"{session.Who.Athlete.Name} would take {contacts} high-intensity contacts in {session.Slot.Said}; at most {limit} are allowed."
         );
 
     public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>

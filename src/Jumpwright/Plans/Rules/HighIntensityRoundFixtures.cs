@@ -18,6 +18,6 @@ public sealed class HighIntensityRoundFixtures : Limit
             placed.Slot.Id,
             placed.Item.Contacts,
             "contacts",
-            $"{placed.Exercise.Id} is of high intensity and stands in {placed.Slot.Id}, too near {fixture.Name} on {fixture.Date:uuuu-MM-dd}."
+            $"{placed.Exercise.SaidId} is of high intensity and stands in {placed.Slot.Said}, too near {fixture.Name} on {fixture.Date:uuuu-MM-dd}."
         );
 }

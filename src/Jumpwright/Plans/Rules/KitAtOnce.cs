@@ -33,7 +33,7 @@ public sealed class KitAtOnce : Limit
                         session.Slot.Id,
                         most - count,
                         kit.Key,
-                        $"{most} of {kit.Key} would be in use at once in {session.Slot.Id}; there are {count}."
+                        $"{most} of {kit.Key} would be in use at once in {session.Slot.Said}; there are {count}."
                     );
                 }
             }

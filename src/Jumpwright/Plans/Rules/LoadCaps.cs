@@ -26,7 +26,7 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
                         cap.SessionIds[0],
                         load - cap.AtMost,
                         UnitOf(cap.Tissue),
-                        $"{who.Athlete.Name} would load {Word(cap.Tissue)} with {load} {UnitOf(cap.Tissue)}; at most {cap.AtMost} are allowed. {cap.Because}"
+                        $"{who.Athlete.Name} would load {Word(cap.Tissue)} with {load} {SaidUnitOf(cap.Tissue)}; at most {cap.AtMost} are allowed. {cap.Because}"
                     );
                 }
             }
@@ -60,13 +60,16 @@ public sealed class LoadCaps(string id, string sentence, string sourceId, string
 
     internal static string UnitOf(Tissue? tissue) => tissue is null ? "contacts" : "contacts × tier";
 
-    internal static string Word(Tissue? tissue) =>
+    private static Sentence SaidUnitOf(Tissue? tissue) =>
+        tissue is null ? Quantities.Sentence.Of($"contacts") : Quantities.Sentence.Of($"contacts × tier");
+
+    internal static Sentence Word(Tissue? tissue) =>
         tissue switch
         {
-            null => "the legs",
-            Tissue.Achilles => "the Achilles tendon and ankle",
-            Tissue.Patellar => "the patellar tendon and knee",
-            Tissue.Hip => "the hip",
-            _ => "bone",
+            null => $"the legs",
+            Tissue.Achilles => $"the Achilles tendon and ankle",
+            Tissue.Patellar => $"the patellar tendon and knee",
+            Tissue.Hip => $"the hip",
+            _ => $"bone",
         };
 }

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>Locked items stand as they were.</summary>
@@ -31,7 +33,7 @@ public sealed class LocksKept : Limit
                     locked.SessionId,
                     Math.Abs(sets - locked.Sets),
                     "sets",
-                    $"{locked.ExerciseId} of {locked.AthleteId} in {locked.SessionId} is locked at {locked.Sets} sets; the plan has {sets}."
+                    $"{SaidExercise.ById(locked.ExerciseId)} of {locked.AthleteId} in {new SaidSession(locked.SessionId)} is locked at {locked.Sets} sets; the plan has {sets}."
                 );
             }
         }

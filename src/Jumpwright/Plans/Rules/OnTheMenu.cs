@@ -21,7 +21,7 @@ public sealed class OnTheMenu : Limit
                     session.Slot.Id,
                     1,
                     "sessions",
-                    $"The session {session.Slot.Id} was not asked for, or stands twice."
+                    $"The session {session.Slot.Said} was not asked for, or stands twice."
                 );
             }
 
@@ -47,7 +47,7 @@ public sealed class OnTheMenu : Limit
                             session.Slot.Id,
                             group.Sum(i => i.Sets),
                             "sets",
-                            $"{group.Key} with {item.Sets} sets is not open to {one.AthleteId} in {session.Slot.Id}, or stands twice."
+                            $"{group.Key} with {item.Sets} sets is not open to {one.AthleteId} in {session.Slot.Said}, or stands twice."
                         );
                     }
                 }

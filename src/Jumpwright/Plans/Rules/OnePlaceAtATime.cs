@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>Nobody is at two stations at once, and everybody has the time to change over.</summary>
@@ -29,7 +31,7 @@ public sealed class OnePlaceAtATime : Limit
                             session.Slot.Id,
                             needed - there,
                             "min",
-                            $"{id} has {there:0.##} min from {entries[i - 1].ExerciseId} to {entries[i].ExerciseId} in {session.Slot.Id}; {needed:0.##} min are needed."
+                            $"{id} has {there:0.##} min from {entries[i - 1].ExerciseId} to {SaidExercise.ById(entries[i].ExerciseId)} in {session.Slot.Said}; {needed:0.##} min are needed."
                         );
                     }
                 }

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>A step that is closed today comes only after what opens it was done often enough in earlier sessions of the plan.</summary>
@@ -25,7 +27,7 @@ public sealed class OpensInOrder : Limit
                         slot.Id,
                         opening.Sessions - before,
                         "sessions",
-                        $"{exercise.Id} of {who.Athlete.Name} in {slot.Id} comes after {before} sessions of {opening.ExerciseId}; it opens after {opening.Sessions}."
+                        $"{exercise.SaidId} of {who.Athlete.Name} in {slot.Said} comes after {before} sessions of {SaidExercise.ById(opening.ExerciseId)}; it opens after {opening.Sessions}."
                     );
                 }
             }

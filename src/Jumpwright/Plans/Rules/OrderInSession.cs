@@ -40,7 +40,7 @@ public sealed class OrderInSession : Limit
                         slot.Id,
                         1,
                         "exercises",
-                        $"{exercise.Id} stands too late in {who.Athlete.Name}'s session {slot.Id}, or the time line has another order than the card."
+                        $"{exercise.SaidId} stands too late in {who.Athlete.Name}'s session {slot.Said}, or the time line has another order than the card."
                     );
                 }
 
@@ -52,7 +52,7 @@ public sealed class OrderInSession : Limit
                         slot.Id,
                         begins - freshUntil,
                         "min",
-                        $"{exercise.Id} must be done fresh; {who.Athlete.Name} would begin it at {begins:0.#} min of {slot.Id}, {freshUntil:0.#} min is the latest."
+                        $"{exercise.SaidId} must be done fresh; {who.Athlete.Name} would begin it at {begins:0.#} min of {slot.Said}, {freshUntil:0.#} min is the latest."
                     );
                 }
 

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>A heavy partner is done only with its light one, set for set, with 3 to 7 min between.</summary>
@@ -39,7 +41,7 @@ public sealed class PairsTogether : Limit
                         slot.Id,
                         Math.Abs(heavy.Sets - (light?.Sets ?? 0)),
                         "sets",
-                        $"{pair.HeavyExerciseId} stands in {who.Athlete.Name}'s session {slot.Id} without its partner {pair.LightExerciseId} set for set, or without the rest between them."
+                        $"{SaidExercise.ById(pair.HeavyExerciseId)} stands in {who.Athlete.Name}'s session {slot.Said} without its partner {SaidExercise.ById(pair.LightExerciseId)} set for set, or without the rest between them."
                     );
                 }
             }

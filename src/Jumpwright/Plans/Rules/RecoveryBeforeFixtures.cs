@@ -19,6 +19,6 @@ public sealed class RecoveryBeforeFixtures : Limit
             placed.Slot.Id,
             missing,
             "h",
-            $"{placed.Exercise.Id} asks for {placed.Exercise.MostRecoveryHours} h of recovery and stands in {placed.Slot.Id}, {missing:0.#} h too near to {fixture.Name} on {fixture.Date:uuuu-MM-dd}."
+            $"{placed.Exercise.SaidId} asks for {placed.Exercise.MostRecoveryHours} h of recovery and stands in {placed.Slot.Said}, {missing:0.#} h too near to {fixture.Name} on {fixture.Date:uuuu-MM-dd}."
         );
 }

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>Recovery from what was done before the plan starts.</summary>
@@ -19,6 +21,6 @@ public sealed class RecoveryFromRecentWork : Limit
             placed.Slot.Id,
             recent.RecoveryHours - hours,
             "h",
-            $"{placed.Who.Athlete.Name} would do {placed.Exercise.Id} in {placed.Slot.Id}, {hours:0.#} h after {recent.ExerciseId}; the {RecoveryHours.InWords(recent.Tissue)} needs {recent.RecoveryHours} h."
+            $"{placed.Who.Athlete.Name} would do {placed.Exercise.SaidId} in {placed.Slot.Said}, {hours:0.#} h after {SaidExercise.ById(recent.ExerciseId)}; the {RecoveryHours.InWords(recent.Tissue)} needs {recent.RecoveryHours} h."
         );
 }

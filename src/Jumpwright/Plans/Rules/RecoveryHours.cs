@@ -22,7 +22,7 @@ public sealed class RecoveryHours : Limit
             gap.Later.Id,
             gap.Needed - gap.Hours,
             "h",
-            $"{gap.Who.Athlete.Name} would load the {InWords(gap.Tissue)} again in {gap.Later.Id}, {gap.Hours:0.#} h after {gap.Earlier.Id}; it needs {gap.Needed} h."
+            $"{gap.Who.Athlete.Name} would load the {InWords(gap.Tissue)} again in {gap.Later.Said}, {gap.Hours:0.#} h after {gap.Earlier.Said}; it needs {gap.Needed} h."
         );
 
     public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>
@@ -49,13 +49,13 @@ public sealed class RecoveryHours : Limit
             _ => "bone",
         };
 
-    internal static string InWords(Tissue tissue) =>
+    internal static Sentence InWords(Tissue tissue) =>
         tissue switch
         {
-            Tissue.Achilles => "Achilles tendon and ankle",
-            Tissue.Patellar => "patellar tendon and knee",
-            Tissue.Hip => "hip",
-            _ => "bone",
+            Tissue.Achilles => $"Achilles tendon and ankle",
+            Tissue.Patellar => $"patellar tendon and knee",
+            Tissue.Hip => $"hip",
+            _ => $"bone",
         };
 
     private static IEnumerable<(

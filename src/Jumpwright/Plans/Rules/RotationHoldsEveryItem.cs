@@ -25,7 +25,7 @@ public sealed class RotationHoldsEveryItem : Limit
                         session.Slot.Id,
                         outside,
                         "min",
-                        $"{entry.Station} runs from {entry.StartMin:0.##} to {entry.EndMin:0.##} min in {session.Slot.Id}, outside the session's working time."
+                        $"{entry.Station} runs from {entry.StartMin:0.##} to {entry.EndMin:0.##} min in {session.Slot.Said}, outside the session's working time."
                     );
                 }
             }
@@ -51,7 +51,7 @@ public sealed class RotationHoldsEveryItem : Limit
                         session.Slot.Id,
                         Math.Abs(needed - there),
                         "min",
-                        $"{exercise} of {athlete} takes {needed:0.##} min in {session.Slot.Id}; the time line gives {there:0.##} min."
+                        $"{exercise} of {athlete} takes {needed:0.##} min in {session.Slot.Said}; the time line gives {there:0.##} min."
                     );
                 }
             }

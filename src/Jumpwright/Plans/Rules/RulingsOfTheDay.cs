@@ -17,6 +17,6 @@ public sealed class RulingsOfTheDay : Limit
             placed.Slot.Id,
             placed.Item.Sets,
             "sets",
-            $"{placed.Exercise.Id} is forbidden to {placed.Who.Athlete.Name} in {placed.Slot.Id} ({ruling.LimitId}): {ruling.Because}"
+            $"{placed.Exercise.SaidId} is forbidden to {placed.Who.Athlete.Name} in {placed.Slot.Said} ({ruling.LimitId}): {ruling.Because}"
         );
 }

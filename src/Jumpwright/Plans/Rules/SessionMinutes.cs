@@ -21,7 +21,7 @@ public sealed class SessionMinutes : Limit
             session.Slot.Id,
             (seconds - limit) / 60.0,
             "min",
-            $"{session.Who.Athlete.Name} would need {seconds / 60.0:0.#} min in {session.Slot.Id}; {limit / 60.0:0.#} min are there."
+            $"{session.Who.Athlete.Name} would need {seconds / 60.0:0.#} min in {session.Slot.Said}; {limit / 60.0:0.#} min are there."
         );
 
     public override IEnumerable<LimitReading> Read(Plan plan, PlanRequest request) =>

@@ -13,7 +13,7 @@ public sealed class StatedObjective : Limit
         {
             if (!plan.Sessions.IsEmpty || plan.Objective is not null)
             {
-                yield return Wrong(1, "A plan without a solution shows sessions or an objective.");
+                yield return Wrong(1, $"A plan without a solution shows sessions or an objective.");
             }
 
             yield break;
@@ -48,5 +48,6 @@ public sealed class StatedObjective : Limit
         }
     }
 
-    private Breach Wrong(double amount, string sentence) => new(Id, null, null, amount, "points", sentence);
+    private Breach Wrong(double amount, Quantities.Sentence sentence) =>
+        new(Id, null, null, amount, "points", sentence);
 }

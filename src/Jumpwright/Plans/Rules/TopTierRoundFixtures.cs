@@ -22,7 +22,7 @@ public sealed class TopTierRoundFixtures : Limit
                 placed.Slot.Id,
                 hours,
                 "h",
-                $"{placed.Exercise.Id} asks the top tier and stands in {placed.Slot.Id}, within {request.Limits.TopTierHoursRoundFixture} h of {window.Fixture.Name} on {window.Fixture.Date:uuuu-MM-dd}."
+                $"{placed.Exercise.SaidId} asks the top tier and stands in {placed.Slot.Said}, within {request.Limits.TopTierHoursRoundFixture} h of {window.Fixture.Name} on {window.Fixture.Date:uuuu-MM-dd}."
             );
     }
 }

@@ -1,4 +1,5 @@
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Plans.Rules;
 
@@ -20,10 +21,15 @@ public sealed class VariantsPerSession : Limit
             session.Slot.Id,
             family.Names.Count - limit,
             "exercises",
-            $"{session.Who.Athlete.Name} would do {string.Join(" and ", family.Names)} in {session.Slot.Id}: variants of one exercise ({family.Key.Family}); at most {limit}."
+            $"{session.Who.Athlete.Name} would do {All(family.Names)} in {session.Slot.Said}: variants of one exercise ({family.Key.Family}); at most {limit}."
         );
 
-    private static IEnumerable<((string Family, bool Low) Key, List<string> Names)> Counted(
+    private static Sentence All(List<SaidExercise> names) =>
+        names
+            .Select(n => Quantities.Sentence.Of($"{n}"))
+            .Aggregate((some, one) => Quantities.Sentence.Of($"{some} and {one}"));
+
+    private static IEnumerable<((string Family, bool Low) Key, List<SaidExercise> Names)> Counted(
         AthleteRequest who,
         SessionSlot slot,
         IEnumerable<PlannedItem> items,
@@ -34,6 +40,6 @@ public sealed class VariantsPerSession : Limit
         where menu is not null && !Variants.CountsWithPartner(menu, who, request)
         let key = Variants.KeyOf(menu, request)
         where key is not null
-        group request.Catalogue.Find(menu.ExerciseId)!.Name by key.Value into family
+        group request.Catalogue.Find(menu.ExerciseId)!.Said by key.Value into family
         select (family.Key, family.ToList());
 }

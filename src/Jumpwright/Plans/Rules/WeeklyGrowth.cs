@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>A tissue's demand grows from week to week of the plan by no more than the athlete's level allows.</summary>
@@ -24,7 +26,7 @@ public sealed class WeeklyGrowth : Limit
                         growth.Later[0],
                         over / 100.0,
                         LoadCaps.UnitOf(growth.Tissue),
-                        $"{who.Athlete.Name} would load {LoadCaps.Word(growth.Tissue)} with {later} in the week of {growth.Later[0]} after {earlier} in the week before; {growth.Percent} % and {growth.Step} more are allowed."
+                        $"{who.Athlete.Name} would load {LoadCaps.Word(growth.Tissue)} with {later} in the week of {new SaidSession(growth.Later[0])} after {earlier} in the week before; {growth.Percent} % and {growth.Step} more are allowed."
                     );
                 }
             }

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>What a coach asked for by name stands in the plan.</summary>
@@ -32,7 +34,7 @@ public sealed class WishesKept : Limit
                     wish.SessionId,
                     wish.TimesAtLeast - times,
                     "sessions",
-                    $"{wish.ExerciseId} was asked for {wish.AthleteId} at least {wish.TimesAtLeast} times; the plan has it {times} times."
+                    $"{SaidExercise.ById(wish.ExerciseId)} was asked for {wish.AthleteId} at least {wish.TimesAtLeast} times; the plan has it {times} times."
                 );
             }
         }

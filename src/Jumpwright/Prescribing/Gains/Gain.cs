@@ -1,4 +1,5 @@
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Prescribing.Gains;
 
@@ -15,5 +16,5 @@ public sealed record Gain(
     double? Low,
     double? High,
     double? LimitsThem,
-    string Sentence
+    Sentence Sentence
 );

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Prescribing.Gains;
 
@@ -15,19 +16,18 @@ namespace Jumpwright.Prescribing.Gains;
 public sealed record GainRanking(
     string AthleteId,
     ChosenOutcome Outcome,
-    ImmutableArray<string> Conditions,
+    ImmutableArray<Sentence> Conditions,
     ImmutableArray<Gain> Ranked,
     ImmutableArray<Gain> Unranked,
     bool Settled,
     double? ChanceFirst,
-    string? NextTest,
-    string Sentence
+    Sentence? NextTest,
+    Sentence Sentence
 )
 {
     /// <summary>Which test would tell more where the ranking isn't settled, or that none would; null where it is settled.</summary>
-    public string? WhatSettles =>
+    public Sentence? WhatSettles =>
         Settled ? null
-        : NextTest is { Length: > 0 } test
-            ? $"Would help to settle it: {char.ToLowerInvariant(test[0])}{test[1..].TrimEnd('.')}."
-        : "No test of this athlete settles it: the doubt lies in the published effects.";
+        : NextTest is { } test ? Quantities.Sentence.Of($"Would help to settle it: {test:small open}.")
+        : Quantities.Sentence.Of($"No test of this athlete settles it: the doubt lies in the published effects.");
 }

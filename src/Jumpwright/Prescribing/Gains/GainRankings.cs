@@ -12,18 +12,18 @@ public static class GainRankings
 {
     private const double Sure = 0.9;
 
-    private static readonly ImmutableDictionary<Quality, string> Words = ImmutableDictionary.CreateRange<
-        Quality,
-        string
-    >([
-        new(Quality.Landing, "landing"),
-        new(Quality.AnkleStiffness, "ankle stiffness"),
-        new(Quality.Push, "the push"),
-        new(Quality.StretchShortening, "use of the dip"),
-        new(Quality.ReactiveStrength, "reactive strength"),
-        new(Quality.SingleLeg, "single leg"),
-        new(Quality.RunUp, "run-up"),
-    ]);
+    internal static Sentence Said(Quality quality) =>
+        quality switch
+        {
+            Quality.Landing => $"landing",
+            Quality.AnkleStiffness => $"ankle stiffness",
+            Quality.Push => $"the push",
+            Quality.StretchShortening => $"use of the dip",
+            Quality.ReactiveStrength => $"reactive strength",
+            Quality.SingleLeg => $"single leg",
+            Quality.RunUp => $"run-up",
+            _ => $"{quality}",
+        };
 
     /// <summary>The ranking; refused where the outcome itself was not measured.</summary>
     /// <param name="profile">What limits the athlete.</param>
@@ -50,7 +50,7 @@ public static class GainRankings
             );
         }
 
-        ImmutableArray<string> conditions =
+        ImmutableArray<Sentence> conditions =
         [
             .. profile
                 .Findings.Where(f => f.Quality is Quality.Landing or Quality.SingleLeg)
@@ -58,9 +58,9 @@ public static class GainRankings
                 .Select(f =>
                     f.Verdict switch
                     {
-                        FindingVerdict.NotTested => $"Not tested: {Words[f.Quality]}. {f.NextTest}.",
-                        FindingVerdict.Limits => $"Not met: {Words[f.Quality]}. {f.Sentence}",
-                        _ => $"Not settled: {Words[f.Quality]}. {f.Sentence}",
+                        FindingVerdict.NotTested => Sentence.Of($"Not tested: {Said(f.Quality)}. {f.NextTest}."),
+                        FindingVerdict.Limits => Sentence.Of($"Not met: {Said(f.Quality)}. {f.Sentence}"),
+                        _ => Sentence.Of($"Not settled: {Said(f.Quality)}. {f.Sentence}"),
                     }
                 ),
         ];
@@ -80,7 +80,7 @@ public static class GainRankings
                     0
                 );
         bool settled = chance is null or >= Sure;
-        string? next = settled ? null : Next(profile, ranked);
+        Sentence? next = settled ? null : Next(profile, ranked);
         return new GainRanking(
             profile.AthleteId,
             outcome,
@@ -105,9 +105,9 @@ public static class GainRankings
     {
         Finding? finding = profile.Findings.FirstOrDefault(f => f.Quality == quality);
         double? limits = finding?.Probability;
-        string known = limits is { } p
-            ? $"That it limits them: {Probability.Said(p)}."
-            : "Whether it limits them was not tested.";
+        Sentence known = limits is { } p
+            ? Sentence.Of($"That it limits them: {Probability.Said(p)}.")
+            : Sentence.Of($"Whether it limits them was not tested.");
         PublishedEffect? effect = effects.FirstOrDefault(e => e.Quality == quality);
         if (effect is null || now is null)
         {
@@ -117,7 +117,11 @@ public static class GainRankings
                 null,
                 null,
                 limits,
-                $"{Capital(Words[quality])}: no published effect on {Name(outcome)}. {known}{(finding is null ? "" : " " + finding.Sentence)}"
+                finding is null
+                    ? Sentence.Of($"{Said(quality):capital}: no published effect on {Name(outcome)}. {known}")
+                    : Sentence.Of(
+                        $"{Said(quality):capital}: no published effect on {Name(outcome)}. {known} {finding.Sentence}"
+                    )
             );
         }
 
@@ -129,7 +133,7 @@ public static class GainRankings
                 null,
                 null,
                 limits,
-                $"{Capital(Words[quality])}: {effect.Training}; centimetres need the spread of a squad of five or more. {known}"
+                $"{Said(quality):capital}: {Sentence.OfCatalogue(effect.Training)}; centimetres need the spread of a squad of five or more. {known}"
             );
         }
 
@@ -145,11 +149,11 @@ public static class GainRankings
             cm - (1.96 * sd),
             cm + (1.96 * sd),
             limits,
-            $"{Capital(Words[quality])}: typically {cm:0.0} cm ({cm - (1.96 * sd):0.0} to {cm + (1.96 * sd):0.0}) in {Name(outcome)}, as {effect.Training}. An association, not a promise. {known}"
+            $"{Said(quality):capital}: typically {Cm(cm):0.0 cm} ({Cm(cm - (1.96 * sd)):0.0 (cm)} to {Cm(cm + (1.96 * sd)):0.0 (cm)}) in {Name(outcome)}, as {Sentence.OfCatalogue(effect.Training)}. An association, not a promise. {known}"
         );
     }
 
-    private static string? Next(Profile profile, Gain[] ranked)
+    private static Sentence? Next(Profile profile, Gain[] ranked)
     {
         Finding? open = ranked
             .Take(2)
@@ -158,33 +162,33 @@ public static class GainRankings
         return open?.NextTest;
     }
 
-    private static string Say(Gain[] ranked, double? chance, bool settled, ImmutableArray<string> conditions)
+    private static Sentence Say(Gain[] ranked, double? chance, bool settled, ImmutableArray<Sentence> conditions)
     {
-        string first = conditions.IsEmpty ? "" : "Conditions come first. ";
-        return ranked.Length switch
+        Sentence said = ranked switch
         {
-            0 => first + "No effect on this outcome is published that we could rank; train what limits them.",
-            1 => first + ranked[0].Sentence,
-            _ when settled =>
-                $"{first}{Capital(Words[ranked[0].Quality])} would typically bring most ({ranked[0].Centimetres:0.0} cm; chance {Probability.Said(chance!.Value)} against {Words[ranked[1].Quality]}).",
-            _ =>
-                $"{first}{Capital(Words[ranked[0].Quality])} ({ranked[0].Centimetres:0.0} cm) and {Words[ranked[1].Quality]} ({ranked[1].Centimetres:0.0} cm) can't be told apart: {chance:0.00} for the first.",
+            [] => $"No effect on this outcome is published that we could rank; train what limits them.",
+            [var only] => only.Sentence,
+            [var one, var other, ..] when settled =>
+                $"{Said(one.Quality):capital} would typically bring most ({Cm(one.Centimetres!.Value):0.0 cm}; chance {Probability.Said(chance!.Value)} against {Said(other.Quality)}).",
+            [var one, var other, ..] =>
+                $"{Said(one.Quality):capital} ({Cm(one.Centimetres!.Value):0.0 cm}) and {Said(other.Quality)} ({Cm(other.Centimetres!.Value):0.0 cm}) can't be told apart: {chance:0.00} for the first.",
         };
+        return conditions.IsEmpty ? said : Sentence.Of($"Conditions come first. {said}");
     }
 
-    internal static string Name(ChosenOutcome outcome) =>
+    internal static Sentence Name(ChosenOutcome outcome) =>
         outcome switch
         {
-            ChosenOutcome.StandingJump => "the standing jump",
-            ChosenOutcome.ApproachJumpTwoFeet => "the approach jump off two feet",
-            ChosenOutcome.ApproachJumpOneFoot => "the approach jump off one foot",
-            ChosenOutcome.Rebound => "the rebound",
-            _ => "the symmetric landing",
+            ChosenOutcome.StandingJump => $"the standing jump",
+            ChosenOutcome.ApproachJumpTwoFeet => $"the approach jump off two feet",
+            ChosenOutcome.ApproachJumpOneFoot => $"the approach jump off one foot",
+            ChosenOutcome.Rebound => $"the rebound",
+            _ => $"the symmetric landing",
         };
 
     private static double Sd(Gain gain) => (gain.High!.Value - gain.Low!.Value) / 3.92;
 
     private static double Square(double x) => x * x;
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    private static Length Cm(double centimetres) => new(centimetres / 100);
 }

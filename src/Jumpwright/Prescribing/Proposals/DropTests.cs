@@ -73,7 +73,7 @@ public static class DropTests
                 allowed[0],
                 trials,
                 null,
-                "there is no curve yet, so begin at the lowest box"
+                $"there is no curve yet, so begin at the lowest box"
             );
         }
 
@@ -210,7 +210,7 @@ public static class DropTests
         (TestAsk Ask, Exercise Exercise) chosen,
         ImmutableArray<DropJumpTrial> trials,
         double? left,
-        string because
+        Sentence because
     ) =>
         new(
             history.Athlete.Id,
@@ -219,7 +219,7 @@ public static class DropTests
             TestGate.ContactsOf(chosen.Exercise, chosen.Ask.Trials),
             chosen.Exercise.IsHighIntensityAt(chosen.Ask.DropM),
             left,
-            $"{chosen.Exercise.Name} from {100 * chosen.Ask.DropM:0} cm, {chosen.Ask.Trials} trials: {because}.",
+            $"{chosen.Exercise.Said} from {new Length(chosen.Ask.DropM!.Value):0 cm}, {chosen.Ask.Trials} trials: {because}.",
             StopFor(gate, trials.Where(t => t.DropM < chosen.Ask.DropM - 0.01))
         );
 }

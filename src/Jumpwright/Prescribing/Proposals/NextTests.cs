@@ -5,6 +5,7 @@ using Jumpwright.Calculators.Bounding;
 using Jumpwright.Calculators.Curves;
 using Jumpwright.Calculators.RunUps;
 using Jumpwright.Exercises;
+using Jumpwright.Prescribing.Gains;
 using Jumpwright.Quantities;
 using NodaTime;
 
@@ -147,13 +148,12 @@ public static class NextTests
                 new TestAsk(exercise, trials == Trials ? asked : trials) { DropM = dropM },
                 gate,
                 finding.Verdict == FindingVerdict.Unclear
-                    ? $"{Question(finding.Quality)} isn't settled"
-                        + (
-                            finding.TrialsToSettle is { } n && n <= asked
-                                ? ", and so many would settle it if the mean stays"
-                                : ""
+                    ? finding.TrialsToSettle is { } n && n <= asked
+                        ? Sentence.Of(
+                            $"{GainRankings.Said(finding.Quality)} isn't settled, and so many would settle it if the mean stays"
                         )
-                    : $"a first look at {Question(finding.Quality)}"
+                        : Sentence.Of($"{GainRankings.Said(finding.Quality)} isn't settled")
+                    : Sentence.Of($"a first look at {GainRankings.Said(finding.Quality)}")
             );
             if (test.TryGet(out _, out Refusal? no))
             {
@@ -186,8 +186,8 @@ public static class NextTests
                 },
                 gate,
                 curve.DoubtLeft is { } left
-                    ? $"it would leave {100 * left:0} % of what is not known of the range of loads"
-                    : "it would sharpen the range of loads most",
+                    ? Sentence.Of($"it would leave {100 * left:0} % of what is not known of the range of loads")
+                    : Sentence.Of($"it would sharpen the range of loads most"),
                 curve.DoubtLeft
             );
 
@@ -217,7 +217,7 @@ public static class NextTests
                     HeaviestKg = HexBarPulls.Of(history, day).Max(p => p.LoadKg),
                 },
                 gate,
-                "it would narrow the estimated maximum most"
+                $"it would narrow the estimated maximum most"
             );
 
     private static Outcome<TestProposal> Approach(string athlete, RunUp run, ApproachJumps jumps, TestGate gate) =>
@@ -231,22 +231,43 @@ public static class NextTests
                     FastestMS = jumps.Fastest(foot),
                 },
                 gate,
-                "it would sharpen the best run-up most"
+                $"it would sharpen the best run-up most"
             );
 
-    private static string Instead(string? kit) =>
+    private static Sentence Instead(string? kit) =>
         kit switch
         {
-            null => "",
-            "weight-vest" => " in a weight vest instead of the bar",
-            _ => " in a pair of dumbbells held at the sides instead of the bar",
+            null => $"",
+            "weight-vest" => $" in a weight vest instead of the bar",
+            _ => $" in a pair of dumbbells held at the sides instead of the bar",
         };
+
+    private static Sentence How(Exercise exercise, TestAsk ask)
+    {
+        List<Sentence> how = [$"{exercise.Said}"];
+        if (ask.DropM is { } drop)
+        {
+            how.Add($" from {new Length(drop):0 cm}");
+        }
+
+        if (ask.LoadKg is { } load)
+        {
+            how.Add($" with {new Mass(load):0.# kg}{Instead(ask.InsteadOfBar)}");
+        }
+
+        if (ask.SpeedMS is { } speed)
+        {
+            how.Add($" at about {speed:0.0} m/s");
+        }
+
+        return Sentence.Join("", how);
+    }
 
     private static Outcome<TestProposal> Make(
         string athlete,
         TestAsk ask,
         TestGate gate,
-        string because,
+        Sentence because,
         double? doubtLeft = null
     )
     {
@@ -255,10 +276,10 @@ public static class NextTests
             return refusal;
         }
 
-        string how =
-            (ask.DropM is { } drop ? $" from {100 * drop:0} cm" : "")
-            + (ask.LoadKg is { } load ? $" with {load:0.#} kg{Instead(ask.InsteadOfBar)}" : "")
-            + (ask.SpeedMS is { } speed ? $" at about {speed:0.0} m/s" : "");
+        Sentence what =
+            ask.Trials == 1
+                ? Sentence.Of($"{How(exercise, ask)}, 1 trial")
+                : Sentence.Of($"{How(exercise, ask)}, {ask.Trials} trials");
         bool jumps = exercise.ContactsPerRep > 0;
         return new TestProposal(
             athlete,
@@ -267,7 +288,7 @@ public static class NextTests
             TestGate.ContactsOf(exercise, ask.Trials),
             exercise.IsHighIntensityAt(ask.DropM),
             doubtLeft,
-            $"{exercise.Name}{how}, {ask.Trials} trial{(ask.Trials == 1 ? "" : "s")}: {because}.",
+            $"{what}: {because}.",
             new TestStop(
                 null,
                 jumps && exercise.Intent == "maximal" ? gate.Limits["stop-height-loss"] : null,

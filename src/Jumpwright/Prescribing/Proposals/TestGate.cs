@@ -165,7 +165,10 @@ public sealed class TestGate(
 
     private Refusal? Forbidden(Exercise exercise, ExerciseFacts facts) =>
         rulings.FirstOrDefault(r => r.Effect.Forbids(facts)) is { } ruling
-            ? new Refusal($"{exercise.Name} is not offered: {ruling.Because}") { Brief = ruling.Because.TrimEnd('.') }
+            ? new Refusal($"{exercise.Name} is not offered: {ruling.Because}")
+            {
+                Brief = ruling.Because.ToString().TrimEnd('.'),
+            }
             : null;
 
     private Refusal? NoKit(Exercise exercise, TestAsk ask) =>

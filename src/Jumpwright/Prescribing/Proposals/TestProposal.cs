@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Prescribing.Proposals;
 
 /// <summary>A test that is offered: an exercise like any other, under every limit.</summary>
@@ -16,6 +18,6 @@ public sealed record TestProposal(
     int Contacts,
     bool HighIntensity,
     double? DoubtLeft,
-    string Because,
+    Sentence Because,
     TestStop Stop
 );

@@ -42,7 +42,8 @@ internal static class AthleteReports
 
     /// <summary>What would settle it, where it isn't settled and the summary has not said so.</summary>
     private static string Settles(Finding finding, string said) =>
-        finding is { Verdict: FindingVerdict.Unclear, NextTest: { } test }
+        finding is { Verdict: FindingVerdict.Unclear, NextTest: { } next }
+        && next.ToString() is var test
         && !said.Contains(test.TrimEnd('.'), StringComparison.Ordinal)
             ? $" Would settle it: {char.ToLowerInvariant(test[0])}{test[1..].TrimEnd('.')}."
             : "";
@@ -74,7 +75,7 @@ internal static class AthleteReports
                 .. ranking.WhatSettles is { } settles ? [settles] : (string[])[],
                 .. ranking.Conditions,
                 .. ranking.Ranked.Select(g => g.Sentence),
-                $"No published effect on it that we know: {string.Join(", ", ranking.Unranked.Select(g => g.Sentence.Split(':')[0].ToLowerInvariant()))}.",
+                $"No published effect on it that we know: {string.Join(", ", ranking.Unranked.Select(g => GainRankings.Said(g.Quality)))}.",
                 "Effects are of groups and of whole programmes; they are never added up.",
             ],
             []

@@ -302,7 +302,7 @@ public static class Reporting
 
     private static string NextOf(Prescription facts) =>
         facts
-            .NextTests.Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test.Because : null)
+            .NextTests.Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test.Because.ToString() : null)
             .FirstOrDefault(b => b is not null)
         ?? "no test is offered now. "
             + facts

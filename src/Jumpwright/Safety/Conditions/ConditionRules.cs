@@ -30,14 +30,13 @@ public static class ConditionRules
     }
 
     /// <summary>What has to be said once of a plan's days: floors that nobody named.</summary>
-    public static IEnumerable<string> Remarks(Squad squad)
+    public static IEnumerable<Sentence> Remarks(Squad squad)
     {
         ArgumentNullException.ThrowIfNull(squad);
         int silent = squad.Windows.Count(w => w.Surface is null);
         if (silent > 0)
         {
-            yield return $"squad.yaml does not say what {(silent == squad.Windows.Length ? "the sessions are" : $"{silent} of the sessions are")} jumped on: "
-                + "keep drops, bounds and running jumps to a floor that gives (sprung floor, rubber, track, grass), never concrete.";
+            yield return $"squad.yaml does not say what {(silent == squad.Windows.Length ? Sentence.Of($"the sessions are") : Sentence.Of($"{silent} of the sessions are"))} jumped on: keep drops, bounds and running jumps to a floor that gives (sprung floor, rubber, track, grass), never concrete.";
         }
     }
 
@@ -46,14 +45,14 @@ public static class ConditionRules
         // Two sessions of a day share its rulings, so the harder floor counts for both.
         if (floors.FirstOrDefault(f => f is Surface.Hard or Surface.Unknown) is { } hard)
         {
-            string floor =
+            Sentence floor =
                 hard == Surface.Hard
-                    ? "The floor is hard"
-                    : "The floor is one that nobody here knows, and counts as hard";
+                    ? Sentence.Of($"The floor is hard")
+                    : Sentence.Of($"The floor is one that nobody here knows, and counts as hard");
             yield return new(
                 "hard-floor",
                 new NoHighIntensity(),
-                $"{floor} on {Day.Of(day)}: no high-intensity work. A sprung floor, rubber, a track or grass changes it.",
+                $"{floor} on {day}: no high-intensity work. A sprung floor, rubber, a track or grass changes it.",
                 Handbook
             );
         }
@@ -64,14 +63,13 @@ public static class ConditionRules
         foreach (Weather air in squad.Weather.Where(w => w.Date == day))
         {
             double heatC = HeatStress.WetBulbGlobeC(air.AirC, air.HumidityPct);
-            string seen = FormattableString.Invariant(
-                $"{air.AirC:0.#} °C and {air.HumidityPct:0} % humidity on {Day.Of(day)} are about {heatC:0.0} °C WBGT"
-            );
+            Sentence seen =
+                $"{air.AirC:0.#} °C and {air.HumidityPct:0} % humidity on {day} are about {heatC:0.0} °C WBGT";
             if (heatC > limits["heat-stops"])
             {
                 yield return new(
                     "heat",
-                    new NothingPlanned("whoever decides where and when to train"),
+                    new NothingPlanned($"whoever decides where and when to train"),
                     $"{seen}: nothing is planned for people who may not be used to heat. A cooler hour or hall changes it.",
                     HeatStand
                 );

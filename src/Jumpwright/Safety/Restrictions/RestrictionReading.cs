@@ -11,7 +11,7 @@ namespace Jumpwright.Safety.Restrictions;
 /// </summary>
 internal sealed record RestrictionReading(
     Restriction Row,
-    string? Problem,
+    Sentence? Problem,
     bool AllowsAll,
     ImmutableHashSet<string> AllowedExercises,
     bool LiftsStopSign,
@@ -32,17 +32,22 @@ internal sealed record RestrictionReading(
         AllowsAll || DischargesOperation || AllowedExercises.Count > 0 || Closes.Length > 0;
 
     /// <summary>Whom to ask.</summary>
-    public string Whom =>
-        string.IsNullOrWhiteSpace(Row.SetBy) ? "whoever set it"
-        : string.IsNullOrWhiteSpace(Row.Role) ? Row.SetBy.Trim()
-        : $"{Row.SetBy.Trim()} ({Row.Role.Trim()})";
+    public Sentence Whom =>
+        string.IsNullOrWhiteSpace(Row.SetBy) ? Sentence.Of($"whoever set it")
+        : string.IsNullOrWhiteSpace(Row.Role) ? Sentence.Of($"{Row.SetBy.Trim()}")
+        : Sentence.Of($"{Row.SetBy.Trim()} ({Row.Role.Trim()})");
 
     /// <summary>How sentences name the row.</summary>
-    public string Name =>
-        "restriction from "
-        + Day.Of(Row.From)
-        + (Row.Until is { } until ? " until " + Day.Of(until) : "")
-        + (Site.Name.Length > 0 ? ", " + Site : "");
+    public Sentence Name
+    {
+        get
+        {
+            Sentence dated = Row.Until is { } until
+                ? Sentence.Of($"restriction from {Row.From} until {until}")
+                : Sentence.Of($"restriction from {Row.From}");
+            return Site.Name.Length > 0 ? Sentence.Of($"{dated}, {Site.Said}") : dated;
+        }
+    }
 
     public bool InForceOn(LocalDate day) => Row.From <= day && (Row.Until is not { } until || day <= until);
 

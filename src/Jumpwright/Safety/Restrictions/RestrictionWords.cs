@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Safety.Restrictions;
 
@@ -38,7 +39,7 @@ internal static partial class RestrictionWords
 
     public static RestrictionReading Read(Restriction row, IReadOnlySet<string>? exerciseIds)
     {
-        string? problem = null;
+        Sentence? problem = null;
         bool all = false;
         bool lifts = false;
         bool discharges = false;
@@ -77,7 +78,13 @@ internal static partial class RestrictionWords
         {
             if (word == All)
             {
-                closes.Add(new NothingPlanned(row.SetBy?.Trim() is { Length: > 0 } who ? who : "whoever set it"));
+                closes.Add(
+                    new NothingPlanned(
+                        row.SetBy?.Trim() is { Length: > 0 } who
+                            ? Sentence.Of($"{who}")
+                            : Sentence.Of($"whoever set it")
+                    )
+                );
             }
             else if (Demands.TryGetValue(word, out RulingEffect? effect))
             {
@@ -113,21 +120,21 @@ internal static partial class RestrictionWords
 
         if (string.IsNullOrWhiteSpace(row.SetBy))
         {
-            problem ??= "it does not say who set it";
+            problem ??= $"it does not say who set it";
         }
         else if (string.IsNullOrWhiteSpace(row.Role))
         {
-            problem ??= "it does not say in which role " + row.SetBy.Trim() + " set it";
+            problem ??= $"it does not say in which role {row.SetBy.Trim()} set it";
         }
 
         if (row.Until is { } until && until < row.From)
         {
-            problem ??= "it ends before it begins";
+            problem ??= $"it ends before it begins";
         }
 
         if (!all && !lifts && !discharges && allowed.Count == 0 && closes.Count == 0)
         {
-            problem ??= "it says neither what is allowed nor what is forbidden";
+            problem ??= $"it says neither what is allowed nor what is forbidden";
         }
 
         return new(row, problem, all, [.. allowed], lifts, discharges, [.. closes]);

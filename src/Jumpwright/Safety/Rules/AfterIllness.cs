@@ -23,7 +23,7 @@ internal sealed class AfterIllness : SafetyRule
         {
             yield return Close(
                 new NoHighIntensity(),
-                $"Illness on {Day.Of(last.Date)}: no high-intensity work up to {Day.Of(last.Date.PlusDays(days))}."
+                $"Illness on {last.Date}: no high-intensity work up to {last.Date.PlusDays(days)}."
             );
         }
     }

@@ -44,17 +44,17 @@ internal sealed class AfterOperation : SafetyRule
             yield break;
         }
 
-        string name =
-            $"operation on the {site}"
-            + (operation.Date is { } on ? " of " + Day.Of(on) : " on a day nobody wrote down");
-        string ends = "It ends only with \"operation-discharged\", written by a licensed person.";
+        Sentence name = operation.Date is { } on
+            ? Sentence.Of($"operation on the {site.Said} of {on}")
+            : Sentence.Of($"operation on the {site.Said} on a day nobody wrote down");
+        Sentence ends = $"It ends only with \"operation-discharged\", written by a licensed person.";
         RestrictionReading[] permissions =
         [
             .. words.Where(row => row.InForceOn(@case.Day) && (row.AllowsAll || row.AllowedExercises.Count > 0)),
         ];
         if (permissions.Length == 0)
         {
-            string whom = $"the surgeon or physiotherapist who treats the {site}";
+            Sentence whom = $"the surgeon or physiotherapist who treats the {site.Said}";
             yield return Close(
                 new NothingPlanned(whom),
                 $"After the {name} no written restriction in force says what is allowed: ask {whom}. {ends}"
@@ -65,9 +65,7 @@ internal sealed class AfterOperation : SafetyRule
             ImmutableHashSet<string> allowed = [.. permissions.SelectMany(row => row.AllowedExercises)];
             yield return Close(
                 new OnlyExercises(allowed),
-                $"After the {name} only what is allowed in writing is planned: "
-                    + Listed.Of(allowed)
-                    + $" ({string.Join("; ", permissions.Select(row => row.Whom + ", " + Day.Of(row.Row.From)).Distinct())}). {ends}"
+                $"After the {name} only what is allowed in writing is planned: {Listed.Of(allowed)} ({Sentence.Join("; ", permissions.Select(row => Sentence.Of($"{row.Whom}, {row.Row.From}")).Distinct())}). {ends}"
             );
         }
     }

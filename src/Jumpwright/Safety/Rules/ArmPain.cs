@@ -25,8 +25,7 @@ internal sealed class ArmPain : SafetyRule
             {
                 yield return Close(
                     new NoExternalLoad(),
-                    $"Pain where a bar or band is held ({PainJudgement.Name(worst)}): no external load. It ends "
-                        + PainEpisodes.Ends(@case.Limits, "joint-pain-low-work")
+                    $"Pain where a bar or band is held ({PainJudgement.Name(worst)}): no external load. It ends {PainEpisodes.Ends(@case.Limits, "joint-pain-low-work")}"
                 );
             }
         }

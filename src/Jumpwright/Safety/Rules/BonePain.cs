@@ -28,10 +28,9 @@ internal sealed class BonePain : SafetyRule
             }
 
             SymptomReport last = episode.Counting.Union(episode.Recent).MaxBy(r => r.Date)!;
-            string seen = $"Pain that may be of a bone ({PainJudgement.Name(last)})";
-            string change =
-                $"ask a physiotherapist or physician. It opens when a report of 0 stands and {@case.Limits.Whole(PainEpisodes.Window)} days have "
-                + "passed without pain there, or when a licensed person names another tissue.";
+            Sentence seen = $"Pain that may be of a bone ({PainJudgement.Name(last)})";
+            Sentence change =
+                $"ask a physiotherapist or physician. It opens when a report of 0 stands and {@case.Limits.Whole(PainEpisodes.Window)} days have passed without pain there, or when a licensed person names another tissue.";
             yield return Close(new TierAtMost(Tissue.Bone, 0), $"{seen}: no impact; {change}");
             yield return Close(new NoHighIntensity(), $"{seen}: no high-intensity work; {change}");
         }

@@ -25,11 +25,11 @@ internal sealed class HeavyAthleteDrops : SafetyRule
         yield return Close(
             new DropAtMost(dropM),
             mass is { } kg
-                ? FormattableString.Invariant(
-                    $"Body mass {kg:0.#} kg, over {heavyKg:0} kg: no drop above {dropM:0.00} m (handbook value, from memory). A mass of {heavyKg:0} kg or less changes it."
+                ? Sentence.Of(
+                    $"Body mass {new Mass(kg):0.# kg}, over {new Mass(heavyKg):0 kg}: no drop above {new Length(dropM):0.00 m} (handbook value, from memory). A mass of {new Mass(heavyKg):0 kg} or less changes it."
                 )
-                : FormattableString.Invariant(
-                    $"Body mass unknown: no drop above {dropM:0.00} m (handbook value for athletes over {heavyKg:0} kg, from memory). Weigh the athlete to change it."
+                : Sentence.Of(
+                    $"Body mass unknown: no drop above {new Length(dropM):0.00 m} (handbook value for athletes over {new Mass(heavyKg):0 kg}, from memory). Weigh the athlete to change it."
                 )
         );
     }

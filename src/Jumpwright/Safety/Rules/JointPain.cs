@@ -27,13 +27,13 @@ internal sealed class JointPain : SafetyRule
                 SymptomReport? morning = episode.Counting.LastOrDefault(r =>
                     PainTimes.Read(r.When) == PainTime.Morning
                 );
-                string seen = "Pain that may be of a joint or muscle (" + PainJudgement.Name(morning ?? worst) + ")";
+                Sentence seen = $"Pain that may be of a joint or muscle ({PainJudgement.Name(morning ?? worst)})";
                 bool nothing =
                     morning is not null || !(PainJudgement.Score(worst) <= @case.Limits["joint-pain-low-work"]);
-                string change = "A later report of 0 changes it, or a licensed person who names another tissue.";
+                Sentence change = $"A later report of 0 changes it, or a licensed person who names another tissue.";
                 yield return Close(
                     new TierAtMost(tissue, nothing ? 0 : 1),
-                    $"{seen}: {(nothing ? "nothing" : "only low work (tier 1)")} on the {TissueWords.Of(tissue)}. {change}"
+                    $"{seen}: {(nothing ? Sentence.Of($"nothing") : Sentence.Of($"only low work (tier 1)"))} on the {TissueWords.Of(tissue)}. {change}"
                 );
                 if (tissue == Tissue.Achilles)
                 {

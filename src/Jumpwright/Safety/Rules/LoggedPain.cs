@@ -34,18 +34,15 @@ internal sealed class LoggedPain : SafetyRule
             ?? last.OrderByDescending(c => c.PainSiteNew).MaxBy(Worst)!;
         bool fresh = last.Any(c => c.PainSiteNew);
         double score = Worst(worst)!.Value;
-        string seen =
-            (
-                double.IsNaN(score)
-                    ? $"Logged pain without a score with {worst.ExerciseId} on {Day.Of(worst.Date)}"
-                    : FormattableString.Invariant(
-                        $"Logged pain of {score:0.#} of 10 with {worst.ExerciseId} on {Day.Of(worst.Date)}"
-                    )
-            ) + (fresh ? ", in a new place" : "");
-        string change = "A later logged session with 2 or less changes it.";
+        var exercise = SaidExercise.ById(worst.ExerciseId);
+        Sentence what = double.IsNaN(score)
+            ? Sentence.Of($"Logged pain without a score with {exercise} on {worst.Date}")
+            : Sentence.Of($"Logged pain of {score:0.#} of 10 with {exercise} on {worst.Date}");
+        Sentence seen = fresh ? Sentence.Of($"{what}, in a new place") : what;
+        Sentence change = $"A later logged session with 2 or less changes it.";
         if (!(score <= @case.Limits["tendon-pain-top"]))
         {
-            string whom = "the athlete where it hurts, and a clinician if it stays";
+            Sentence whom = $"the athlete where it hurts, and a clinician if it stays";
             yield return Close(new NothingPlanned(whom), $"{seen}: nothing is planned. Ask {whom}. {change}");
         }
         else if (fresh || score > @case.Limits["tendon-pain-free-work"])

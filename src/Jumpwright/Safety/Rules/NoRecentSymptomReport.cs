@@ -38,7 +38,9 @@ internal sealed class NoRecentSymptomReport : SafetyRule
             yield break;
         }
 
-        string seen = last is { } old ? $"The last symptom report is of {Day.Of(old)}" : "There is no symptom report";
+        Sentence seen = last is { } old
+            ? Sentence.Of($"The last symptom report is of {old}")
+            : Sentence.Of($"There is no symptom report");
         yield return Close(
             new NoHighIntensity(),
             $"{seen}: no high-intensity work until somebody asked about pain within {days} days (a 0 counts)."

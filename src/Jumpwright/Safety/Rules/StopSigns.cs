@@ -28,20 +28,21 @@ internal sealed class StopSigns : SafetyRule
                 .OfType<StopSign>()
                 .Where(sign => !@case.Rows.Any(row => Lifts(row, sign, @case))),
         ];
-        foreach (IGrouping<(string, BodySite), StopSign> alike in standing.GroupBy(sign => (sign.What, sign.Site)))
+        foreach (IGrouping<(Sentence, BodySite), StopSign> alike in standing.GroupBy(sign => (sign.What, sign.Site)))
         {
             StopSign sign = alike.MaxBy(s => s.Report.Date)!;
-            string where = sign.Site.Name.Length > 0 ? $" ({sign.Site})" : "";
-            string unlicensed = @case.Rows.LastOrDefault(row =>
+            Sentence what = sign.Site.Name.Length > 0 ? Sentence.Of($"{sign.What} ({sign.Site.Said})") : sign.What;
+            Sentence unlicensed = @case.Rows.LastOrDefault(row =>
                 row.LiftsStopSign && row.Row.From >= sign.Report.Date && !row.Licensed
             )
                 is { } row
-                ? $" The entry of {Day.Of(row.Row.From)} by {row.Whom} does not lift it: that takes a licensed role."
-                : "";
+                ? Sentence.Of(
+                    $" The entry of {row.Row.From} by {row.Whom} does not lift it: that takes a licensed role."
+                )
+                : Sentence.Of($"");
             yield return Close(
-                new NothingPlanned("a clinician"),
-                $"Stop sign on {Day.Of(sign.Report.Date)}: {sign.What}{where}. See a clinician first; a dated, named "
-                    + $"\"stop-sign-lifted\" in the restrictions on or after that day changes it.{unlicensed}"
+                new NothingPlanned($"a clinician"),
+                $"Stop sign on {sign.Report.Date}: {what}. See a clinician first; a dated, named \"stop-sign-lifted\" in the restrictions on or after that day changes it.{unlicensed}"
             );
         }
     }

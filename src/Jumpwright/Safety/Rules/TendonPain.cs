@@ -39,13 +39,17 @@ internal sealed class TendonPain : SafetyRule
                 }
 
                 // What caution closes, a worse grade closes too: more pain must never open anything.
-                (int tier, string left, string change) =
+                (int tier, Sentence left, Sentence change) =
                     judged.Grade == PainGrade.Nothing
-                        ? (0, "nothing", "Low work opens again " + PainEpisodes.Ends(@case.Limits, "tendon-pain-top"))
+                        ? (
+                            0,
+                            Sentence.Of($"nothing"),
+                            Sentence.Of($"Low work opens again {PainEpisodes.Ends(@case.Limits, "tendon-pain-top")}")
+                        )
                         : (
                             1,
-                            "only low work (tier 1)",
-                            "It ends " + PainEpisodes.Ends(@case.Limits, "tendon-pain-free-work")
+                            Sentence.Of($"only low work (tier 1)"),
+                            Sentence.Of($"It ends {PainEpisodes.Ends(@case.Limits, "tendon-pain-free-work")}")
                         );
                 yield return Close(
                     new TierAtMost(tissue, tier),
@@ -73,19 +77,19 @@ internal sealed class TendonPain : SafetyRule
     {
         SymptomReport worst = PainJudgement.Worst(episode.Counting);
         PainGrade grade = Grade(PainJudgement.Score(worst), limits);
-        string seen = Capital(PainJudgement.Name(worst));
+        Sentence seen = $"{PainJudgement.Name(worst):capital}";
         if (RisingMorning(episode) is { } risen)
         {
-            return new(Stricter(grade), $"{Capital(PainJudgement.Name(risen))}, rising from morning to morning");
+            return new(Stricter(grade), $"{PainJudgement.Name(risen):capital}, rising from morning to morning");
         }
 
         if (RisingWeek(episode) is { } higher)
         {
-            return new(Stricter(grade), $"{Capital(PainJudgement.Name(higher))}, more than in the week before");
+            return new(Stricter(grade), $"{PainJudgement.Name(higher):capital}, more than in the week before");
         }
 
         return grade == PainGrade.Fine && WorseThanWork(episode) is { } worse
-            ? new(PainGrade.Caution, $"{Capital(PainJudgement.Name(worse))}, worse than the work before it")
+            ? new(PainGrade.Caution, $"{PainJudgement.Name(worse):capital}, worse than the work before it")
             : new(grade, seen);
     }
 
@@ -128,6 +132,4 @@ internal sealed class TendonPain : SafetyRule
 
     private static PainGrade Stricter(PainGrade grade) =>
         grade == PainGrade.Fine ? PainGrade.Caution : PainGrade.Nothing;
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

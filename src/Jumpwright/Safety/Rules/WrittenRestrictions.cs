@@ -28,8 +28,7 @@ internal sealed class WrittenRestrictions : SafetyRule
                 {
                     yield return Close(
                         new NothingPlanned(row.Whom),
-                        $"The {row.Name} has expired: ask {row.Whom}. Nothing is planned until a new row by a licensed person says "
-                            + "what is allowed."
+                        $"The {row.Name} has expired: ask {row.Whom}. Nothing is planned until a new row by a licensed person says what is allowed."
                     );
                 }
 
@@ -76,20 +75,19 @@ internal sealed class WrittenRestrictions : SafetyRule
         && later.Row.From <= @case.Day
         && later.Site.Covers(expired.Site);
 
-    private static string Words(RulingEffect effect) =>
+    private static Sentence Words(RulingEffect effect) =>
         effect switch
         {
-            NothingPlanned => "forbids everything",
-            NoJumps => "forbids jumps",
-            NoSingleLegLandings => "forbids landing on one leg",
-            NoDepthJumps => "forbids depth jumps",
-            NoHighIntensity => "forbids high-intensity work",
-            NoExternalLoad => "forbids external load",
-            NotExercises not => "forbids " + string.Join(", ", not.Ids.Order(StringComparer.Ordinal)),
-            DropAtMost drop => FormattableString.Invariant($"allows drops up to {drop.HeightM:0.00} m"),
-            ContactsPerSessionAtMost contacts => FormattableString.Invariant(
-                $"allows {contacts.Contacts} contacts a session"
-            ),
-            _ => "closes work",
+            NothingPlanned => $"forbids everything",
+            NoJumps => $"forbids jumps",
+            NoSingleLegLandings => $"forbids landing on one leg",
+            NoDepthJumps => $"forbids depth jumps",
+            NoHighIntensity => $"forbids high-intensity work",
+            NoExternalLoad => $"forbids external load",
+            NotExercises not =>
+                $"forbids {Sentence.Join(", ", not.Ids.Order(StringComparer.Ordinal).Select(id => Sentence.Of($"{SaidExercise.ById(id)}")))}",
+            DropAtMost drop => $"allows drops up to {new Length(drop.HeightM):0.00 m}",
+            ContactsPerSessionAtMost contacts => $"allows {contacts.Contacts} contacts a session",
+            _ => $"closes work",
         };
 }

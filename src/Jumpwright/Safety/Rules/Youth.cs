@@ -24,17 +24,18 @@ internal sealed class Youth : SafetyRule
             yield break;
         }
 
-        string seen = age is { } years and >= 0
-            ? $"{years} years old on {Day.Of(@case.Day)}"
-            : "Age unknown: no usable birth date is written down";
-        string change = age is >= 0
-            ? $"Caution, not evidence of harm: youth models let trained, competent youths drop-jump. It ends on "
-                + $"{Day.Of(@case.Athlete.BirthDate!.Value.PlusYears(@case.Limits.Whole("age-for-depth-jumps")))}."
-            : "A birth date of 16 or more years ago changes it.";
+        Sentence seen = age is { } years and >= 0
+            ? Sentence.Of($"{years} years old on {@case.Day}")
+            : Sentence.Of($"Age unknown: no usable birth date is written down");
+        Sentence change = age is >= 0
+            ? Sentence.Of(
+                $"Caution, not evidence of harm: youth models let trained, competent youths drop-jump. It ends on {@case.Athlete.BirthDate!.Value.PlusYears(@case.Limits.Whole("age-for-depth-jumps"))}."
+            )
+            : Sentence.Of($"A birth date of 16 or more years ago changes it.");
         yield return Close(new NoDepthJumps(), $"{seen}: no depth jumps. {change}");
         yield return Close(
             new DropAtMost(dropM),
-            $"{seen}: no drop of {(dropM >= 0.29 ? "0.30 m or more" : FormattableString.Invariant($"more than {dropM:0.00} m"))}. {change}"
+            $"{seen}: no drop of {(dropM >= 0.29 ? Sentence.Of($"{new Length(0.30):0.00 m} or more") : Sentence.Of($"more than {new Length(dropM):0.00 m}"))}. {change}"
         );
     }
 }

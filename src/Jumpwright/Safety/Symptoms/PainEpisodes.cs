@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Safety.Symptoms;
@@ -45,10 +46,8 @@ internal static class PainEpisodes
     }
 
     /// <summary>What ends a judgement by the worst report that counts, as the rest of a sentence.</summary>
-    public static string Ends(LimitBook limits, string scoreLimit) =>
-        FormattableString.Invariant(
-            $"with a later report of 0, or once {limits.Whole(Window)} days of reports held no more than {limits[scoreLimit]:0.#}."
-        );
+    public static Sentence Ends(LimitBook limits, string scoreLimit) =>
+        $"with a later report of 0, or once {limits.Whole(Window)} days of reports held no more than {limits[scoreLimit]:0.#}.";
 
     private static bool InWindow(SymptomReport report, LocalDate day, int windowDays) =>
         Period.DaysBetween(report.Date, day) <= windowDays;

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Safety.Symptoms;
 
 /// <summary>
@@ -6,10 +8,10 @@ namespace Jumpwright.Safety.Symptoms;
 /// </summary>
 internal static class StopSignWords
 {
-    private static readonly (string Sign, string[] Phrases)[] Signs =
+    private static readonly (Sentence Sign, string[] Phrases)[] Signs =
     [
         (
-            "a felt pop",
+            $"a felt pop",
             [
                 "pop",
                 "popped",
@@ -26,15 +28,15 @@ internal static class StopSignWords
             ]
         ),
         (
-            "a head knock",
+            $"a head knock",
             ["head", "concussion", "concussed", "skull", "unconscious", "knocked out", "temple", "jaw", "headache"]
         ),
         (
-            "chest pain",
+            $"chest pain",
             ["chest", "heart", "palpitations", "sternum", "short of breath", "breathless", "breathlessness"]
         ),
         (
-            "a faint",
+            $"a faint",
             [
                 "faint",
                 "fainted",
@@ -52,10 +54,10 @@ internal static class StopSignWords
                 "syncope",
             ]
         ),
-        ("swelling", ["swelling", "swollen", "swelled", "swells", "puffy", "effusion", "fluid on"]),
-        ("giving way", ["giving way", "gave way", "gives way", "buckled", "buckles", "buckling"]),
+        ($"swelling", ["swelling", "swollen", "swelled", "swells", "puffy", "effusion", "fluid on"]),
+        ($"giving way", ["giving way", "gave way", "gives way", "buckled", "buckles", "buckling"]),
         (
-            "locking",
+            $"locking",
             [
                 "locking",
                 "locked",
@@ -67,14 +69,14 @@ internal static class StopSignWords
                 "can t bend",
             ]
         ),
-        ("numbness", ["numb", "numbness", "tingling", "tingles", "pins and needles", "no feeling"]),
-        ("pain at rest or at night", ["at rest", "at night", "resting", "woke", "wakes", "waking"]),
+        ($"numbness", ["numb", "numbness", "tingling", "tingles", "pins and needles", "no feeling"]),
+        ($"pain at rest or at night", ["at rest", "at night", "resting", "woke", "wakes", "waking"]),
     ];
 
     private static readonly string[] Denials = ["no", "not", "without", "never", "denies", "denied"];
 
     /// <summary>The first sign the words speak of, or null.</summary>
-    public static string? Find(params ReadOnlySpan<string?> texts)
+    public static Sentence? Find(params ReadOnlySpan<string?> texts)
     {
         foreach (string? text in texts)
         {
@@ -83,7 +85,7 @@ internal static class StopSignWords
             [
                 .. TextWords.Of(text).SelectMany(w => w is "snap-down" or "snap-downs" ? [w] : w.Split('-')),
             ];
-            foreach ((string sign, string[] phrases) in Signs)
+            foreach ((Sentence sign, string[] phrases) in Signs)
             {
                 if (phrases.Any(phrase => Says(words, phrase.Split(' '))))
                 {

@@ -32,14 +32,14 @@ public class ClosuresReachSafetyTests
                 .For(HistoryOf(folder, "a01"), Day)
                 .Where(r =>
                     r.Effect is NothingPlanned { WhomToAsk: var whom }
-                    && whom.Contains("whoever keeps " + file, StringComparison.Ordinal)
+                    && whom.ToString().Contains("whoever keeps " + file, StringComparison.Ordinal)
                 ),
         ];
 
         Assert.NotEmpty(closed);
         Assert.DoesNotContain(
             SafetyRules.For(HistoryOf(folder, "a02"), Day),
-            r => r.Because.Contains("whoever keeps", StringComparison.Ordinal)
+            r => r.Because.ToString().Contains("whoever keeps", StringComparison.Ordinal)
         );
     }
 
