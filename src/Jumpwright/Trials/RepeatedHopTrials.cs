@@ -96,6 +96,7 @@ internal static class RepeatedHopTrials
         {
             Weights.Add(list, plate, motion);
             UnlikeStands.Check(list, plate, motion, still);
+            UnlikeStands.CheckTimes(list, plate, motion);
             ImpossibleStart.Check(list, motion, plate.Contacts[from]);
         }
 

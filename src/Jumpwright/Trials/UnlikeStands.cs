@@ -68,9 +68,19 @@ internal static class UnlikeStands
                 MadeOfWeight
             );
         }
+    }
 
-        // Read off the empty plate itself, for a lean looks like a drift to the fit.
-        if (Math.Abs(plate.Empty.DriftNS) > MostDriftNS + (2 * plate.Empty.DriftUncertaintyNS))
+    /// <summary>
+    /// Names the times of a series of hops doubtful where the zero runs away through it: a single flight is read against the zero of its
+    /// own edges, but by the end of a series these may be out of sight.
+    /// </summary>
+    public static void CheckTimes(MeasureList into, Plate plate, FittedMotion motion)
+    {
+        // The empty plate itself must show it, for a lean looks like a drift to the fit.
+        if (
+            Math.Abs(motion.DriftNS) > MostDriftNS
+            && Math.Abs(plate.Empty.DriftNS) > Math.Max(MostDriftNS, 2 * plate.Empty.DriftUncertaintyNS)
+        )
         {
             into.Doubt(Cautions.Drift(motion.DriftNS), MadeOfInstants);
         }
