@@ -16,7 +16,10 @@ internal sealed class SquadBound : IDisposable
     private const double FirstEach = 0.15;
 
     /// <summary>Rounds that may prove nothing better before prices count as found.</summary>
-    private const int FailedMost = 2;
+    private const int FailedMost = 8;
+
+    /// <summary>The share of the bound that better prices are hoped to take off it at first; less after each round that took nothing.</summary>
+    private const double Hoped = 0.002;
 
     private readonly Squad _squad;
     private readonly CancellationToken _cancel;
@@ -60,10 +63,9 @@ internal sealed class SquadBound : IDisposable
     /// <returns>Null; or how it ended, when somebody has no plan at all.</returns>
     public Found? Price(int rounds, IProgress<string>? told)
     {
-        double pace = 1;
+        double hoped = Hoped;
         double[] direction = new double[Prices.Length];
         long[] now = [.. Prices];
-        int stale = 0;
         int failed = 0;
         for (int round = 0; round < rounds; round++)
         {
@@ -107,17 +109,14 @@ internal sealed class SquadBound : IDisposable
                 // What the duals say of the weeks is kept at once: solving the best round again would cost as much as the round.
                 _lines = [.. at.Select(a => a.Bound!.Value)];
                 _weeks = weeks;
-                stale = 0;
             }
             else if (++failed >= FailedMost)
             {
                 break;
             }
-            else if (++stale >= 2)
+            else
             {
-                pace *= 0.5;
-                stale = 0;
-                now = [.. Prices];
+                hoped *= 0.6;
             }
 
             told?.Report($"prices, round {round + 1}: no plan can have more than {Points} points");
@@ -134,7 +133,7 @@ internal sealed class SquadBound : IDisposable
                 break;
             }
 
-            double step = pace * 0.5 * Math.Max(1, proven - (_bound * 0.99)) / length;
+            double step = Math.Max(1, proven - (_bound * (1 - hoped))) / length;
             for (int k = 0; k < now.Length; k++)
             {
                 now[k] = (long)Math.Max(0, Math.Round(now[k] + (step * direction[k])));
