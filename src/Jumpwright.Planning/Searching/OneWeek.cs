@@ -24,7 +24,8 @@ internal static class OneWeek
         {
             Menu =
             [
-                .. who.Menu.Where(m => ids.Contains(m.SessionId))
+                .. who
+                    .Menu.Where(m => ids.Contains(m.SessionId))
                     .Select(m => m with { After = [.. Still(m, who, before)] }),
             ],
             Pairs = [.. who.Pairs.Where(p => ids.Contains(p.SessionId))],
@@ -62,7 +63,13 @@ internal static class OneWeek
         where growth.Later.Any(ids.Contains)
         let most = MostIn(who, growth.Later, growth.Tissue)
         where most < int.MaxValue
-        select new LoadCap("weekly-growth-in-plan", growth.Later, growth.Tissue, (int)most, "From what the weeks before may hold.");
+        select new LoadCap(
+            "weekly-growth-in-plan",
+            growth.Later,
+            growth.Tissue,
+            (int)most,
+            "From what the weeks before may hold."
+        );
 
     /// <summary>No more demand on a tissue than that is possible in these sessions; the greatest number when nothing says.</summary>
     private static long MostIn(AthleteRequest who, ImmutableArray<string> sessions, Tissue tissue)
@@ -81,7 +88,8 @@ internal static class OneWeek
         foreach (LoadGrowth growth in who.Growths.Where(g => g.Tissue == tissue && sessions.All(g.Later.Contains)))
         {
             long before = MostIn(who, growth.Earlier, tissue);
-            most = before == int.MaxValue ? most : Math.Min(most, growth.Step + ((100 + growth.Percent) * before / 100));
+            most =
+                before == int.MaxValue ? most : Math.Min(most, growth.Step + ((100 + growth.Percent) * before / 100));
         }
 
         return most;

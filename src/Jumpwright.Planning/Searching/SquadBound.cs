@@ -15,11 +15,19 @@ internal sealed class SquadBound : IDisposable
     /// <summary>Deterministic time that a week gets before it is known which are hard: most are proven in less.</summary>
     private const double FirstEach = 0.15;
 
+    /// <summary>Deterministic time that a round of weeks is taken to take at least: their models are made anew.</summary>
+    private const double RoundAtLeast = 0.01;
+
     /// <summary>Rounds that may prove nothing better before prices count as found.</summary>
     private const int FailedMost = 8;
 
     /// <summary>The share of the bound that better prices are hoped to take off it at first; less after each round that took nothing.</summary>
     private const double Hoped = 0.002;
+
+    private const double LessAfterAFailure = 0.6;
+
+    /// <summary>The share of an athlete's bound that other prices of what ties weeks together are hoped to take off it at first.</summary>
+    private const double HopedOfTies = 0.004;
 
     private readonly Squad _squad;
     private readonly CancellationToken _cancel;
@@ -116,7 +124,7 @@ internal sealed class SquadBound : IDisposable
             }
             else
             {
-                hoped *= 0.6;
+                hoped *= LessAfterAFailure;
             }
 
             told?.Report($"prices, round {round + 1}: no plan can have more than {Points} points");
@@ -153,15 +161,19 @@ internal sealed class SquadBound : IDisposable
     /// proven yet.
     /// </summary>
     /// <param name="budget">Deterministic time for the whole squad.</param>
-    public void ByWeeks(double budget)
+    /// <param name="more">Whether what is left after that goes into better prices of what ties weeks together.</param>
+    public void ByWeeks(double budget, bool more = true)
     {
         double spent = 0;
+        double[] cost = new double[_weeks.Length];
         foreach (int i in Enumerable.Range(0, _weeks.Length).OrderByDescending(Choice))
         {
             for (int week = 0; week < _weeks[i].Count && spent < budget; week++)
             {
                 _cancel.ThrowIfCancellationRequested();
-                spent += _weeks[i].Prove(week, FirstEach);
+                double took = _weeks[i].Prove(week, FirstEach);
+                spent += took;
+                cost[i] += took;
             }
         }
 
@@ -178,6 +190,11 @@ internal sealed class SquadBound : IDisposable
             spent += open[n].Of.Prove(open[n].Week, Math.Min(share, budget - spent));
         }
 
+        if (more)
+        {
+            ByTyingPrices(budget - spent, cost);
+        }
+
         long sum = _lines.Select((line, i) => Math.Min(line, _weeks[i].Bound ?? Unknown)).Sum();
         _bound = Math.Min(_bound, sum + WorthOfKit(Prices));
     }
@@ -187,6 +204,33 @@ internal sealed class SquadBound : IDisposable
         foreach (PricedRelaxation? relaxation in _relaxations)
         {
             relaxation?.Dispose();
+        }
+    }
+
+    /// <summary>
+    /// Better prices of what ties weeks together, one athlete at a time: whoever's last round took most off the bound for its time is next.
+    /// </summary>
+    /// <param name="budget">Deterministic time for the whole squad.</param>
+    /// <param name="cost">What a round of each athlete took so far.</param>
+    private void ByTyingPrices(double budget, double[] cost)
+    {
+        double[] hope = [.. _weeks.Select(w => w.Bound is { } b ? HopedOfTies * b : 0)];
+        for (double spent = 0; spent < budget; )
+        {
+            _cancel.ThrowIfCancellationRequested();
+            int next = Enumerable.Range(0, hope.Length).MaxBy(i => hope[i] / (RoundAtLeast + cost[i]));
+            if (hope[next] <= 0 || _weeks[next].Bound is not { } before)
+            {
+                return;
+            }
+
+            double took = _weeks[next].Again(FirstEach);
+            cost[next] = took;
+            spent += took + RoundAtLeast;
+            hope[next] =
+                took == 0 || _weeks[next].Failures >= FailedMost ? 0
+                : _weeks[next].Failures > 0 ? 0.7 * hope[next]
+                : (0.5 * hope[next]) + before - _weeks[next].Bound!.Value;
         }
     }
 

@@ -11,7 +11,7 @@ namespace Jumpwright.Planning.Searching;
 /// </summary>
 internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
 {
-    private const double RoundsForEachUnit = 0.7;
+    private const double RoundsForEachUnit = 0.4;
     private const int RoundsMost = 40;
 
     /// <summary>Rounds that prices from the whole squad's relaxation get at least: they are right, or nearly.</summary>
