@@ -33,8 +33,13 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     private const int TurnsLeast = 4;
     private const int TurnsMost = 1000;
 
-    /// <summary>Every so manieth turn goes without prices, so that what nobody would pay for is taken all the same; the last one too.</summary>
+    /// <summary>
+    /// Every so manieth turn goes without prices, so that what nobody would pay for is taken all the same; the last one too. More
+    /// often where prices stay as they are (<see cref="IsPricedAtOnce"/>).
+    /// </summary>
     private const int FreeTurnEvery = 4;
+
+    private const int FreeTurnAtFixedPrices = 2;
 
     /// <summary>So much of a session's working time is filled before its time line is known; the rest is filled after.</summary>
     private const double ShareBeforeFloors = 0.97;
@@ -71,7 +76,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     /// One athlete after the other on floors that hold all others; nobody's visit ends worse than it began. The first visit
     /// tries the athlete's exact weeks with what the others leave; where nothing is kept of an earlier plan the floors are
     /// empty before it. In most turns kit has its price, which follows the crowd (<see cref="CrowdedPrices"/>): who gains little by it leaves it
-    /// to others, who may lie after them in the line. The best plan met stays.
+    /// to others, who may come after them in the line. The best plan met stays.
     /// </summary>
     public void OnFloors(double units, long bound, SquadBound known)
     {
@@ -95,7 +100,8 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             // Late turns begin cooler: they mend what is there.
             double hot = _keeps ? HotWithKept : HotOnFloors * Math.Pow(0.4, (double)turn / turns);
             long[] left = squad.Left();
-            bool priced = turn % FreeTurnEvery != FreeTurnEvery - 1 && turn < turns - 1;
+            int free = IsPricedAtOnce ? FreeTurnAtFixedPrices : FreeTurnEvery;
+            bool priced = turn % free != free - 1 && turn < turns - 1;
             long[] asked = priced ? prices.Now : none;
             for (int n = 0; n < athletes; n++)
             {
@@ -119,7 +125,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                 }
             }
 
-            if (priced)
+            if (priced && !IsPricedAtOnce)
             {
                 prices.After(left);
             }
@@ -176,7 +182,9 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                     IReadOnlyList<long> own = squad.Searches[athlete].KitUsed;
                     long[] lent = [.. share.Select((l, k) => l + own[k])];
                     AthleteSearch search = squad.Searches[athlete];
-                    long[] prices = CrowdedPrices.InLine(known.Prices, whole, share, (double)athlete / plans.Length);
+                    long[] prices = IsPricedAtOnce
+                        ? known.Prices
+                        : CrowdedPrices.InLine(known.Prices, whole, share, (double)athlete / plans.Length);
                     search.Lend(lent, prices);
                     var sketch = search.Sketch(MovesOfASketch * squad.Slots.Length, Hot, Cold);
                     plans[athlete] = ExactWeeks(athlete, lent, prices, known, eachWeek, sketch);
@@ -225,8 +233,11 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     private int Each(double moves, double units, int turns) =>
         (int)Math.Clamp(moves * units / turns / Math.Max(1, squad.Athletes.Length), 300, 4_000_000);
 
+    /// <summary>With few sessions prices come from one relaxation of the whole squad, and are right at once.</summary>
+    private bool IsPricedAtOnce => squad.Entries <= SquadSearch.EntriesInOneRelaxation;
+
     /// <summary>With few sessions kit is short, and one lane shares all of it: halves leave some of it lying.</summary>
-    private int Lanes() => squad.Entries <= SquadSearch.EntriesInOneRelaxation ? 1 : 2;
+    private int Lanes() => IsPricedAtOnce ? 1 : 2;
 
     /// <summary>What a lane may use of the kit that is left; the first takes what can't be halved.</summary>
     private static long[] Share(long[] left, int lane, int lanes) =>
