@@ -69,7 +69,7 @@ internal static class PartSearch
         }
 
         new Annealing(squad, null, cancel).Few(bound, EachWeek, MovesForEachSession * squad.Slots.Length);
-        bound.ByWeeks(Proving);
+        bound.ByWeeks(Proving, more: false);
         Found found = floors.Found(bound.Points);
         ImmutableArray<Chosen> chosen = [.. others, .. found.Chosen];
         long points = PlanPoints.Of(chosen.Select(c => (c.Who.Athlete.Id, c.Slot.Id, c.Exercise.Id, c.Sets)), request);

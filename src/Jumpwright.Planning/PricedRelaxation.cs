@@ -141,26 +141,23 @@ internal sealed class PricedRelaxation : IDisposable
     }
 
     /// <summary>
-    /// After <see cref="At"/>: what the rows that tie weeks together cost each literal, and what they are worth in all, in
-    /// parts of a thousandth of a point. Taken into the objective they leave weeks that can be solved one by one; any such
-    /// prices of the right sign give a true bound.
+    /// After <see cref="At"/>: the rows that tie weeks together, each with its price in parts of a thousandth of a point. Taken into the
+    /// objective they leave weeks that can be solved one by one; any prices of the right sign give a true bound.
     /// </summary>
-    public (ImmutableDictionary<(string, string, int), long> Extra, long Constant) Untied(long fine)
-    {
-        Dictionary<(string, string, int), long> extra = [];
-        long constant = 0;
-        foreach ((int[] columns, long[] factors, long low, long high, long dual) in TyingPrices(fine))
-        {
-            constant += dual * (dual > 0 ? high : low);
-            for (int j = 0; j < columns.Length; j++)
-            {
-                var name = _literals[columns[j]];
-                extra[name] = extra.GetValueOrDefault(name) - (dual * factors[j]);
-            }
-        }
-
-        return (extra.ToImmutableDictionary(), constant);
-    }
+    /// <param name="fine">How many parts.</param>
+    public ImmutableArray<Tie> Ties(long fine) =>
+        [
+            .. from i in Enumerable.Range(0, _rows.Count)
+            where _coupling.Contains(_constraintOf[i])
+            let row = _rows[i]
+            select new Tie(
+                [.. row.Columns.Select(c => _literals[c])],
+                [.. row.Factors],
+                row.Low > -Unbounded ? row.Low : null,
+                row.High < Unbounded ? row.High : null,
+                _sign * _constraints[i].DualValue() * fine
+            ),
+        ];
 
     /// <summary>
     /// After <see cref="At"/>: what later sessions gain from each literal through the rows that tie them, in parts of a thousandth

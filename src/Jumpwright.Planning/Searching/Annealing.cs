@@ -31,7 +31,15 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     private const double MovesForEachSession = 800;
 
     private const int TurnsLeast = 4;
-    private const int TurnsMost = 200;
+    private const int TurnsMost = 1000;
+
+    /// <summary>
+    /// Every so manieth turn goes without prices, so that what nobody would pay for is taken all the same; the last one too. More
+    /// often where prices stay as they are (<see cref="IsPricedAtOnce"/>).
+    /// </summary>
+    private const int FreeTurnEvery = 4;
+
+    private const int FreeTurnAtFixedPrices = 2;
 
     /// <summary>So much of a session's working time is filled before its time line is known; the rest is filled after.</summary>
     private const double ShareBeforeFloors = 0.97;
@@ -67,8 +75,8 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     /// <summary>
     /// One athlete after the other on floors that hold all others; nobody's visit ends worse than it began. The first visit
     /// tries the athlete's exact weeks with what the others leave; where nothing is kept of an earlier plan the floors are
-    /// empty before it. Every other turn kit has its price: who gains little by it leaves it to others, who take it in
-    /// the next turn, when it is free. The best plan met stays.
+    /// empty before it. In most turns kit has its price, which follows the crowd (<see cref="CrowdedPrices"/>): who gains little by it leaves it
+    /// to others, who may come after them in the line. The best plan met stays.
     /// </summary>
     public void OnFloors(double units, long bound, SquadBound known)
     {
@@ -82,7 +90,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             );
         int each = Each(MovesOnFloors, unitsForMoves, turns);
         long[] none = new long[squad.Kit.Length];
-        bool priced = known.Prices.Any(p => p > 0);
+        CrowdedPrices prices = new(squad.Most, known.Prices);
         (ImmutableArray<Chosen> Plan, bool IsWhole)[] exact = _keeps
             ? []
             : ExactWeeks(known, Math.Min(ExactMost, ExactForEachUnit * units / athletes));
@@ -92,13 +100,16 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             // Late turns begin cooler: they mend what is there.
             double hot = _keeps ? HotWithKept : HotOnFloors * Math.Pow(0.4, (double)turn / turns);
             long[] left = squad.Left();
+            int free = IsPricedAtOnce ? FreeTurnAtFixedPrices : FreeTurnEvery;
+            bool priced = turn % free != free - 1 && turn < turns - 1;
+            long[] asked = priced ? prices.Now : none;
             for (int n = 0; n < athletes; n++)
             {
                 cancel.ThrowIfCancellationRequested();
                 int athlete = (n + (7 * turn)) % athletes;
                 AthleteSearch search = squad.Searches[athlete];
                 long[] lent = [.. left.Select((l, k) => l + search.KitUsed[k])];
-                search.Lend(lent, priced && turn % 2 == 0 && turn < turns - 1 ? known.Prices : none);
+                search.Lend(lent, asked);
                 if (turn == 0 && !_keeps)
                 {
                     Begin(athlete, exact[athlete], each);
@@ -112,6 +123,11 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
                 {
                     left[k] = lent[k] - search.KitUsed[k];
                 }
+            }
+
+            if (priced && !IsPricedAtOnce)
+            {
+                prices.After(left);
             }
 
             best.Look();
@@ -139,7 +155,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             long[] lent = [.. squad.Left().Select((l, k) => l + search.KitUsed[k])];
             search.Lend(lent, none);
             search.Anneal(moves, HotWithKept, Cold);
-            Begin(athlete, ExactWeeks(athlete, lent, known, eachWeek), moves);
+            Begin(athlete, ExactWeeks(athlete, lent, known.Prices, known, eachWeek), moves);
         }
     }
 
@@ -159,15 +175,19 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             lane =>
             {
                 long[] share = Share(left, lane, lanes);
+                long[] whole = [.. share];
                 for (int athlete = lane; athlete < plans.Length; athlete += lanes)
                 {
                     cancel.ThrowIfCancellationRequested();
                     IReadOnlyList<long> own = squad.Searches[athlete].KitUsed;
                     long[] lent = [.. share.Select((l, k) => l + own[k])];
                     AthleteSearch search = squad.Searches[athlete];
-                    search.Lend(lent, known.Prices);
+                    long[] prices = IsPricedAtOnce
+                        ? known.Prices
+                        : CrowdedPrices.InLine(known.Prices, whole, share, (double)athlete / plans.Length);
+                    search.Lend(lent, prices);
                     var sketch = search.Sketch(MovesOfASketch * squad.Slots.Length, Hot, Cold);
-                    plans[athlete] = ExactWeeks(athlete, lent, known, eachWeek, sketch);
+                    plans[athlete] = ExactWeeks(athlete, lent, prices, known, eachWeek, sketch);
                     var used = KitUse.Of(plans[athlete].Plan);
                     for (int k = 0; k < share.Length; k++)
                     {
@@ -182,6 +202,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     private (ImmutableArray<Chosen> Plan, bool IsWhole) ExactWeeks(
         int athlete,
         long[] lent,
+        long[] prices,
         SquadBound known,
         double eachWeek,
         IReadOnlyDictionary<(string Session, string Exercise), int>? sketch = null
@@ -192,7 +213,7 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
             known.Ahead(athlete),
             WeekBounds.Fine,
             Enumerable.Range(0, lent.Length).ToImmutableDictionary(k => squad.Kit[k], k => lent[k]),
-            squad.ByKit(known.Prices),
+            squad.ByKit(prices),
             eachWeek,
             sketch
         );
@@ -212,8 +233,11 @@ internal sealed class Annealing(Squad squad, IProgress<string>? progress, Cancel
     private int Each(double moves, double units, int turns) =>
         (int)Math.Clamp(moves * units / turns / Math.Max(1, squad.Athletes.Length), 300, 4_000_000);
 
+    /// <summary>With few sessions prices come from one relaxation of the whole squad, and are right at once.</summary>
+    private bool IsPricedAtOnce => squad.Entries <= SquadSearch.EntriesInOneRelaxation;
+
     /// <summary>With few sessions kit is short, and one lane shares all of it: halves leave some of it lying.</summary>
-    private int Lanes() => squad.Entries <= SquadSearch.EntriesInOneRelaxation ? 1 : 2;
+    private int Lanes() => IsPricedAtOnce ? 1 : 2;
 
     /// <summary>What a lane may use of the kit that is left; the first takes what can't be halved.</summary>
     private static long[] Share(long[] left, int lane, int lanes) =>

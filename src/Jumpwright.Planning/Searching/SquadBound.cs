@@ -15,8 +15,19 @@ internal sealed class SquadBound : IDisposable
     /// <summary>Deterministic time that a week gets before it is known which are hard: most are proven in less.</summary>
     private const double FirstEach = 0.15;
 
+    /// <summary>Deterministic time that a round of weeks is taken to take at least: their models are made anew.</summary>
+    private const double RoundAtLeast = 0.01;
+
     /// <summary>Rounds that may prove nothing better before prices count as found.</summary>
-    private const int FailedMost = 2;
+    private const int FailedMost = 8;
+
+    /// <summary>The share of the bound that better prices are hoped to take off it at first; less after each round that took nothing.</summary>
+    private const double Hoped = 0.002;
+
+    private const double LessAfterAFailure = 0.6;
+
+    /// <summary>The share of an athlete's bound that other prices of what ties weeks together are hoped to take off it at first.</summary>
+    private const double HopedOfTies = 0.004;
 
     private readonly Squad _squad;
     private readonly CancellationToken _cancel;
@@ -60,10 +71,9 @@ internal sealed class SquadBound : IDisposable
     /// <returns>Null; or how it ended, when somebody has no plan at all.</returns>
     public Found? Price(int rounds, IProgress<string>? told)
     {
-        double pace = 1;
+        double hoped = Hoped;
         double[] direction = new double[Prices.Length];
         long[] now = [.. Prices];
-        int stale = 0;
         int failed = 0;
         for (int round = 0; round < rounds; round++)
         {
@@ -107,17 +117,14 @@ internal sealed class SquadBound : IDisposable
                 // What the duals say of the weeks is kept at once: solving the best round again would cost as much as the round.
                 _lines = [.. at.Select(a => a.Bound!.Value)];
                 _weeks = weeks;
-                stale = 0;
             }
             else if (++failed >= FailedMost)
             {
                 break;
             }
-            else if (++stale >= 2)
+            else
             {
-                pace *= 0.5;
-                stale = 0;
-                now = [.. Prices];
+                hoped *= LessAfterAFailure;
             }
 
             told?.Report($"prices, round {round + 1}: no plan can have more than {Points} points");
@@ -134,7 +141,7 @@ internal sealed class SquadBound : IDisposable
                 break;
             }
 
-            double step = pace * 0.5 * Math.Max(1, proven - (_bound * 0.99)) / length;
+            double step = Math.Max(1, proven - (_bound * (1 - hoped))) / length;
             for (int k = 0; k < now.Length; k++)
             {
                 now[k] = (long)Math.Max(0, Math.Round(now[k] + (step * direction[k])));
@@ -154,15 +161,19 @@ internal sealed class SquadBound : IDisposable
     /// proven yet.
     /// </summary>
     /// <param name="budget">Deterministic time for the whole squad.</param>
-    public void ByWeeks(double budget)
+    /// <param name="more">Whether what is left after that goes into better prices of what ties weeks together.</param>
+    public void ByWeeks(double budget, bool more = true)
     {
         double spent = 0;
+        double[] cost = new double[_weeks.Length];
         foreach (int i in Enumerable.Range(0, _weeks.Length).OrderByDescending(Choice))
         {
             for (int week = 0; week < _weeks[i].Count && spent < budget; week++)
             {
                 _cancel.ThrowIfCancellationRequested();
-                spent += _weeks[i].Prove(week, FirstEach);
+                double took = _weeks[i].Prove(week, FirstEach);
+                spent += took;
+                cost[i] += took;
             }
         }
 
@@ -179,6 +190,11 @@ internal sealed class SquadBound : IDisposable
             spent += open[n].Of.Prove(open[n].Week, Math.Min(share, budget - spent));
         }
 
+        if (more)
+        {
+            ByTyingPrices(budget - spent, cost);
+        }
+
         long sum = _lines.Select((line, i) => Math.Min(line, _weeks[i].Bound ?? Unknown)).Sum();
         _bound = Math.Min(_bound, sum + WorthOfKit(Prices));
     }
@@ -188,6 +204,33 @@ internal sealed class SquadBound : IDisposable
         foreach (PricedRelaxation? relaxation in _relaxations)
         {
             relaxation?.Dispose();
+        }
+    }
+
+    /// <summary>
+    /// Better prices of what ties weeks together, one athlete at a time: whoever's last round took most off the bound for its time is next.
+    /// </summary>
+    /// <param name="budget">Deterministic time for the whole squad.</param>
+    /// <param name="cost">What a round of each athlete took so far.</param>
+    private void ByTyingPrices(double budget, double[] cost)
+    {
+        double[] hope = [.. _weeks.Select(w => w.Bound is { } b ? HopedOfTies * b : 0)];
+        for (double spent = 0; spent < budget; )
+        {
+            _cancel.ThrowIfCancellationRequested();
+            int next = Enumerable.Range(0, hope.Length).MaxBy(i => hope[i] / (RoundAtLeast + cost[i]));
+            if (hope[next] <= 0 || _weeks[next].Bound is not { } before)
+            {
+                return;
+            }
+
+            double took = _weeks[next].Again(FirstEach);
+            cost[next] = took;
+            spent += took + RoundAtLeast;
+            hope[next] =
+                took == 0 || _weeks[next].Failures >= FailedMost ? 0
+                : _weeks[next].Failures > 0 ? 0.7 * hope[next]
+                : (0.5 * hope[next]) + before - _weeks[next].Bound!.Value;
         }
     }
 

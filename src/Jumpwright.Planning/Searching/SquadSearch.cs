@@ -11,10 +11,10 @@ namespace Jumpwright.Planning.Searching;
 /// </summary>
 internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
 {
-    private const double RoundsForEachUnit = 0.1;
+    private const double RoundsForEachUnit = 0.4;
     private const int RoundsMost = 40;
 
-    /// <summary>Rounds that prices from the whole squad's relaxation get at least: they are right, or nearly.</summary>
+    /// <summary>Rounds that prices from the whole squad's relaxation get: they are right, or nearly.</summary>
     private const int RoundsOfRightPrices = 2;
 
     /// <summary>
@@ -38,14 +38,14 @@ internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progre
         Squad squad = new(request);
         double units = request.Budget.DeterministicTime;
         using SquadBound bound = new(squad, cancel);
-        int rounds = 1;
+        int rounds = Math.Clamp((int)(RoundsForEachUnit * units), 1, RoundsMost);
         if (squad.Entries <= EntriesInOneRelaxation)
         {
             rounds = RoundsOfRightPrices;
             bound.Start(LinearRelaxation.Prices(SquadModel.Of(request, Asked.All(), new Scope())));
         }
 
-        if (bound.Price(Math.Clamp((int)(RoundsForEachUnit * units), rounds, RoundsMost), progress) is { } ended)
+        if (bound.Price(rounds, progress) is { } ended)
         {
             return ended;
         }

@@ -20,12 +20,15 @@ internal sealed class WeekBounds
     private readonly ImmutableDictionary<(string Kit, string Session), long> _prices;
     private readonly ImmutableDictionary<(string Kit, string Session), long> _kit;
     private readonly ImmutableDictionary<(string Session, string Exercise), long> _shares;
-    private readonly ImmutableDictionary<(string Session, string Exercise, int Literal), long> _extra = [];
+    private readonly TyingPrices _ties = new([]);
     private readonly ImmutableArray<IGrouping<NodaTime.LocalDate, SessionSlot>> _weeks = [];
-    private readonly long _constant;
+    private ImmutableDictionary<(string Session, string Exercise, int Literal), long> _extra = [];
+    private long _constant;
+    private long? _least;
     private readonly long?[] _bounds = [];
     private readonly long[] _plans = [];
     private readonly bool[] _proven = [];
+    private readonly ImmutableArray<Chosen>[] _held = [];
 
     /// <summary>After the relaxation was solved at these prices.</summary>
     public WeekBounds(
@@ -42,13 +45,15 @@ internal sealed class WeekBounds
         _shares = squad.GroupShares;
         if (relaxation.IsSolved)
         {
-            (_extra, _constant) = relaxation.Untied(Fine);
+            _ties = new(relaxation.Ties(Fine));
+            (_extra, _constant) = (_ties.Extra(), _ties.Constant);
             _weeks = [.. squad.Slots.GroupBy(s => PlanRequest.WeekOf(s.Date))];
             var weekOf = _weeks.SelectMany((w, n) => w.Select(s => (s.Id, n))).ToDictionary(s => s.Id, s => s.n);
             Ahead = relaxation.Ahead(Fine, s => weekOf[s]);
             _bounds = new long?[_weeks.Length];
             _plans = new long[_weeks.Length];
             _proven = new bool[_weeks.Length];
+            _held = [.. _weeks.Select(_ => ImmutableArray<Chosen>.Empty)];
         }
     }
 
@@ -58,10 +63,46 @@ internal sealed class WeekBounds
     public ImmutableDictionary<(string Session, string Exercise, int Literal), long> Ahead { get; } = [];
 
     /// <summary>Proven: nothing this athlete does is worth more at these prices, in thousandths; null when not proven.</summary>
-    public long? Bound =>
-        Count > 0 && _bounds.All(b => b is not null)
-            ? (long)Math.Floor((double)(_constant + _bounds.Sum(b => b!.Value)) / Fine) + 1
-            : null;
+    public long? Bound => Least is { } least ? (long)Math.Floor((double)least / Fine) + 1 : null;
+
+    /// <summary>What the weeks prove at the prices of now, in parts of a thousandth; null while one of them proves nothing.</summary>
+    private long? Now => Count > 0 && _bounds.All(b => b is not null) ? _constant + _bounds.Sum(b => b!.Value) : null;
+
+    /// <summary>The least that was proven at any prices.</summary>
+    private long? Least => Now is { } now ? Math.Min(now, _least ?? now) : _least;
+
+    /// <summary>Rounds of prices in a row that proved nothing better.</summary>
+    public int Failures { get; private set; }
+
+    /// <summary>
+    /// All weeks at other prices of what ties them, after all were solved at those of now; gives the deterministic time, and 0 when no other
+    /// prices are known.
+    /// </summary>
+    /// <param name="eachWeek">Deterministic time that a week gets at most.</param>
+    public double Again(double eachWeek)
+    {
+        if (Now is not { } now || !_ties.Change(now, _least ?? long.MaxValue, _held.SelectMany(Literals).ToHashSet()))
+        {
+            return 0;
+        }
+
+        _least = Least;
+        (_extra, _constant) = (_ties.Extra(), _ties.Constant);
+        double spent = 0;
+        for (int week = 0; week < Count; week++)
+        {
+            (_bounds[week], _plans[week], _proven[week]) = (null, 0, false);
+            spent += Prove(week, eachWeek);
+        }
+
+        Failures = Now < _least ? 0 : Failures + 1;
+        return spent;
+    }
+
+    private static IEnumerable<(string, string, int)> Literals(ImmutableArray<Chosen> held) =>
+        held.SelectMany(c =>
+            Enumerable.Range(0, c.Sets - c.Menu.Dose.SetsMin + 1).Select(n => (c.Slot.Id, c.Exercise.Id, n))
+        );
 
     public bool IsProven(int week) => _proven[week];
 
@@ -102,6 +143,7 @@ internal sealed class WeekBounds
         }
 
         _plans[week] = Math.Max(_plans[week], solution.InThousandths ?? 0);
+        _held[week] = solution.Chosen;
         _proven[week] |= solution.Status == CpSolverStatus.Optimal;
         return solution.DeterministicTime;
     }

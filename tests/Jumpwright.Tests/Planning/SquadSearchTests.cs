@@ -171,6 +171,52 @@ public class SquadSearchTests
         Assert.InRange(points, bound.Points * 0.9, bound.Points);
     }
 
+    /// <summary>
+    /// However the prices of what ties weeks together change, what the weeks prove stays above the best plan there is; the best prices
+    /// are kept, so it comes no further away.
+    /// </summary>
+    [Theory]
+    [InlineData(9)]
+    [InlineData(10)]
+    [InlineData(11)]
+    public void Bound_AtPricesThatTheWeeksFoundThemselves_LiesAboveTheOptimumAndNoHigherThanBefore(int seed)
+    {
+        PlanRequest request = TwoWeeks(1, seed, shortKit: true);
+        long Bound(bool more)
+        {
+            using SquadBound bound = new(new Squad(request), CancellationToken.None);
+            Assert.Null(bound.Price(10, null));
+            bound.ByWeeks(3, more);
+            return bound.Points;
+        }
+
+        Found exact = new WholeSearch(
+            request with
+            {
+                Budget = new SolveBudget { DeterministicTime = 20, GapLimit = 0 },
+            },
+            Asked.All(),
+            CancellationToken.None
+        ).Best();
+        Assert.NotNull(exact.Objective);
+        Assert.InRange(Bound(more: true), exact.Objective.Value, Bound(more: false));
+    }
+
+    /// <summary>A week by itself knows what the weeks before can't hold: a step they can't have opened, and demand they can't lead up to.</summary>
+    [Fact]
+    public void Week_ByItself_KnowsWhatTheWeeksBeforeCannotHold()
+    {
+        PlanRequest request = TwoWeeks(1, 12, shortKit: false);
+        AthleteRequest who = request.Athletes[0];
+        var weeks = request.Slots.GroupBy(s => PlanRequest.WeekOf(s.Date)).OrderBy(w => w.Key).ToList();
+        AthleteRequest first = OneWeek.Of(request, who, weeks[0]).Who;
+        AthleteRequest second = OneWeek.Of(request, who, weeks[1]).Who;
+        Assert.All(first.Menu.Where(m => m.ExerciseId == "tuck-jump"), m => Assert.Equal(2, m.After.Single().Sessions));
+        Assert.All(second.Menu, m => Assert.Empty(m.After));
+        Assert.Equal(120, Assert.Single(first.Caps).AtMost);
+        Assert.Equal(10 + (120 * 110 / 100), Assert.Single(second.Caps).AtMost);
+    }
+
     private static ImmutableArray<(string, string, string, int)> Items(Plan plan) =>
         [
             .. plan.Sessions.SelectMany(s =>
