@@ -68,7 +68,7 @@ internal static class OneWeek
             growth.Later,
             growth.Tissue,
             (int)most,
-            "From what the weeks before may hold."
+            $"From what the weeks before may hold."
         );
 
     /// <summary>No more demand on a tissue than that is possible in these sessions; the greatest number when nothing says.</summary>
