@@ -35,7 +35,7 @@ internal sealed record RestrictionReading(
     public Sentence Whom =>
         string.IsNullOrWhiteSpace(Row.SetBy) ? Sentence.Of($"whoever set it")
         : string.IsNullOrWhiteSpace(Row.Role) ? Sentence.Of($"{Row.SetBy.Trim()}")
-        : Sentence.Of($"{Row.SetBy.Trim()} ({Row.Role.Trim()})");
+        : Sentence.Of($"{Row.SetBy.Trim()} ({new SaidRole(Row.Role.Trim())})");
 
     /// <summary>How sentences name the row.</summary>
     public Sentence Name
