@@ -53,7 +53,8 @@ internal static class PlateAnswers
         List<(double Hz, double Damping)> swings
     )
     {
-        if (swings.Count == 0 && !Probe(forceN, rateHz, edges))
+        bool mayResonate = Probe(forceN, rateHz, edges);
+        if (swings.Count == 0 && !mayResonate)
         {
             return [(null, 0)];
         }
@@ -64,7 +65,7 @@ internal static class PlateAnswers
             (null, Math.Log(Quiet), Ask(forceN, rateHz, edges, asked, null)),
         };
         double each = Math.Log(Resonant / (Frequencies * ((SpringAnswer.Dampings + 1) / DampingStride)));
-        for (int i = 0; i < Frequencies; i++)
+        for (int i = 0; mayResonate && i < Frequencies; i++)
         {
             for (int j = 0; j < SpringAnswer.Dampings; j += DampingStride)
             {
@@ -95,7 +96,10 @@ internal static class PlateAnswers
         List<(PlateAnswer? Answer, double Prior, double Log)> all = found.ConvertAll(f =>
             (f.Answer, f.Prior, f.Prior + Sum(f.Logs, best))
         );
-        var sorted = all.Select((a, at) => (a.Answer, a.Prior, a.Log, Gain: GainOf(all, at))).ToList();
+        var sorted = all.Select(
+                (a, at) => (a.Answer, a.Prior, a.Log, Gain: mayResonate ? GainOf(all, at) : double.PositiveInfinity)
+            )
+            .ToList();
         sorted.Sort((a, b) => b.Log.CompareTo(a.Log));
         int refined = 0;
         var peaks = new List<(PlateAnswer? Answer, double Prior, double Log)>();
