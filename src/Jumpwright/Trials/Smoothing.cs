@@ -45,24 +45,7 @@ internal static class Smoothing
 
     /// <summary>Trials of a smoothed recording with what is smeared named; others as they are.</summary>
     public static ImmutableArray<Trial> Named(ImmutableArray<Trial> trials, double? cutOffHz) =>
-        cutOffHz is not { } hz
-            ? trials
-            :
-            [
-                .. trials.Select(trial =>
-                    trial with
-                    {
-                        Warnings = trial.Warnings.Add(Cautions.Smoothed(hz)),
-                        Doubtful =
-                        [
-                            .. trial.Doubtful,
-                            .. Smeared.Where(name =>
-                                trial.Find(name) is not null && !trial.Doubtful.Contains(name, StringComparer.Ordinal)
-                            ),
-                        ],
-                    }
-                ),
-            ];
+        cutOffHz is { } hz ? [.. trials.Select(trial => trial.Doubting(Cautions.Smoothed(hz), Smeared))] : trials;
 
     /// <summary>Above which frequency about nothing is left, Hz; null where it is not smoothed, or harmlessly.</summary>
     public static double? CutOffHz(Plate plate)

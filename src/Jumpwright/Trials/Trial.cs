@@ -37,6 +37,19 @@ public sealed record Trial(
             && !Warnings.Contains(Cautions.HopAtTheEdge, StringComparer.Ordinal)
         );
 
+    /// <summary>The same with a sentence more, and those of the named measures that it has doubtful.</summary>
+    internal Trial Doubting(string sentence, IEnumerable<string> names) =>
+        this with
+        {
+            Warnings = Warnings.Add(sentence),
+            Doubtful =
+            [
+                .. Doubtful
+                    .Union(names.Where(name => Find(name) is not null), StringComparer.Ordinal)
+                    .Order(StringComparer.Ordinal),
+            ],
+        };
+
     /// <summary>The measure of that name, or null where it is absent or named doubtful.</summary>
     public Measure? FindTrusted(string name) => Doubtful.Contains(name, StringComparer.Ordinal) ? null : Find(name);
 }
