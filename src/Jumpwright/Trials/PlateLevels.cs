@@ -26,11 +26,11 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
     /// <summary>
     /// Nobody stands heavier than he is, but lighter with a foot beside the plate: a stand so long, s, so quiet and so much heavier is
-    /// the load. A push is not as even for as long.
+    /// the load. A slow push under a bar may be even to one part in a hundred for as long.
     /// </summary>
     private const double QuietS = QuietStanding.ShortestS;
 
-    private const double QuietPart = 0.012;
+    private const double QuietPart = 0.006;
     private const double HeavierPart = 1.1;
 
     /// <summary>Below this part of the weight a level that lasts so long, s, is an empty plate's.</summary>
