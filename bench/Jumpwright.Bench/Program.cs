@@ -2,6 +2,7 @@ using Jumpwright.Bench.Fuzz;
 using Jumpwright.Bench.Memory;
 using Jumpwright.Bench.Speed;
 using Jumpwright.Bench.Values;
+using Jumpwright.Simulation.Validating;
 
 namespace Jumpwright.Bench;
 
@@ -48,7 +49,7 @@ internal static class Program
                 return ValuesBench.Run(
                     asked.Word("--population") ?? "foreign",
                     asked.Number("--each", 100),
-                    (ulong)asked.Number("--seed", 20270104),
+                    (ulong)asked.Number("--seed", (int)ValidationOptions.Default.Seed),
                     asked.Word("--keep"),
                     Console.Out
                 )

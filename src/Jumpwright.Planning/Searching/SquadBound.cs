@@ -21,13 +21,8 @@ internal sealed class SquadBound : IDisposable
     /// <summary>Rounds that may prove nothing better before prices count as found.</summary>
     private const int FailedMost = 8;
 
-    /// <summary>The share of the bound that better prices are hoped to take off it at first; less after each round that took nothing.</summary>
+    /// <summary>The share of the bound that better prices are hoped to take off it at first.</summary>
     private const double Hoped = 0.002;
-
-    private const double LessAfterAFailure = 0.6;
-
-    /// <summary>The share of an athlete's bound that other prices of what ties weeks together are hoped to take off it at first.</summary>
-    private const double HopedOfTies = 0.004;
 
     private readonly Squad _squad;
     private readonly CancellationToken _cancel;
@@ -71,7 +66,7 @@ internal sealed class SquadBound : IDisposable
     /// <returns>Null; or how it ended, when somebody has no plan at all.</returns>
     public Found? Price(int rounds, IProgress<string>? told)
     {
-        double hoped = Hoped;
+        HopedStep hoped = new(Hoped);
         double[] direction = new double[Prices.Length];
         long[] now = [.. Prices];
         int failed = 0;
@@ -124,7 +119,7 @@ internal sealed class SquadBound : IDisposable
             }
             else
             {
-                hoped *= LessAfterAFailure;
+                hoped.Failed();
             }
 
             told?.Report($"prices, round {round + 1}: no plan can have more than {Points} points");
@@ -141,7 +136,7 @@ internal sealed class SquadBound : IDisposable
                 break;
             }
 
-            double step = Math.Max(1, proven - (_bound * (1 - hoped))) / length;
+            double step = hoped.Of(proven, _bound, length);
             for (int k = 0; k < now.Length; k++)
             {
                 now[k] = (long)Math.Max(0, Math.Round(now[k] + (step * direction[k])));
@@ -214,7 +209,7 @@ internal sealed class SquadBound : IDisposable
     /// <param name="cost">What a round of each athlete took so far.</param>
     private void ByTyingPrices(double budget, double[] cost)
     {
-        double[] hope = [.. _weeks.Select(w => w.Bound is { } b ? HopedOfTies * b : 0)];
+        double[] hope = [.. _weeks.Select(w => w.Bound is { } b ? TyingPrices.Hoped * b : 0)];
         for (double spent = 0; spent < budget; )
         {
             _cancel.ThrowIfCancellationRequested();

@@ -9,15 +9,13 @@ namespace Jumpwright.Planning.Searching;
 /// </summary>
 internal sealed class TyingPrices
 {
-    /// <summary>The share of the bound that better prices are hoped to take off it at first; less after each round that took nothing.</summary>
-    private const double Hoped = 0.004;
-
-    private const double LessAfterAFailure = 0.6;
+    /// <summary>The share of the bound that better prices are hoped to take off it at first.</summary>
+    public const double Hoped = 0.004;
 
     private readonly ImmutableArray<Tie> _ties;
     private readonly double[] _size;
     private readonly double[] _prices;
-    private double _hoped = Hoped;
+    private readonly HopedStep _hoped = new(Hoped);
 
     /// <summary>At the prices of a relaxation.</summary>
     public TyingPrices(ImmutableArray<Tie> ties)
@@ -56,7 +54,7 @@ internal sealed class TyingPrices
     {
         if (now >= least)
         {
-            _hoped *= LessAfterAFailure;
+            _hoped.Failed();
         }
 
         double[] over = new double[_ties.Length];
@@ -85,7 +83,7 @@ internal sealed class TyingPrices
             return false;
         }
 
-        double step = Math.Max(1, now - (Math.Min(now, least) * (1 - _hoped))) / length;
+        double step = _hoped.Of(now, Math.Min(now, least), length);
         for (int i = 0; i < _ties.Length; i++)
         {
             _prices[i] = Signed(_ties[i], _prices[i] + (step * over[i] / _size[i]));

@@ -61,8 +61,8 @@ public static class Measuring
             return refusal;
         }
 
-        double? cutOffHz = Smoothing.CutOffHz(plate);
-        return Found(plate, task, options).Then<ImmutableArray<Trial>>(trials => Smoothing.Named(trials, cutOffHz));
+        return Found(plate, task, options)
+            .Then<ImmutableArray<Trial>>(trials => Smoothing.Named(plate, PlateClocks.Named(plate, trials)));
     }
 
     /// <summary>Found by the engine, or with events that a person set.</summary>
@@ -71,7 +71,7 @@ public static class Measuring
         ImmutableArray<EventCorrection> corrections = options.Corrections;
         if (corrections.IsEmpty)
         {
-            return Found(plate, task, ImmutableArray<EventCorrection>.Empty);
+            return Found(plate, task, corrections);
         }
 
         bool takes =
@@ -95,12 +95,6 @@ public static class Measuring
     }
 
     private static Outcome<ImmutableArray<Trial>> Found(
-        Plate plate,
-        JumpTask task,
-        ImmutableArray<EventCorrection> corrections
-    ) => Measured(plate, task, corrections).Then<ImmutableArray<Trial>>(trials => PlateClocks.Named(plate, trials));
-
-    private static Outcome<ImmutableArray<Trial>> Measured(
         Plate plate,
         JumpTask task,
         ImmutableArray<EventCorrection> corrections

@@ -44,11 +44,13 @@ internal static class Smoothing
     private const double ShortestS = 0.12;
 
     /// <summary>Trials of a smoothed recording with what is smeared named; others as they are.</summary>
-    public static ImmutableArray<Trial> Named(ImmutableArray<Trial> trials, double? cutOffHz) =>
-        cutOffHz is { } hz ? [.. trials.Select(trial => trial.Doubting(Cautions.Smoothed(hz), Smeared))] : trials;
+    public static ImmutableArray<Trial> Named(Plate plate, ImmutableArray<Trial> trials) =>
+        CutOffHz(plate) is { } hz
+            ? [.. trials.Select(trial => trial.Doubting(Cautions.Smoothed(hz), Smeared))]
+            : trials;
 
     /// <summary>Above which frequency about nothing is left, Hz; null where it is not smoothed, or harmlessly.</summary>
-    public static double? CutOffHz(Plate plate)
+    private static double? CutOffHz(Plate plate)
     {
         if (plate.Levels.NoiseN > LoudN)
         {

@@ -20,7 +20,7 @@ internal static class StraightEdge
     private const double FarthestS = 0.006;
 
     /// <summary>How unsure an instant is where the recording, or the empty plate, ends before the edge, s.</summary>
-    public const double NoEdgeS = 0.04;
+    private const double NoEdgeS = 0.04;
 
     /// <summary>Where the edge meets zero, not believed below a given level, N; its slope, N a sample.</summary>
     public static Instant Above(
