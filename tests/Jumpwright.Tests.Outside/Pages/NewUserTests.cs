@@ -80,7 +80,7 @@ public sealed class NewUserTests(ServedDemo demo)
             await page.ClickAsync("text=Ask, and write it down");
             await page.FillAsync("#score", "0");
             await page.ClickAsync("button:text-is('Write it down')");
-            await page.WaitForURLAsync("**#symptoms");
+            await page.ArriveAt("#symptoms$");
             Assert.DoesNotContain("There is no symptom report", await page.Locator("main").InnerTextAsync());
             await Shot("athlete");
             await page.ClickAsync("nav >> text=Week");
