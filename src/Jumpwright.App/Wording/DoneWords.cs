@@ -14,7 +14,7 @@ internal static class DoneWords
         foreach (CompletedItem item in rows)
         {
             yield return new(between);
-            yield return new(catalogue.Find(item.ExerciseId)?.Name ?? item.ExerciseId, IsEnglish: true);
+            yield return SpokenExercises.Named(catalogue, item.ExerciseId);
             yield return new($" {string.Join(", ", Row(item))}");
             between = "; ";
         }

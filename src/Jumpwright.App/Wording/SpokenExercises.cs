@@ -16,6 +16,10 @@ internal static class SpokenExercises
     public static string Name(Catalogue catalogue, string id) =>
         catalogue.Find(id) is { } exercise ? Of(exercise).Name : id;
 
+    /// <summary>Its name, marked where it is not in the page's language.</summary>
+    public static Piece Named(Catalogue catalogue, string id) =>
+        new(Name(catalogue, id), Language(catalogue, id) != Speech.Now.Language);
+
     /// <summary>The language its name stands in.</summary>
     public static string Language(Catalogue catalogue, string id) =>
         catalogue.Find(id) is { } exercise ? Of(exercise).Language : Own;

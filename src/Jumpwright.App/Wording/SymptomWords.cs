@@ -1,17 +1,20 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using NodaTime;
 using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Wording;
 
 /// <summary>Symptoms and restrictions in plain words: site, side, when, how bad, who said so.</summary>
-internal static class SymptomWords
+internal static partial class SymptomWords
 {
     public static IEnumerable<Piece> Of(SymptomReport report)
     {
-        yield return new(report.Site, IsEnglish: true);
+        yield return PlaceWords.Of(report.Site);
         yield return new($", {Spoken.Of(report.Side)}; ");
         yield return Find($"symptom.kind.{report.Kind}") is { } kind
             ? new(kind)
@@ -60,7 +63,17 @@ internal static class SymptomWords
         if (restriction.Role is { Length: > 0 } role)
         {
             yield return new(", ");
-            yield return new(role, IsEnglish: true);
+            yield return RoleWords.Of(role);
+        }
+
+        if (restriction.Site is { Length: > 0 } site)
+        {
+            yield return new("; ");
+            yield return PlaceWords.Of(site);
+            if (restriction.Side is not Side.Unknown)
+            {
+                yield return new($", {Spoken.Of(restriction.Side)}");
+            }
         }
 
         yield return new(
@@ -84,14 +97,17 @@ internal static class SymptomWords
                 yield return new(index == 0 ? $"; {T[key]} " : ", ");
                 yield return Find($"restriction.word.{word}") is { } said
                     ? new(said)
-                    : new(catalogue.Find(word)?.Name ?? word, IsEnglish: true);
+                    : SpokenExercises.Named(catalogue, word);
             }
         }
 
         if (restriction.Limit is { Length: > 0 } limit)
         {
-            yield return new($"; {T["restriction.limit"]} ");
-            yield return new(limit.Replace("<=", "≤", StringComparison.Ordinal), IsEnglish: true);
+            foreach (string part in limit.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            {
+                yield return new("; ");
+                yield return Limit(part);
+            }
         }
 
         if (restriction.Note is { Length: > 0 } note)
@@ -102,4 +118,28 @@ internal static class SymptomWords
 
         yield return new(".");
     }
+
+    /// <summary>A limit of restrictions.csv in words; one of another shape stands as it was written, and closes.</summary>
+    private static Piece Limit(string part)
+    {
+        Match match = Limited().Match(part);
+        return !match.Success ? new(part.Replace("<=", "≤", StringComparison.Ordinal), IsEnglish: true)
+            : match.Groups["contacts"].Success ? new(T["restriction.limit.contacts", match.Groups["contacts"].Value])
+            : new(
+                T[
+                    "restriction.limit.drops",
+                    new Length(
+                        double.Parse(match.Groups["drop"].ValueSpan, CultureInfo.InvariantCulture)
+                            / (match.Groups["unit"].ValueSpan.SequenceEqual("cm") ? 100 : 1)
+                    ).ToString("0 cm", Speech.Now.Units)
+                ]
+            );
+    }
+
+    [GeneratedRegex(
+        @"^(?:contacts?\s*(?:<=|≤)\s*(?<contacts>[0-9]{1,4})|drops?\s*(?:<=|≤)\s*(?<drop>[0-9]+(?:\.[0-9]+)?)\s*(?<unit>m|cm))$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase,
+        1000
+    )]
+    private static partial Regex Limited();
 }

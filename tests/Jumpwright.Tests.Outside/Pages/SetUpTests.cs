@@ -68,6 +68,98 @@ public sealed class SetUpTests
         Assert.Contains("application/pdf", (await Pdf(squad, week)).Content.Headers.ContentType!.ToString());
     }
 
+    [Theory]
+    [InlineData("body_mass_kg", "8.25", "mass", "15 to 300")]
+    [InlineData("body_mass_kg", "a lot", "mass", "15 to 300")]
+    [InlineData("stature_m", "187", "stature", "0.8 to 2.6")]
+    [InlineData("birth_date", "12.4.1999", "born", "birthday as a day")]
+    [InlineData("operated", "", "ever", "ask them")]
+    [InlineData("name", "", "name", "Write the athlete's name")]
+    public async Task AthleteThatIsRefused_StandsThereAgainAsTyped_WithWhatIsWrongBesideItsField(
+        string cell,
+        string typed,
+        string field,
+        string why
+    )
+    {
+        await using OwnSquad squad = await OwnSquad.Begin();
+        var form = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["name"] = "Mora \"M\"",
+            ["birth_date"] = "1999-04-12",
+            ["body_mass_kg"] = "82.5",
+            ["stature_m"] = "1.87",
+            ["sport"] = "basketball",
+            ["level"] = "advanced",
+            ["operated"] = "yes",
+            ["operation_site"] = "knee",
+            ["operation_side"] = "left",
+            ["operation_date"] = "2024-02-01",
+        };
+        form[cell] = typed;
+        string said = await Said(squad, "/set-up/athlete", [.. form.Select(f => (f.Key, f.Value))]);
+
+        Assert.Contains(why, Element(said, "p", "role=\"alert\""));
+        Assert.Contains($"href=\"#{field}\"", said);
+        string beside = said[said.IndexOf($"id=\"{field}\"", StringComparison.Ordinal)..];
+        Assert.Contains(why, beside[..beside.IndexOf("</p>", StringComparison.Ordinal)]);
+        Assert.Single(Matches(said, "aria-invalid=\"true\""));
+        foreach ((string name, string value) in form.Where(f => f.Value.Length > 0))
+        {
+            Assert.Matches(
+                name is "level" or "operated" or "operation_side"
+                    ? $"<option value=\"{value}\" selected"
+                    : $"name=\"{name}\"[^>]* value=\"{System.Text.RegularExpressions.Regex.Escape(value)}\"",
+                said
+            );
+        }
+
+        Assert.Empty(SquadFolder.Read(squad.Folder).Require().Athletes);
+    }
+
+    [Fact]
+    public async Task MassWithADecimalComma_AndAPlaceInGerman_StandInTheFolderAsItsFilesNameThem()
+    {
+        await using OwnSquad squad = await OwnSquad.Begin();
+        Assert.Contains(
+            "is a01.",
+            await Said(
+                squad,
+                "/set-up/athlete",
+                ("name", "Jo"),
+                ("body_mass_kg", "82,5"),
+                ("stature_m", "1,87"),
+                ("operated", "yes"),
+                ("operation_site", "Knie")
+            )
+        );
+        SquadFolder read = SquadFolder.Read(squad.Folder).Require();
+        Assert.Equal((82.5, 1.87), (read.Athletes[0].BodyMassKg, read.Athletes[0].StatureM));
+        Assert.Equal("knee", read.Athletes[0].Operation!.Site);
+        Assert.Empty(read.Problems);
+    }
+
+    [Fact]
+    public async Task TimeThatIsRefused_StandsThereAgainAsTyped()
+    {
+        await using OwnSquad squad = await OwnSquad.Begin();
+        string said = await Said(squad, "/set-up/window", ("day", "Friday"), ("start", "18:30"), ("minutes", "5"));
+        Assert.Contains("10 to 240", Element(said, "p", "role=\"alert\""));
+        Assert.Contains("<option value=\"Friday\" selected", said);
+        Assert.Matches("name=\"start\"[^>]* value=\"18:30\"", said);
+        Assert.Matches("name=\"minutes\"[^>]* value=\"5\" aria-invalid=\"true\"", said);
+    }
+
+    private static string Element(string page, string tag, string holding)
+    {
+        int from = page.IndexOf(holding, StringComparison.Ordinal);
+        Assert.True(from >= 0, $"no {tag} with {holding}");
+        return page[from..page.IndexOf($"</{tag}>", from, StringComparison.Ordinal)];
+    }
+
+    private static IEnumerable<string> Matches(string page, string pattern) =>
+        System.Text.RegularExpressions.Regex.Matches(page, pattern).Select(m => m.Value);
+
     [Fact]
     public async Task SquadWrittenByHand_KeepsItsCommentsAndOrder()
     {

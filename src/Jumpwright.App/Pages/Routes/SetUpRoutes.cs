@@ -29,7 +29,7 @@ internal static class SetUpRoutes
 
     public static void Map(WebApplication app, FrontDesk desk)
     {
-        app.MapGet("/set-up", () => Page(desk, null));
+        app.MapGet("/set-up", () => Page(desk));
         app.MapPost(
             "/set-up/athlete",
             async (HttpRequest request, CancellationToken cancel) =>
@@ -40,23 +40,16 @@ internal static class SetUpRoutes
                     c => form[c].ToString().Trim() is { Length: <= Longest } cell ? cell : "",
                     StringComparer.Ordinal
                 );
-                // Nobody knows what was not asked: an operation closes, so neither yes nor no is taken for granted.
-                string operated = form["operated"].ToString();
-                if (operated is not ("yes" or "no"))
+                if (Fault(cells, form["operated"].ToString()) is var (field, sentence))
                 {
-                    return Page(desk, new Piece(T["set-up.ever.missing"]));
-                }
-
-                bool written = cells["operation_site"].Length > 0;
-                if (operated == "yes" != written)
-                {
-                    return Page(desk, new Piece(T[written ? "set-up.ever.both" : "set-up.ever.where"]));
+                    return Page(desk, new SetUpFault("athlete", field, new Piece(sentence), form));
                 }
 
                 return Change(
                     desk,
                     folder =>
                         SquadWriter.AddAthlete(folder, cells).Then<string>(id => T["set-up.added", cells["name"], id]),
+                    refusal => new SetUpFault("athlete", "name", refusal, form),
                     cancel
                 );
             }
@@ -66,15 +59,26 @@ internal static class SetUpRoutes
             async (HttpRequest request, CancellationToken cancel) =>
             {
                 IFormCollection form = await request.ReadFormAsync(cancel);
+                SetUpFault Wrong(string field) => new("window", field, new Piece(T["set-up.window.wrong"]), form);
                 if (
                     !Enum.TryParse(form["day"], out IsoDayOfWeek day)
                     || day is < IsoDayOfWeek.Monday or > IsoDayOfWeek.Sunday
-                    || LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(form["start"].ToString())
-                        is not { Success: true } start
-                    || !int.TryParse(form["minutes"], NumberStyles.None, CultureInfo.InvariantCulture, out int minutes)
                 )
                 {
-                    return Page(desk, new Piece(T["set-up.window.wrong"]));
+                    return Page(desk, Wrong("day"));
+                }
+
+                if (
+                    LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(form["start"].ToString())
+                    is not { Success: true } start
+                )
+                {
+                    return Page(desk, Wrong("start"));
+                }
+
+                if (!int.TryParse(form["minutes"], NumberStyles.None, CultureInfo.InvariantCulture, out int minutes))
+                {
+                    return Page(desk, Wrong("minutes"));
                 }
 
                 return Change(
@@ -83,6 +87,7 @@ internal static class SetUpRoutes
                         SquadWriter
                             .AddWindow(folder, day, start.Value, minutes)
                             .Then<string>(_ => T["set-up.window.added", T[$"day.{(int)day}"], form["start"]]),
+                    refusal => new SetUpFault("window", "minutes", refusal, form),
                     cancel
                 );
             }
@@ -92,10 +97,46 @@ internal static class SetUpRoutes
             async (HttpRequest request, CancellationToken cancel) =>
             {
                 IFormCollection form = await request.ReadFormAsync(cancel);
-                return Change(desk, folder => Kit(folder, form, desk.Book.Material.Squad.Kit), cancel);
+                return Change(
+                    desk,
+                    folder => Kit(folder, form, desk.Book.Material.Squad.Kit),
+                    refusal => new SetUpFault("kit", KitIds.All[0], refusal, form),
+                    cancel
+                );
             }
         );
     }
+
+    /// <summary>
+    /// The first cell that can't stand so, and why; null where all can. What the tables would take for unknown is asked again here,
+    /// where somebody is there to answer. A decimal comma becomes a point, a place its word of the files.
+    /// </summary>
+    private static (string Field, string Sentence)? Fault(Dictionary<string, string> cells, string operated)
+    {
+        cells["body_mass_kg"] = cells["body_mass_kg"].Replace(',', '.');
+        cells["stature_m"] = cells["stature_m"].Replace(',', '.');
+        cells["operation_site"] = PlaceWords.Read(cells["operation_site"]);
+        bool written = cells["operation_site"].Length > 0;
+        return !IsDay(cells["birth_date"]) ? ("born", T["set-up.born.wrong"])
+            : !IsWithin(cells["body_mass_kg"], 15, 300) ? ("mass", T["set-up.mass.wrong"])
+            : !IsWithin(cells["stature_m"], 0.8, 2.6) ? ("stature", T["set-up.stature.wrong"])
+            // Nobody knows what was not asked: an operation closes, so neither yes nor no is taken for granted.
+            : operated is not ("yes" or "no") ? ("ever", T["set-up.ever.missing"])
+            : operated == "yes" && !written ? ("site", T["set-up.ever.where"])
+            : operated == "no" && written ? ("site", T["set-up.ever.both"])
+            : !IsDay(cells["operation_date"]) ? ("operated", T["set-up.operated.wrong"])
+            : null;
+    }
+
+    private static bool IsDay(string cell) => cell.Length == 0 || LocalDatePattern.Iso.Parse(cell).Success;
+
+    private static bool IsWithin(string cell, double least, double most) =>
+        cell.Length == 0
+        || (
+            double.TryParse(cell, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value)
+            && value >= least
+            && value <= most
+        );
 
     private static Outcome<string> Kit(
         string folder,
@@ -118,17 +159,30 @@ internal static class SetUpRoutes
         return T["set-up.kit.written"];
     }
 
-    private static IResult Change(FrontDesk desk, Func<string, Outcome<string>> write, CancellationToken cancel) =>
-        Page(
-            desk,
-            desk.Change(squad =>
-                squad.Folder is not { } folder ? new Piece(T["set-up.no-folder"])
-                : write(folder).TryGet(out string? said, out Refusal? refusal)
-                    ? squad.ImportAgain(null, cancel).TryGet(out _, out Refusal? why) ? new Piece(said)
-                        : new Piece(why.Sentence, IsEnglish: true)
-                : new Piece(refusal.Sentence, IsEnglish: true)
-            )
+    private static IResult Change(
+        FrontDesk desk,
+        Func<string, Outcome<string>> write,
+        Func<Piece, SetUpFault> wrong,
+        CancellationToken cancel
+    )
+    {
+        (Piece? says, SetUpFault? fault) = desk.Change<(Piece?, SetUpFault?)>(squad =>
+            squad.Folder is not { } folder ? (null, wrong(new Piece(T["set-up.no-folder"])))
+            : !write(folder).TryGet(out string? said, out Refusal? refusal)
+                ? (null, wrong(new Piece(refusal.Sentence, IsEnglish: true)))
+            : squad.ImportAgain(null, cancel).TryGet(out _, out Refusal? why) ? (new Piece(said), null)
+            : (new Piece(why.Sentence, IsEnglish: true), null)
         );
+        return Page(desk, fault, says);
+    }
 
-    private static IResult Page(FrontDesk desk, Piece? says) => Answers.Page<SetUpPage>(new { desk.Book, Says = says });
+    private static IResult Page(FrontDesk desk, SetUpFault? fault = null, Piece? says = null) =>
+        Answers.Page<SetUpPage>(
+            new
+            {
+                desk.Book,
+                Says = says,
+                Fault = fault,
+            }
+        );
 }
