@@ -21,6 +21,8 @@ public sealed class FrontDesk : IDisposable
     // Whatever changes makes another state, and with it an empty shelf.
     private static readonly ConditionalWeakTable<State, PageShelf> Shelves = [];
 
+    private static readonly Refusal NothingYet = new("Nothing is planned yet.");
+
     private static readonly TimeSpan LongestBeforeAPage = TimeSpan.FromSeconds(3);
 
     private readonly OpenedSquad _opened;
@@ -53,7 +55,7 @@ public sealed class FrontDesk : IDisposable
             day,
             catalogue,
             Bookkeeping.Leaves(opened.Material, catalogue, day),
-            new Refusal("Nothing is planned yet.")
+            NothingYet
         );
         _state = new State(book, new PictureBook(book.Material, null, Settings.Now.Units), null, false);
         _reading = Task.Run(ReadAhead);
@@ -534,7 +536,14 @@ public sealed class FrontDesk : IDisposable
         );
         _state = _state with
         {
-            Book = before with { Material = now, Catalogue = now.Catalogue, Leaves = leaves },
+            Book = before with
+            {
+                Material = now,
+                Catalogue = now.Catalogue,
+                Leaves = leaves,
+                // Why nothing could be planned need not hold any more; a plan stays until there is another.
+                Week = before.PlanOrNull is null ? NothingYet : before.Week,
+            },
             Pictures = new PictureBook(now, _state.Pictures, Settings.Now.Units),
             PlanIsOld = before.PlanOrNull is not null,
         };

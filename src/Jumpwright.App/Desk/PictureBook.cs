@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Globalization;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Paper;
@@ -205,7 +206,10 @@ public sealed class PictureBook(
         }
 
         (double scale, string unit) = Lengths();
-        return FormattableString.Invariant($": {scale * height.In(Unit.Metre):0.0} {unit}");
+        double doubt = scale * height.StandardUncertainty;
+        string digits = "F" + (doubt > 0 ? Math.Clamp((int)-Math.Floor(Math.Log10(doubt)), 0, 4) : 1);
+        string value = (scale * height.In(Unit.Metre)).ToString(digits, CultureInfo.InvariantCulture);
+        return $": {value} ± {doubt.ToString(digits, CultureInfo.InvariantCulture)} {unit}";
     }
 
     private static Measure? Height(Trial trial) =>

@@ -196,7 +196,16 @@ internal sealed class Incoming(FrontDesk desk)
 
     /// <summary>Writes what is missing of the labels of all recordings of an intake, and measures them once with that.</summary>
     /// <returns>How many rows were written.</returns>
-    public Outcome<int> LabelAll(string intake, IReadOnlyDictionary<string, string> cells, CancellationToken cancel) =>
+    /// <param name="intake">Of which intake; empty: of all that lie in the folder.</param>
+    /// <param name="chosen">Which of them; null: every one that lacks something.</param>
+    /// <param name="cells">What they don't say.</param>
+    /// <param name="cancel">Ends it early.</param>
+    public Outcome<int> LabelAll(
+        string intake,
+        IReadOnlySet<string>? chosen,
+        IReadOnlyDictionary<string, string> cells,
+        CancellationToken cancel
+    ) =>
         desk.Change<Outcome<int>>(squad =>
         {
             if (squad.Folder is not { } folder)
@@ -214,8 +223,7 @@ internal sealed class Incoming(FrontDesk desk)
             StoredRecording[] lacking =
             [
                 .. squad.Recordings.Where(r =>
-                    files.Contains(r.File)
-                    && (r.Labels.Athlete is null || r.Labels.Date is null || r.Labels.Task is null)
+                    (intake.Length == 0 || files.Contains(r.File)) && chosen?.Contains(r.File) != false && Lacks(r)
                 ),
             ];
             foreach (StoredRecording recording in lacking)
@@ -234,6 +242,10 @@ internal sealed class Incoming(FrontDesk desk)
 
             return squad.ImportAgain(null, cancel).Then<int>(_ => lacking.Length);
         });
+
+    /// <summary>Whether nothing says whose a recording is, of which day, or what was asked.</summary>
+    public static bool Lacks(StoredRecording recording) =>
+        recording.Labels.Athlete is null || recording.Labels.Date is null || recording.Labels.Task is null;
 
     /// <summary>All intakes, the latest first.</summary>
     public static IEnumerable<(IntakeEntry Entry, JournalEntry Written, bool Undone)> All(

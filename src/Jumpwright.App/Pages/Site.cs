@@ -118,6 +118,7 @@ internal static class Site
         SettingRoutes.Map(app, desk);
         SetUpRoutes.Map(app, desk);
         FeltRoutes.Map(app, desk);
+        HealthRoutes.Map(app, desk);
         RuleRoutes.Map(app, desk);
         KitRoutes.Map(app, desk);
         AssetRoutes.Map(app);

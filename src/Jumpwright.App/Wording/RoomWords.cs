@@ -1,4 +1,3 @@
-using System.Globalization;
 using Jumpwright.App.Desk;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
@@ -62,13 +61,10 @@ internal static class RoomWords
             :
             [
                 new(T["room.closed-by"] + " "),
-                new(
-                    string.Join(
-                        ", ",
-                        closing.Select(r => r.LimitId.Replace('-', ' ')).Distinct(StringComparer.Ordinal)
-                    ),
-                    IsEnglish: true
-                ),
+                .. closing
+                    .Select(r => r.LimitId)
+                    .Distinct(StringComparer.Ordinal)
+                    .SelectMany((id, i) => i == 0 ? [LimitWords.Of(id)] : (Piece[])[new(", "), LimitWords.Of(id)]),
                 new("."),
             ];
     }
@@ -82,11 +78,11 @@ internal static class RoomWords
         }
 
         double all = Math.Max(0, Room(binding));
-        yield return new(T["room.of", all.ToString("0", CultureInfo.InvariantCulture)]);
+        yield return new(Counted("room.of", (int)Math.Round(all)));
         if (binding.Id != Expected && limits.Any(l => l.Id == Expected && Room(l) > Room(binding)))
         {
             yield return new(" (");
-            yield return new(binding.Id.Replace('-', ' '), IsEnglish: true);
+            yield return LimitWords.Of(binding.Id);
             yield return new(")");
         }
 

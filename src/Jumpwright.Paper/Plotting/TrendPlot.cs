@@ -31,9 +31,10 @@ internal static class TrendPlot
         double middle = x[^1] / 2;
         plot.Axes.SetLimits(middle - (span * 0.62), middle + (span * 0.62), low - (0.25 * room), high + (0.5 * room));
 
-        if (inOrder.Length > 1)
+        (double Day, double Mean)[] days = DayMeans(inOrder);
+        if (days.Length > 1)
         {
-            var line = plot.Add.ScatterLine(x, y);
+            var line = plot.Add.ScatterLine(days.Select(d => d.Day).ToArray(), days.Select(d => d.Mean).ToArray());
             line.Color = PlotSheet.Accent;
             line.LineWidth = 1.5f;
             line.MarkerSize = 0;
@@ -63,6 +64,23 @@ internal static class TrendPlot
         TracePlot.Label(plot.Axes.Bottom.Label, "Day (bars: ± of the measuring alone)");
         return plot;
     }
+
+    /// <summary>
+    /// What the line joins: each day by its mean, in days from the first. Between two values of one day nothing went on, so no line
+    /// joins them.
+    /// </summary>
+    internal static (double Day, double Mean)[] DayMeans(IReadOnlyList<TrendPoint> points) =>
+        [
+            .. points
+                .GroupBy(p => p.Date)
+                .OrderBy(g => g.Key)
+                .Select(g =>
+                    (
+                        (double)Period.DaysBetween(points.Min(p => p.Date), g.Key),
+                        g.Average(p => p.Value)
+                    )
+                ),
+        ];
 
     /// <summary>Every value in words.</summary>
     public static string InWords(IReadOnlyList<TrendPoint> points, string unit) =>

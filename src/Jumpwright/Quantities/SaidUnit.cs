@@ -22,5 +22,5 @@ internal readonly record struct SaidUnit(string Digits, string Unit, bool IsWrit
     public string Write(double value) => Write(value, Digits, Unit);
 
     public string Write(double value, string digits, string unit) =>
-        value.ToString(digits, CultureInfo.InvariantCulture) + (IsWritten ? " " + unit : "");
+        value.ToString(digits, CultureInfo.InvariantCulture).Replace('-', '−') + (IsWritten ? " " + unit : "");
 }

@@ -138,6 +138,23 @@ public class PlotsTests
         Assert.Contains("39.4 ± 0.5 cm", Texts(svg));
     }
 
+    /// <summary>Between two values of one day nothing went on: the line joins days, by their means, and never two dots of one.</summary>
+    [Fact]
+    public void Trend_WithSeveralValuesADay_JoinsTheDaysAndNotTheirDots()
+    {
+        TrendPoint[] pairs = [.. Values.SelectMany(v => new[] { v, v with { Value = v.Value - 1.5 } })];
+        Assert.Equal(Vertices(Plots.TrendSvg(Values, "Height", "cm")), Vertices(Plots.TrendSvg(pairs, "Height", "cm")));
+    }
+
+    /// <summary>How many points the trend's line has; it alone is drawn one and a half wide.</summary>
+    private static int Vertices(string svg) =>
+        XDocument
+            .Parse(svg)
+            .Descendants()
+            .Where(e => e.Name.LocalName == "path" && (string?)e.Attribute("stroke-width") == "1.5")
+            .Select(e => ((string)e.Attribute("d")!).Split(['L', 'M'], StringSplitOptions.RemoveEmptyEntries).Length)
+            .Single();
+
     [Fact]
     public void Trend_WithOneValueOrLettersTheFontLacks_IsDrawn()
     {

@@ -39,6 +39,18 @@ internal static class EntryKinds
     /// <summary>How hard a session was, and how long.</summary>
     public const string Effort = "effort";
 
+    /// <summary>A stop sign that somebody saw or felt.</summary>
+    public const string Sign = "sign";
+
+    /// <summary>What a person allows or forbids, by name and day.</summary>
+    public const string Restriction = "restriction";
+
+    /// <summary>A restriction written in the pages was written wrongly, says a person by name.</summary>
+    public const string RestrictionTakenBack = "restriction-taken-back";
+
+    /// <summary>An athlete's body mass or stature changed.</summary>
+    public const string Body = "body";
+
     /// <summary>Kinds that the floor view may hand in.</summary>
     public static IReadOnlySet<string> OfTheFloor { get; } =
         new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort };

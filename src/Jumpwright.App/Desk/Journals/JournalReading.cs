@@ -58,13 +58,7 @@ internal static class JournalReading
                     history.Athlete.Id,
                     SetsDone.DayOf(p.Entry, zone),
                     p.Pain!.Site ?? PainEntry.PlaceNotSaid,
-                    p.Pain.Side switch
-                    {
-                        "left" => Side.Left,
-                        "right" => Side.Right,
-                        "both" => Side.Both,
-                        _ => Side.Unknown,
-                    },
+                    Sides.Read(p.Pain.Side),
                     null,
                     null,
                     "pain",
@@ -72,8 +66,63 @@ internal static class JournalReading
                     p.Pain.Score,
                     null
                 )),
+            .. theirs.Where(e => e.Kind == EntryKinds.Sign).Select(e => SignOf(e, zone)),
         ];
-        return history with { Completed = done, Symptoms = felt };
+        return history with
+        {
+            Athlete = BodyEntry.Latest(
+                history.Athlete,
+                LatestFirst(theirs.Where(e => e.Kind == EntryKinds.Body)).Reverse().Select(Read<BodyEntry>).OfType<BodyEntry>()
+            ),
+            Completed = done,
+            Symptoms = felt,
+            Restrictions =
+            [
+                .. history.Restrictions,
+                .. RestrictionsIn(theirs).Where(r => r.TakenBackBy is null).Select(r => r.Said.Of(history.Athlete.Id)),
+            ],
+        };
+    }
+
+    /// <summary>Restrictions written in the pages, in their order, and who says that one was written wrongly.</summary>
+    public static IEnumerable<(JournalEntry Entry, RestrictionEntry Said, string? TakenBackBy)> RestrictionsIn(
+        IReadOnlyCollection<JournalEntry> theirs
+    )
+    {
+        Dictionary<string, string> back = theirs
+            .Where(e => e.Kind == EntryKinds.RestrictionTakenBack)
+            .Select(Read<RestrictionTakenBackEntry>)
+            .OfType<RestrictionTakenBackEntry>()
+            .Where(b => !string.IsNullOrWhiteSpace(b.By))
+            .DistinctBy(b => b.Entry)
+            .ToDictionary(b => b.Entry, b => b.By, StringComparer.Ordinal);
+        return theirs
+            .Where(e => e.Kind == EntryKinds.Restriction)
+            .Select(e => (e, Read<RestrictionEntry>(e) ?? NotReadable, back.GetValueOrDefault(e.Id)));
+    }
+
+    /// <summary>Stands where an entry can't be read: without a name it closes everything.</summary>
+    private static RestrictionEntry NotReadable => new("", null, null, null, [], [], null, null, null, null);
+
+    /// <summary>A sign as symptoms.csv would say it; one that nobody knows closes as a kind that can't be understood.</summary>
+    private static SymptomReport SignOf(JournalEntry entry, DateTimeZone zone)
+    {
+        SignEntry? sign = Read<SignEntry>(entry);
+        (string kind, string? note) = sign is not null && SignEntry.All.TryGetValue(sign.What, out var known)
+            ? known
+            : (sign?.What ?? "not readable", null);
+        return new(
+            entry.AthleteId ?? "",
+            SetsDone.DayOf(entry, zone),
+            sign?.Site ?? "",
+            Sides.Read(sign?.Side),
+            null,
+            null,
+            kind,
+            null,
+            null,
+            note
+        );
     }
 
     /// <summary>

@@ -25,7 +25,7 @@ internal static class FeltRoutes
             return Answers.NotFound(desk.Book);
         }
 
-        string site = form["site"].ToString().Trim();
+        string site = PlaceWords.Read(form["site"].ToString());
         string when = form["when"].ToString();
         if (
             !double.TryParse(form["score"], NumberStyles.Float, CultureInfo.InvariantCulture, out double score)

@@ -75,7 +75,12 @@ internal static class IntakeRoutes
                     desk,
                     null,
                     incoming
-                        .LabelAll(form["intake"].ToString(), cells, cancel)
+                        .LabelAll(
+                            form["intake"].ToString(),
+                            form["some"] == "yes" ? form["file"].OfType<string>().ToHashSet(StringComparer.Ordinal) : null,
+                            cells,
+                            cancel
+                        )
                         .TryGet(out int written, out Refusal? refusal)
                         ? [new(Counted("import.labelled", written))]
                         : [new(refusal.Sentence, IsEnglish: true)]

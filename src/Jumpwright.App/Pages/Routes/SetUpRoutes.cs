@@ -42,14 +42,14 @@ internal static class SetUpRoutes
                 );
                 if (Fault(cells, form["operated"].ToString()) is var (field, sentence))
                 {
-                    return Page(desk, new SetUpFault("athlete", field, new Piece(sentence), form));
+                    return Page(desk, new FormFault("athlete", field, new Piece(sentence), form));
                 }
 
                 return Change(
                     desk,
                     folder =>
                         SquadWriter.AddAthlete(folder, cells).Then<string>(id => T["set-up.added", cells["name"], id]),
-                    refusal => new SetUpFault("athlete", "name", refusal, form),
+                    refusal => new FormFault("athlete", "name", refusal, form),
                     cancel
                 );
             }
@@ -59,7 +59,7 @@ internal static class SetUpRoutes
             async (HttpRequest request, CancellationToken cancel) =>
             {
                 IFormCollection form = await request.ReadFormAsync(cancel);
-                SetUpFault Wrong(string field) => new("window", field, new Piece(T["set-up.window.wrong"]), form);
+                FormFault Wrong(string field) => new("window", field, new Piece(T["set-up.window.wrong"]), form);
                 if (
                     !Enum.TryParse(form["day"], out IsoDayOfWeek day)
                     || day is < IsoDayOfWeek.Monday or > IsoDayOfWeek.Sunday
@@ -87,7 +87,7 @@ internal static class SetUpRoutes
                         SquadWriter
                             .AddWindow(folder, day, start.Value, minutes)
                             .Then<string>(_ => T["set-up.window.added", T[$"day.{(int)day}"], form["start"]]),
-                    refusal => new SetUpFault("window", "minutes", refusal, form),
+                    refusal => new FormFault("window", "minutes", refusal, form),
                     cancel
                 );
             }
@@ -100,7 +100,7 @@ internal static class SetUpRoutes
                 return Change(
                     desk,
                     folder => Kit(folder, form, desk.Book.Material.Squad.Kit),
-                    refusal => new SetUpFault("kit", KitIds.All[0], refusal, form),
+                    refusal => new FormFault("kit", KitIds.All[0], refusal, form),
                     cancel
                 );
             }
@@ -162,11 +162,11 @@ internal static class SetUpRoutes
     private static IResult Change(
         FrontDesk desk,
         Func<string, Outcome<string>> write,
-        Func<Piece, SetUpFault> wrong,
+        Func<Piece, FormFault> wrong,
         CancellationToken cancel
     )
     {
-        (Piece? says, SetUpFault? fault) = desk.Change<(Piece?, SetUpFault?)>(squad =>
+        (Piece? says, FormFault? fault) = desk.Change<(Piece?, FormFault?)>(squad =>
             squad.Folder is not { } folder ? (null, wrong(new Piece(T["set-up.no-folder"])))
             : !write(folder).TryGet(out string? said, out Refusal? refusal)
                 ? (null, wrong(new Piece(refusal.Sentence, IsEnglish: true)))
@@ -176,7 +176,7 @@ internal static class SetUpRoutes
         return Page(desk, fault, says);
     }
 
-    private static IResult Page(FrontDesk desk, SetUpFault? fault = null, Piece? says = null) =>
+    private static IResult Page(FrontDesk desk, FormFault? fault = null, Piece? says = null) =>
         Answers.Page<SetUpPage>(
             new
             {

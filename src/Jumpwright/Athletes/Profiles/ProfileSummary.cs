@@ -51,7 +51,7 @@ internal static class ProfileSummary
             [] => Open(findings),
             [Finding one] => $"{Said(one.Quality):capital} limits them ({Sure(one)}).",
             [Finding a, Finding b, ..] when a.Probability - b.Probability < 0.15 =>
-                $"{Said(a.Quality):capital} and {Said(b.Quality)} both limit them; which matters more isn't settled ({Sure(a)}, {Sure(b)}).",
+                $"{Said(a.Quality):capital} and {Said(b.Quality)} both limit them; which matters more isn't settled ({Sure(a)}; {Sure(b)}).",
             [Finding a, ..] => $"{Said(a.Quality):capital} limits them most ({Sure(a)}).",
         };
         return Joined(height, first, then);

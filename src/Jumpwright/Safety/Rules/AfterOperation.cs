@@ -47,7 +47,7 @@ internal sealed class AfterOperation : SafetyRule
         Sentence name = operation.Date is { } on
             ? Sentence.Of($"operation on the {site.Said} of {on}")
             : Sentence.Of($"operation on the {site.Said} on a day nobody wrote down");
-        Sentence ends = $"It ends only with \"operation-discharged\", written by a licensed person.";
+        Sentence ends = $"It ends only once a licensed person has written that they are discharged.";
         RestrictionReading[] permissions =
         [
             .. words.Where(row => row.InForceOn(@case.Day) && (row.AllowsAll || row.AllowedExercises.Count > 0)),

@@ -42,7 +42,7 @@ internal sealed class StopSigns : SafetyRule
                 : Sentence.Of($"");
             yield return Close(
                 new NothingPlanned($"a clinician"),
-                $"Stop sign on {sign.Report.Date}: {what}. See a clinician first; a dated, named \"stop-sign-lifted\" in the restrictions on or after that day changes it.{unlicensed}"
+                $"Stop sign on {sign.Report.Date}: {what}. See a clinician first; only their word in the restrictions that the stop sign is lifted, with name and day, on or after that day changes it.{unlicensed}"
             );
         }
     }

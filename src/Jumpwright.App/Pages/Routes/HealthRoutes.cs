@@ -1,0 +1,232 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.Json;
+using Jumpwright.App.Desk;
+using Jumpwright.App.Desk.Journals;
+using Jumpwright.App.Wording;
+using Jumpwright.Storage.Stores;
+using NodaTime;
+using NodaTime.Text;
+using static Jumpwright.App.Wording.TextBook;
+
+namespace Jumpwright.App.Pages.Routes;
+
+/// <summary>
+/// A stop sign, what a clinician allows or forbids, a new body mass: written into the journal beside the folder, by name and day. Not
+/// under the addresses that paired devices reach, since such words are for this machine.
+/// </summary>
+internal static class HealthRoutes
+{
+    private const string Who = "health page";
+    private const int LongestNote = 200;
+
+    public static void Map(WebApplication app, FrontDesk desk)
+    {
+        app.MapGet("/health/{id}", (string id) => Page(desk, id));
+        Post("sign", Sign);
+        Post("restriction", Restrict);
+        Post("take-back", TakeBack);
+        Post("body", Body);
+
+        void Post(string form, Func<FrontDesk, AthleteLeaf, IFormCollection, (JournalEntry?, FormFault?)> read) =>
+            app.MapPost(
+                "/health/{id}/" + form,
+                async (string id, HttpRequest request, CancellationToken cancel) =>
+                    Answer(desk, id, read, await request.ReadFormAsync(cancel))
+            );
+    }
+
+    private static IResult Answer(
+        FrontDesk desk,
+        string id,
+        Func<FrontDesk, AthleteLeaf, IFormCollection, (JournalEntry?, FormFault?)> read,
+        IFormCollection form
+    )
+    {
+        if (desk.Book.Find(id) is not { } leaf)
+        {
+            return Answers.NotFound(desk.Book);
+        }
+
+        (JournalEntry? entry, FormFault? fault) = read(desk, leaf, form);
+        if (entry is null)
+        {
+            return Page(desk, id, fault);
+        }
+
+        desk.Write(entry);
+        return new SeeOther(
+            Paths.Athlete(id)
+                + entry.Kind switch
+                {
+                    EntryKinds.Sign => "#symptoms",
+                    EntryKinds.Body => "",
+                    _ => "#restrictions",
+                }
+        );
+    }
+
+    private static IResult Page(FrontDesk desk, string id, FormFault? fault = null) =>
+        desk.Book.Find(id) is { } leaf
+            ? Answers.Page<HealthPage>(
+                new
+                {
+                    desk.Book,
+                    Leaf = leaf,
+                    Theirs = desk.Journal.Where(e => e.AthleteId == id).ToArray(),
+                    Fault = fault,
+                }
+            )
+            : Answers.NotFound(desk.Book);
+
+    private static (JournalEntry?, FormFault?) Sign(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
+    {
+        string what = form["what"].ToString();
+        return SignEntry.All.ContainsKey(what)
+            ? (
+                Entry(
+                    desk,
+                    leaf,
+                    EntryKinds.Sign,
+                    Day(form["on"]) is { } on && on <= desk.Book.Day ? on : desk.Book.Day,
+                    new SignEntry(what, Place(form["site"]), SideOf(form["side"]))
+                ),
+                null
+            )
+            : Wrong("sign", "what", "health.sign.what.wrong", form);
+    }
+
+    private static (JournalEntry?, FormFault?) Restrict(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
+    {
+        (JournalEntry?, FormFault?) No(string field, string why) => Wrong("restriction", field, why, form);
+        string by = Cell(form["set_by"]);
+        string role = Cell(form["role"]);
+        ImmutableArray<string> allowed =
+        [
+            .. form["allowed"]
+                .OfType<string>()
+                .Where(w => HealthPage.AllowedWords.Contains(w) || desk.Book.Catalogue.Find(w) is not null),
+        ];
+        ImmutableArray<string> forbidden =
+        [
+            .. form["forbidden"].OfType<string>().Where(w => HealthPage.ForbiddenWords.Contains(w)),
+        ];
+        string contacts = Cell(form["contacts"]);
+        string drop = Cell(form["drop"]).Replace(',', '.');
+        string[] limits =
+        [
+            .. contacts.Length > 0 ? [$"contacts <= {contacts}"] : Array.Empty<string>(),
+            .. drop.Length > 0 ? [$"drops <= {drop} cm"] : Array.Empty<string>(),
+        ];
+        bool ends = allowed.Intersect(HealthPage.Ending, StringComparer.Ordinal).Any();
+        return by.Length == 0 ? No("set-by", "health.by.wrong")
+            : role.Length == 0 ? No("role", "health.role.wrong")
+            : ends && !RoleWords.Licensed.Contains(role) ? No("role", "health.role.licensed")
+            : Day(form["from"]) is not { } from ? No("from", "health.from.wrong")
+            : ends && from > desk.Book.Day ? No("from", "health.from.later")
+            : Cell(form["until"]).Length > 0 && Day(form["until"]) is not { } ? No("until", "health.until.wrong")
+            : Day(form["until"]) is { } until && until < from ? No("until", "health.until.wrong")
+            : contacts.Length > 0 && !IsWithin(contacts, 0, 999, whole: true) ? No("contacts", "health.contacts.wrong")
+            : drop.Length > 0 && !IsWithin(drop, 0, 100, whole: false) ? No("drop", "health.drop.wrong")
+            : allowed.Length + forbidden.Length + limits.Length == 0 ? No("forbidden-jumps", "health.nothing")
+            : (
+                Entry(
+                    desk,
+                    leaf,
+                    EntryKinds.Restriction,
+                    desk.Book.Day,
+                    new RestrictionEntry(
+                        Dates.Iso(from),
+                        Day(form["until"]) is { } last ? Dates.Iso(last) : null,
+                        Place(form["site"]),
+                        SideOf(form["side"]),
+                        allowed,
+                        forbidden,
+                        limits.Length == 0 ? null : string.Join("; ", limits),
+                        by,
+                        role,
+                        Cell(form["note"]) is { Length: > 0 } note ? note : null
+                    )
+                ),
+                null
+            );
+    }
+
+    private static (JournalEntry?, FormFault?) TakeBack(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
+    {
+        string wrong = form["entry"].ToString();
+        string by = Cell(form["by"]);
+        return by.Length == 0 ? Wrong("take-back", "by-" + wrong, "health.by.wrong", form)
+            : !desk.Journal.Any(e =>
+                e.Id == wrong && e.Kind == EntryKinds.Restriction && e.AthleteId == leaf.Athlete.Id
+            )
+                ? Wrong("take-back", "restrictions", "health.back.gone", form)
+            : (
+                Entry(
+                    desk,
+                    leaf,
+                    EntryKinds.RestrictionTakenBack,
+                    desk.Book.Day,
+                    new RestrictionTakenBackEntry(wrong, by)
+                ),
+                null
+            );
+    }
+
+    private static (JournalEntry?, FormFault?) Body(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
+    {
+        string mass = Cell(form["mass"]).Replace(',', '.');
+        string stature = Cell(form["stature"]).Replace(',', '.');
+        Athletes.Athlete row = leaf.Dossier.Written.Athlete;
+        return mass.Length + stature.Length == 0 ? Wrong("body", "mass", "health.body.nothing", form)
+            : mass.Length > 0 && !IsWithin(mass, 15, 300, whole: false) ? Wrong("body", "mass", "health.mass.wrong", form)
+            : stature.Length > 0 && !IsWithin(stature, 0.8, 2.6, whole: false)
+                ? Wrong("body", "stature", "health.stature.wrong", form)
+            : (
+                Entry(
+                    desk,
+                    leaf,
+                    EntryKinds.Body,
+                    desk.Book.Day,
+                    new BodyEntry(Number(mass), Number(stature), row.BodyMassKg, row.StatureM)
+                ),
+                null
+            );
+    }
+
+    /// <param name="desk">The desk.</param>
+    /// <param name="leaf">Whose.</param>
+    /// <param name="kind">What kind of word.</param>
+    /// <param name="day">The day it is said for; no session is called by a day alone.</param>
+    /// <param name="words">The word.</param>
+    private static JournalEntry Entry<T>(FrontDesk desk, AthleteLeaf leaf, string kind, LocalDate day, T words) =>
+        new(
+            Guid.NewGuid().ToString(),
+            kind,
+            leaf.Athlete.Id,
+            Dates.Iso(day),
+            SystemClock.Instance.GetCurrentInstant(),
+            Who,
+            JsonSerializer.Serialize(words)
+        );
+
+    private static (JournalEntry?, FormFault?) Wrong(string form, string field, string why, IFormCollection typed) =>
+        (null, new FormFault(form, field, new Piece(T[why]), typed));
+
+    private static string Cell(string? typed) =>
+        (typed ?? "").Trim() is { Length: <= LongestNote } cell ? cell : (typed ?? "").Trim()[..LongestNote];
+
+    private static string? Place(string? typed) =>
+        Cell(typed) is { Length: > 0 } place ? PlaceWords.Read(place).ToLowerInvariant() : null;
+
+    private static string? SideOf(string? typed) => typed is "left" or "right" or "both" ? typed : null;
+
+    private static LocalDate? Day(string? typed) =>
+        LocalDatePattern.Iso.Parse(typed ?? "") is { Success: true, Value: var day } ? day : null;
+
+    private static double? Number(string typed) =>
+        double.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) ? value : null;
+
+    private static bool IsWithin(string typed, double least, double most, bool whole) =>
+        Number(typed) is { } value && value >= least && value <= most && (!whole || value == Math.Floor(value));
+}

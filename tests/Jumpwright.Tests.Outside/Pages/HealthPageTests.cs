@@ -1,0 +1,197 @@
+using System.Net;
+using Jumpwright.Athletes;
+using Jumpwright.Safety;
+using Jumpwright.Trials;
+using NodaTime;
+
+namespace Jumpwright.Tests.Outside.Pages;
+
+/// <summary>A stop sign, a clinician's word and a new body mass, written in a page: what they close, and what alone opens it again.</summary>
+public sealed class HealthPageTests
+{
+    private static readonly LocalDate Today = new(2027, 1, 4);
+
+    [Fact]
+    public async Task StopSign_ClosesAtOnce_AndOnlyALicensedNamedDatedWordLiftsIt()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        Assert.Empty(Closing(squad));
+        await Write(squad, "sign", ("what", "giving-way"), ("on", "2027-01-03"), ("site", "Knie"), ("side", "left"));
+        Assert.Contains("giving way (left knee)", Assert.Single(Closing(squad)).Because.ToString());
+
+        // The athlete's own 0, a coach's word, a nameless one, and one for another place change nothing.
+        await squad.Post("/athletes/a01/felt", ("score", "0"), ("when", "rest"));
+        foreach (
+            (string, string)[] form in new[]
+            {
+                Lift(role: "coach"),
+                Lift(by: " "),
+                Lift(from: "2027-01-05"),
+                Lift(role: "healer"),
+            }
+        )
+        {
+            Assert.Equal(HttpStatusCode.OK, (await squad.Post("/health/a01/restriction", form)).StatusCode);
+            Assert.Single(Closing(squad));
+        }
+
+        await Write(squad, "restriction", [.. Lift(), ("site", "ankle")]);
+        await Write(squad, "restriction", Lift(from: "2027-01-02"));
+        Assert.Single(Closing(squad));
+
+        await Write(squad, "restriction", Lift());
+        Assert.Empty(Closing(squad));
+        Assert.Contains("stop sign lifted", await squad.Get("/athletes/a01"));
+    }
+
+    [Fact]
+    public async Task StopSign_SurvivesTheProgram_AndIsGoneWithTheAthlete()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        await Write(squad, "sign", ("what", "swelling"));
+        using (
+            App.Desk.OpenedSquad again = App
+                .Desk.OpenedSquad.Kept(squad.Folder, null, null, CancellationToken.None)
+                .Require()
+        )
+        {
+            History a01 = again.Material.Histories.Single(h => h.Athlete.Id == "a01");
+            Assert.Contains(SafetyRules.For(a01, Today), r => r.Effect is NothingPlanned);
+        }
+
+        await squad.Post("/settings/erase", ("athlete", "a01"), ("again", "a01"));
+        Assert.DoesNotContain(squad.Desk.Journal, e => e.AthleteId == "a01");
+    }
+
+    [Theory]
+    [InlineData("chest-pain")]
+    [InlineData("faint")]
+    [InlineData("giving-way")]
+    [InlineData("head-knock")]
+    [InlineData("locking")]
+    [InlineData("numbness")]
+    [InlineData("pop")]
+    [InlineData("swelling")]
+    public async Task EveryStopSignOfTheForm_IsOneForSafety(string what)
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        await Write(squad, "sign", ("what", what));
+        Assert.Single(Closing(squad));
+    }
+
+    [Fact]
+    public async Task Restriction_ClosesWhatItForbids_UntilItsLastDay_AndIsReadBackInWords()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        await Write(
+            squad,
+            "restriction",
+            ("set_by", "Dr Marsh"),
+            ("role", "physiotherapist"),
+            ("from", "2027-01-01"),
+            ("until", "2027-01-31"),
+            ("site", "knee"),
+            ("side", "left"),
+            ("forbidden", "depth-jump"),
+            ("contacts", "40"),
+            ("drop", "20"),
+            ("note", "six weeks")
+        );
+        Ruling[] rulings = [.. Rulings(squad)];
+        Assert.Contains(rulings, r => r.Effect is NoDepthJumps);
+        Assert.Contains(rulings, r => r.Effect is ContactsPerSessionAtMost { Contacts: 40 });
+        Assert.Contains(rulings, r => r.Effect is DropAtMost { HeightM: 0.2 });
+        string page = WebUtility.HtmlDecode(await squad.Get("/athletes/a01"));
+        Assert.Contains("until 31 Jan 2027; forbidden: depth jumps; at most 40 contacts a session; no drop above 20 cm; ", page);
+
+        // Written wrongly: only by name, and both words stay to be read.
+        string entry = squad.Desk.Journal.Single(e => e.Kind == "restriction").Id;
+        await squad.Post("/health/a01/take-back", ("entry", entry), ("by", ""));
+        Assert.Contains(Rulings(squad), r => r.Effect is NoDepthJumps);
+        await squad.Post("/health/a02/take-back", ("entry", entry), ("by", "Kim"));
+        Assert.Contains(Rulings(squad), r => r.Effect is NoDepthJumps);
+        await Write(squad, "take-back", ("entry", entry), ("by", "Kim"));
+        Assert.DoesNotContain(Rulings(squad), r => r.Effect is NoDepthJumps);
+        Assert.Contains("Taken back by Kim", await squad.Get("/health/a01"));
+    }
+
+    [Theory]
+    [InlineData("set_by", "", "set-by")]
+    [InlineData("role", "", "role")]
+    [InlineData("from", "soon", "from")]
+    [InlineData("until", "2026-12-31", "until")]
+    [InlineData("contacts", "-3", "contacts")]
+    [InlineData("drop", "2 boxes", "drop")]
+    [InlineData("forbidden", "", "forbidden-jumps")]
+    public async Task RestrictionThatIsRefused_StandsThereAgainAsTyped(string cell, string typed, string field)
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        var form = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["set_by"] = "Dr Marsh",
+            ["role"] = "surgeon",
+            ["from"] = "2027-01-01",
+            ["site"] = "knee",
+            ["forbidden"] = "jumps",
+            ["note"] = "six weeks",
+        };
+        form[cell] = typed;
+        using HttpResponseMessage answer = await squad.Post(
+            "/health/a01/restriction",
+            [.. form.Select(f => (f.Key, f.Value))]
+        );
+        string page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.Contains($"<a href=\"#{field}\">", page);
+        Assert.Contains("class=\"wrong\"", page);
+        Assert.Contains("value=\"six weeks\"", page);
+        Assert.Contains(cell == "role" ? "value=\"Dr Marsh\"" : "<option value=\"surgeon\" selected", page);
+        Assert.DoesNotContain(squad.Desk.Journal, e => e.Kind == "restriction");
+    }
+
+    [Fact]
+    public async Task BodyMass_Counts_UntilTheTableSaysAnotherOne()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        double before = squad.Desk.Book.Find("a01")!.Athlete.BodyMassKg!.Value;
+        Assert.Equal(HttpStatusCode.OK, (await squad.Post("/health/a01/body", ("mass", "8.5"))).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await squad.Post("/health/a01/body", ("mass", ""))).StatusCode);
+        Assert.Equal(before, squad.Desk.Book.Find("a01")!.Athlete.BodyMassKg);
+        await Write(squad, "body", ("mass", "101,5"));
+        Assert.Equal(101.5, squad.Desk.Book.Find("a01")!.Athlete.BodyMassKg);
+        Assert.Contains(Rulings(squad), r => r.LimitId == "heavy-athlete-drop");
+        await Write(squad, "body", ("stature", "1.80"));
+        Assert.Equal((101.5, 1.8), (Of(squad).BodyMassKg, Of(squad).StatureM));
+
+        string table = squad.At("athletes.csv");
+        await File.WriteAllTextAsync(
+            table,
+            (await File.ReadAllTextAsync(table, TestContext.Current.CancellationToken)).Replace(
+                FormattableString.Invariant($",{before},"),
+                ",77,",
+                StringComparison.Ordinal
+            ),
+            TestContext.Current.CancellationToken
+        );
+        squad.Desk.Change(s => s.ImportAgain(null, CancellationToken.None)).Require();
+        Assert.Equal(77, Of(squad).BodyMassKg);
+    }
+
+    private static Athlete Of(OwnSquad squad) => squad.Desk.Book.Find("a01")!.Athlete;
+
+    private static IEnumerable<Ruling> Rulings(OwnSquad squad) =>
+        SafetyRules.For(squad.Desk.Book.Find("a01")!.History, Today);
+
+    private static Ruling[] Closing(OwnSquad squad) => [.. Rulings(squad).Where(r => r.Effect is NothingPlanned)];
+
+    private static (string, string)[] Lift(
+        string by = "Dr Marsh",
+        string role = "physician",
+        string from = "2027-01-04"
+    ) => [("set_by", by), ("role", role), ("from", from), ("allowed", "stop-sign-lifted")];
+
+    private static async Task Write(OwnSquad squad, string form, params (string, string)[] fields)
+    {
+        using HttpResponseMessage answer = await squad.Post($"/health/a01/{form}", fields);
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+    }
+}
