@@ -34,7 +34,15 @@ internal static class PlaceWords
         "chest",
     ];
 
-    private static readonly ImmutableHashSet<string> Known = [.. Usual, "achilles tendon", "shoulder", "elbow", "wrist", "neck"];
+    private static readonly ImmutableHashSet<string> Known =
+    [
+        .. Usual,
+        "achilles tendon",
+        "shoulder",
+        "elbow",
+        "wrist",
+        "neck",
+    ];
 
     /// <summary>A place as the page names it; one that nobody knows stands as it was written.</summary>
     public static Piece Of(string site) =>

@@ -103,7 +103,9 @@ internal static partial class SymptomWords
 
         if (restriction.Limit is { Length: > 0 } limit)
         {
-            foreach (string part in limit.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            foreach (
+                string part in limit.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            )
             {
                 yield return new("; ");
                 yield return Limit(part);

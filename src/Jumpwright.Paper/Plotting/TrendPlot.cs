@@ -74,12 +74,7 @@ internal static class TrendPlot
             .. points
                 .GroupBy(p => p.Date)
                 .OrderBy(g => g.Key)
-                .Select(g =>
-                    (
-                        (double)Period.DaysBetween(points.Min(p => p.Date), g.Key),
-                        g.Average(p => p.Value)
-                    )
-                ),
+                .Select(g => ((double)Period.DaysBetween(points.Min(p => p.Date), g.Key), g.Average(p => p.Value))),
         ];
 
     /// <summary>Every value in words.</summary>

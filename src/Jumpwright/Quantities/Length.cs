@@ -11,7 +11,14 @@ public readonly record struct Length(double Metres)
     {
         SaidUnit said = SaidUnit.Of(format);
         return units == UnitSystem.InchPound
-            ? said.Write(Math.Round(Customary.InchesOf(Metres), 1), "0.#", "in")
+            ? said.Write(
+                Math.Round(Customary.InchesOf(Metres), 1),
+                // What is written to the millimetre keeps its tenth: the doubt beside it has one.
+                said is { Digits: "0.0", Unit: "cm" }
+                    ? "0.0"
+                    : "0.#",
+                "in"
+            )
             : said.Write(
                 said.Unit switch
                 {

@@ -373,6 +373,22 @@ public class EveryPageTests(ServedDemo demo)
         await page.CloseAsync();
     }
 
+    /// <summary>A4 is narrower than a tablet; folded as on a phone the week took a page an athlete.</summary>
+    [Fact]
+    public async Task Print_OnA4_LeavesTheWeekATable_ThatFits()
+    {
+        IPage page = await demo.Open(700);
+        await page.GotoAsync("/week");
+        Assert.Equal("block", await Shape(page));
+        await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        Assert.Equal("table-cell", await Shape(page));
+        Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth - window.innerWidth") <= 0);
+        await page.CloseAsync();
+    }
+
+    private static Task<string> Shape(IPage page) =>
+        page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.week td')).display");
+
     [Fact]
     public async Task Motion_ThereIsNone()
     {

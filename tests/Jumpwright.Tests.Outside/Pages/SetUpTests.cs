@@ -68,6 +68,20 @@ public sealed class SetUpTests
         Assert.Contains("application/pdf", (await Pdf(squad, week)).Content.Headers.ContentType!.ToString());
     }
 
+    /// <summary>Why no week could be planned is not said any more once something changed: it need not hold.</summary>
+    [Fact]
+    public async Task WeekThatCouldNotBePlanned_SaysNothingOldOnceATimeIsThere()
+    {
+        await using OwnSquad squad = await OwnSquad.Begin();
+        await Said(squad, "/set-up/athlete", ("name", "Jo"), ("operated", "no"));
+        squad.Desk.Plan(null, CancellationToken.None);
+        Assert.Contains("no training windows", await squad.Get("/week"));
+        await Said(squad, "/set-up/window", ("day", "Tuesday"), ("start", "18:30"), ("minutes", "50"));
+        string week = await squad.Get("/week");
+        Assert.DoesNotContain("no training windows", week);
+        Assert.Contains("Nothing is planned yet.", week);
+    }
+
     [Theory]
     [InlineData("body_mass_kg", "8.25", "mass", "15 to 300")]
     [InlineData("body_mass_kg", "a lot", "mass", "15 to 300")]

@@ -30,7 +30,17 @@ public sealed class PlaceAndLimitWordsTests : IDisposable
     public void EveryLimitAndRule_HasAGermanName()
     {
         Assert.DoesNotContain(Safety.LimitBook.Standard.All, l => LimitWords.Of(l.Id).IsEnglish);
-        foreach (string id in new[] { "weekly-growth-achilles", "recovery-hours-bone", "fresh-kit-minutes-drop-box", "kit-minutes-band", "weekly-load", "stop-sign" })
+        foreach (
+            string id in new[]
+            {
+                "weekly-growth-achilles",
+                "recovery-hours-bone",
+                "fresh-kit-minutes-drop-box",
+                "kit-minutes-band",
+                "weekly-load",
+                "stop-sign",
+            }
+        )
         {
             Assert.False(LimitWords.Of(id).IsEnglish, id);
         }

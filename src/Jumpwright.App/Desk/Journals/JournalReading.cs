@@ -72,7 +72,10 @@ internal static class JournalReading
         {
             Athlete = BodyEntry.Latest(
                 history.Athlete,
-                LatestFirst(theirs.Where(e => e.Kind == EntryKinds.Body)).Reverse().Select(Read<BodyEntry>).OfType<BodyEntry>()
+                LatestFirst(theirs.Where(e => e.Kind == EntryKinds.Body))
+                    .Reverse()
+                    .Select(Read<BodyEntry>)
+                    .OfType<BodyEntry>()
             ),
             Completed = done,
             Symptoms = felt,
@@ -108,9 +111,10 @@ internal static class JournalReading
     private static SymptomReport SignOf(JournalEntry entry, DateTimeZone zone)
     {
         SignEntry? sign = Read<SignEntry>(entry);
-        (string kind, string? note) = sign is not null && SignEntry.All.TryGetValue(sign.What, out var known)
-            ? known
-            : (sign?.What ?? "not readable", null);
+        (string kind, string? note) =
+            sign is not null && SignEntry.All.TryGetValue(sign.What, out var known)
+                ? known
+                : (sign?.What ?? "not readable", null);
         return new(
             entry.AthleteId ?? "",
             SetsDone.DayOf(entry, zone),

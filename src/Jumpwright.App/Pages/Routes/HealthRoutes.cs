@@ -179,7 +179,8 @@ internal static class HealthRoutes
         string stature = Cell(form["stature"]).Replace(',', '.');
         Athletes.Athlete row = leaf.Dossier.Written.Athlete;
         return mass.Length + stature.Length == 0 ? Wrong("body", "mass", "health.body.nothing", form)
-            : mass.Length > 0 && !IsWithin(mass, 15, 300, whole: false) ? Wrong("body", "mass", "health.mass.wrong", form)
+            : mass.Length > 0 && !IsWithin(mass, 15, 300, whole: false)
+                ? Wrong("body", "mass", "health.mass.wrong", form)
             : stature.Length > 0 && !IsWithin(stature, 0.8, 2.6, whole: false)
                 ? Wrong("body", "stature", "health.stature.wrong", form)
             : (
@@ -225,7 +226,9 @@ internal static class HealthRoutes
         LocalDatePattern.Iso.Parse(typed ?? "") is { Success: true, Value: var day } ? day : null;
 
     private static double? Number(string typed) =>
-        double.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) ? value : null;
+        double.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value)
+            ? value
+            : null;
 
     private static bool IsWithin(string typed, double least, double most, bool whole) =>
         Number(typed) is { } value && value >= least && value <= most && (!whole || value == Math.Floor(value));

@@ -77,7 +77,9 @@ internal static class IntakeRoutes
                     incoming
                         .LabelAll(
                             form["intake"].ToString(),
-                            form["some"] == "yes" ? form["file"].OfType<string>().ToHashSet(StringComparer.Ordinal) : null,
+                            form["some"] == "yes"
+                                ? form["file"].OfType<string>().ToHashSet(StringComparer.Ordinal)
+                                : null,
                             cells,
                             cancel
                         )

@@ -21,7 +21,7 @@ public sealed class VariantsPerSession : Limit
             session.Slot.Id,
             family.Names.Count - limit,
             "exercises",
-            $"{session.Who.Athlete.Name} would do {All(family.Names)} in {session.Slot.Said}: variants of one exercise ({family.Key.Family}); at most {limit}."
+            $"{session.Who.Athlete.Name} would do {All(family.Names)} in {session.Slot.Said}: variants of one exercise; at most {limit}."
         );
 
     private static Sentence All(List<SaidExercise> names) =>

@@ -1,0 +1,55 @@
+using System.Net;
+using Jumpwright.Storage.Stores;
+
+namespace Jumpwright.Tests.Outside.Pages;
+
+/// <summary>Recordings that lay in the folder before the pages were there, and say nothing of themselves: labelled together, those that go together.</summary>
+public sealed class FoundRecordingsTests
+{
+    [Fact]
+    public async Task RecordingsOfNobody_TheTickedOnesAreLabelledTogether_TheOthersStay()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true, before: AddThree);
+        string page = WebUtility.HtmlDecode(await squad.Get("/import"));
+        Assert.Contains("3 recordings do not say whose jump it is", page);
+        Assert.Equal(3, page.Split("name=\"file\" value=\"recordings/found-").Length - 1 - 3);
+
+        using HttpResponseMessage answer = await squad.Post(
+            "/import/labels-of-all",
+            ("intake", ""),
+            ("some", "yes"),
+            ("file", "recordings/found-1.csv"),
+            ("file", "recordings/found-3.csv"),
+            ("athlete", "a02"),
+            ("date", "2027-01-03"),
+            ("task", "countermovement-jump")
+        );
+        string said = WebUtility.HtmlDecode(
+            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
+        );
+        Assert.Contains("2 recordings are labelled and measured with that.", said);
+        StoredRecording[] found =
+        [
+            .. squad.Desk.Opened.Recordings.Where(r => r.File.Contains("found-", StringComparison.Ordinal)),
+        ];
+        Assert.Equal(
+            ["a02", null, "a02"],
+            found.OrderBy(r => r.File, StringComparer.Ordinal).Select(r => r.Labels.Athlete)
+        );
+        Assert.Contains("One recording does not say whose jump it is", said);
+    }
+
+    /// <summary>Three jumps as a device writes them.</summary>
+    private static void AddThree(string folder)
+    {
+        string recordings = Path.Combine(folder, "recordings");
+        string[] jumps = [.. Directory.EnumerateFiles(recordings, "*cmj*.csv").Order(StringComparer.Ordinal).Take(3)];
+        foreach ((string jump, int i) in jumps.Select((j, i) => (j, i + 1)))
+        {
+            File.WriteAllLines(
+                Path.Combine(recordings, $"found-{i}.csv"),
+                File.ReadAllLines(jump).Where(l => !l.StartsWith('#'))
+            );
+        }
+    }
+}
