@@ -195,6 +195,7 @@ internal static class HealthRoutes
             );
     }
 
+    /// <summary>An entry of this page.</summary>
     /// <param name="desk">The desk.</param>
     /// <param name="leaf">Whose.</param>
     /// <param name="kind">What kind of word.</param>
