@@ -77,7 +77,7 @@ internal sealed class FileLabels
                         return Refusals.ExternalLoad(number, Fields.Shown(value));
                     }
 
-                    warnings.Add(Repairs.LabelIgnored(number, key, value, $"a load from 0 to 400 kg"));
+                    warnings.Add(Repairs.LabelIgnored(number, key, value, $"a load from {0.0} to {400.0} kg"));
                     return null;
                 }
 

@@ -108,7 +108,7 @@ internal static class Refusals
 
     public static Refusal ExternalLoad(int line, string seen) =>
         Refusal.Of(
-            $"Line {line}: external_load_kg '{seen}' is not a load from 0 to 400 kg: correct it, or leave it out without a load."
+            $"Line {line}: external_load_kg '{seen}' is not a load from {0.0} to {400.0} kg: correct it, or leave it out without a load."
         );
 
     public static Refusal FramesPerSecond(int line, string seen) =>
