@@ -19,7 +19,8 @@ public static class ReportPdf
             layout.Foot,
             layout.Blocks(),
             layout.Title,
-            report.AsOf
+            report.AsOf,
+            "en"
         );
     }
 

@@ -312,16 +312,7 @@ public sealed class FrontDesk : IDisposable
             Workbook book = _state.Book;
             if (book.PlanOrNull is { } week)
             {
-                Squad squad = book.Material.Squad;
-                ImmutableArray<History> histories = book.Material.Histories;
-                book = book with
-                {
-                    Week = week with
-                    {
-                        Cards = Cards.Of(week.Plan, week.Request, squad, histories, settings.Units),
-                        Sheets = Cards.SheetsOf(week.Plan, week.Request, squad, histories, settings.Units),
-                    },
-                };
+                book = book with { Week = week.In(settings.Units, book.Material) };
             }
 
             _state = _state with { Book = book, Pictures = new PictureBook(book.Material, null, settings.Units) };
