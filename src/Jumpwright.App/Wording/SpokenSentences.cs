@@ -95,6 +95,11 @@ internal sealed partial class SpokenSentences : SentenceWriter
             ? string.Format(CultureInfo.InvariantCulture, said, DayOf(day, null))
             : session.Id;
 
+    protected override string MeasureOf(SaidMeasure measure) =>
+        Language == Own
+            ? measure.English
+            : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;
+
     protected override string DayOf(LocalDate day, string? format) =>
         Language == Own ? Dates.Drawn(day) : Dates.Short(day);
 

@@ -44,9 +44,9 @@ internal sealed class ReportLayout(Report report, double width)
         {
             Row[] head = [Row.Gap(6), .. Rows.Text(0, width, new Run(section.Heading, _section)), Row.Gap(2)];
             bool first = true;
-            foreach (string paragraph in section.Paragraphs)
+            foreach (ReportParagraph paragraph in section.Paragraphs)
             {
-                Row[] rows = [.. Rows.Text(0, width, new Run(paragraph, _body)), Row.Gap(3)];
+                Row[] rows = [.. Rows.Text(0, width, new Run(paragraph.Said, _body)), Row.Gap(3)];
                 yield return new Block(first ? [.. head, .. rows] : rows);
                 first = false;
             }

@@ -14,7 +14,7 @@ public sealed record Basis(
     string Title,
     string Formula,
     ImmutableArray<string> SourceIds,
-    string? Dispute = null
+    Sentence? Dispute = null
 )
 {
     /// <summary>The sources themselves.</summary>

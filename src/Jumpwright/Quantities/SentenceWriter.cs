@@ -45,6 +45,8 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
             SaidExercise exercise => Shaped(ExerciseOf(exercise), format),
             SaidKit kit => Shaped(KitOf(kit), format),
             SaidSession session => SessionOf(session),
+            SaidMeasure measure => Shaped(MeasureOf(measure), format),
+            SaidMethod method => MethodOf(method),
             ISaid said => Shaped(said.In(Language), format),
             Length length => length.ToString(format, Units),
             Mass mass => mass.ToString(format, Units),
@@ -63,6 +65,12 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
 
     /// <summary>A session.</summary>
     protected virtual string SessionOf(SaidSession session) => session.Id;
+
+    /// <summary>A measure.</summary>
+    protected virtual string MeasureOf(SaidMeasure measure) => measure.English;
+
+    /// <summary>How a value was got.</summary>
+    protected virtual string MethodOf(SaidMethod method) => method.Name;
 
     /// <summary>A day.</summary>
     /// <param name="day">The day.</param>

@@ -16,7 +16,7 @@ public static class BandJumps
                 + "vertical part F z / L, horizontal part F d / L. Judged at z for standing + take-off rise + mean height + 2 SD, with F + 2u: "
                 + "vertical ≤ ½ anchor's weight; horizontal ≤ ½ μ (weight − vertical); left and right within 10 %. Extra work = elastic energy gained.",
             ["mcmaster-2010", "bands-2019", "common-practice", "house-rule"],
-            "Colour is not force, labels name no elongation, and two bands of one colour differ. A height under a band is not g t²/8. Bands creep and age: a curve is true for the day it was measured."
+            Sentence.Plain("Colour is not force, labels name no elongation, and two bands of one colour differ. A height under a band is not g t²/8. Bands creep and age: a curve is true for the day it was measured.")
         );
 
     /// <summary>The demands and the verdict; refused where a curve can't be drawn or the geometry can't be meant.</summary>
@@ -85,9 +85,10 @@ public static class BandJumps
         return new BandJump(
             Basis,
             values,
+            Sentence.Plain(
             $"Both bands together pull {Say(values[2])} at the bottom, {Say(values[1])} in standing and {Say(values[0])} at the apex of the highest jump to be expected ({100 * (apex - takeOff):0} cm); "
                 + $"the push takes {values[3].Value:0} ± {values[3].StandardUncertainty:0} J more. "
-                + (holds ? "Every condition of the set-up is met." : $"Not safe: {first!.Sentence}"),
+                + (holds ? "Every condition of the set-up is met." : $"Not safe: {first!.Sentence}")),
             checks,
             left,
             right,
@@ -97,14 +98,23 @@ public static class BandJumps
             Warnings =
             [
                 .. method == "scale-readings"
-                    ? Array.Empty<string>()
-                    : ["A curve is nominal, not measured: three readings of a hand scale would replace it."],
-                "Let nobody stand in the line of the bands; a band that is let go or an anchor that lifts comes fast.",
+                    ? Array.Empty<Sentence>()
+                    :
+                    [
+                        Sentence.Plain(
+                            "A curve is nominal, not measured: three readings of a hand scale would replace it."
+                        ),
+                    ],
+                Sentence.Plain(
+                    "Let nobody stand in the line of the bands; a band that is let go or an anchor that lifts comes fast."
+                ),
             ],
             NextTest =
                 method == "scale-readings"
                     ? null
-                    : "Hang the band on a hand scale and read it at three stretches, the longest at the apex length.",
+                    : Sentence.Plain(
+                        "Hang the band on a hand scale and read it at three stretches, the longest at the apex length."
+                    ),
         };
 
         Measure Tension(string name, double heightM) =>

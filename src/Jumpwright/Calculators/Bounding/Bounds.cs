@@ -16,7 +16,7 @@ public static class Bounds
             "How far above what was measured",
             "Bound = 1.10 × the heaviest load or the fastest run-up measured for this athlete.",
             ["house-rule"],
-            "No trial stands behind 110 %: it keeps a prescription near what was seen."
+            Sentence.Plain("No trial stands behind 110 %: it keeps a prescription near what was seen.")
         );
 
     /// <summary>The bound; refused when nothing was measured, and when what was asked lies above.</summary>
@@ -57,7 +57,7 @@ public static class Bounds
         return new Bound(
             Basis,
             [new("bound", bound, new Unit(unit), 0, "110 % of the highest measured")],
-            $"At most {bound:0.##} {unit}: {Share.Value:0} % of the highest {what} measured ({highest:0.##} {unit})."
+            Sentence.Plain($"At most {bound:0.##} {unit}: {Share.Value:0} % of the highest {what} measured ({highest:0.##} {unit}).")
         );
     }
 }

@@ -19,7 +19,7 @@ public static class BoxLandings
                 + "Ceiling = h + c(0°) − c(90°) − 0.10 m − 2u; proposed: 0.10 m lower. Landing on a box of height H: c = c(0°) + h − H − clearance, at most c(30°). "
                 + "The box takes m g H of the energy m g (c(0°) + h − c) that the same landing on the floor would have.",
             ["winter-segments", "de-leva-1996", "vanrenterghem-2004", "common-practice", "house-rule"],
-            "A box height mixes jumping with folding at hip, knee and ankle; a taller box is not a harder training (the landing is softer, the risk is the shin and the step down). The two segment models differ by 40 % on the thigh's mass."
+            Sentence.Plain("A box height mixes jumping with folding at hip, knee and ankle; a taller box is not a harder training (the landing is softer, the risk is the shin and the step down). The two segment models differ by 40 % on the thigh's mass.")
         );
 
     /// <summary>Ceiling and proposal, and what the box asked about demands; refused where it can't be landed on at all.</summary>
@@ -65,7 +65,7 @@ public static class BoxLandings
             + (proposed is { } q ? $"proposed: {Cm(q)} cm." : "no box is proposed: jump to a mat or a line.");
         if (input.BoxHeightM is not { } box)
         {
-            return new BoxLanding(Basis, values.ToImmutable(), sentence, ceiling, proposed, null, PaddedEdge: false);
+            return new BoxLanding(Basis, values.ToImmutable(), Sentence.Plain(sentence), ceiling, proposed, null, PaddedEdge: false);
         }
 
         double apex = links.StandingCentreM + input.JumpHeightM;
@@ -113,19 +113,19 @@ public static class BoxLandings
         return new BoxLanding(
             Basis,
             values.ToImmutable(),
-            sentence
+            Sentence.Plain(sentence
                 + $" On {Cm(box)} cm the knees bend to {posture.KneeDeg:0} ± {kneeDoubt:0}° (a half squat is {BoxNumbers.HalfSquat.Value:0}°) and the hips to {posture.HipDeg:0} ± {1.5 * kneeDoubt:0}°; the box takes {removed:0} % of what the same landing on the floor would ask, "
-                + $"and the centre of mass rises {Cm(input.JumpHeightM)} cm whatever the box.",
+                + $"and the centre of mass rises {Cm(input.JumpHeightM)} cm whatever the box."),
             ceiling,
             proposed,
             posture,
             padded
         )
         {
-            Warnings = [.. Warn()],
+            Warnings = [.. Warn().Select(Sentence.Plain)],
             NextTest =
                 doubt > 0.05
-                    ? "Three more jumps from the floor and a measured hip height would narrow the ceiling."
+                    ? Sentence.Plain("Three more jumps from the floor and a measured hip height would narrow the ceiling.")
                     : null,
         };
 

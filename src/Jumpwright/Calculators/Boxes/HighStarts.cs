@@ -22,7 +22,7 @@ public static class HighStarts
             "Seat: the hip joint stands 0.04 of stature above the seat, the shank leans 15° forward; cos(hip) = (hip − ankle − shank cos 15°) / thigh. "
                 + "Foot on a box of height B: shank upright, trunk upright; cos(hip) = (hip height − B − ankle − shank) / thigh. What it takes away: m g times how far the hips would fall from standing in a dip to the same place (the rise from the seat; B).",
             ["winter-segments", "common-practice", "house-rule"],
-            "Lengths are fractions of stature from memory; a measured hip height is better. Nothing is absorbed before the push, but the landing after it is a landing like any other."
+            Sentence.Plain("Lengths are fractions of stature from memory; a measured hip height is better. Nothing is absorbed before the push, but the landing after it is a landing like any other.")
         );
 
     /// <summary>The height for hips at 90°, and the posture at the height asked about.</summary>
@@ -53,7 +53,7 @@ public static class HighStarts
             return new HighStartPosture(
                 Basis,
                 [chief],
-                $"Hips at 90° from a {what} of {Cm(best)} ± {Cm(chief.StandardUncertainty)} cm.",
+                Sentence.Plain($"Hips at 90° from a {what} of {Cm(best)} ± {Cm(chief.StandardUncertainty)} cm."),
                 null
             );
         }
@@ -96,14 +96,14 @@ public static class HighStarts
         return new HighStartPosture(
             Basis,
             values,
-            $"On a {what} of {Cm(height)} cm the hips start at {hipDeg:0} ± {AngleDoubtDeg:0}° and the knees at {kneeDeg:0}°"
+            Sentence.Plain($"On a {what} of {Cm(height)} cm the hips start at {hipDeg:0} ± {AngleDoubtDeg:0}° and the knees at {kneeDeg:0}°"
                 + (near ? ": near 90°, as wished." : $"; 90° would be {Cm(best)} cm.")
                 + (
                     seat
                         ? $" The hips rise {Cm(rise)} cm to standing, which the push has to lift."
                         : " The front leg pushes from there."
                 )
-                + $" A dip from standing to the same hips would have to brake about {dipJ:0} ± {dipDoubtJ:0} J before the push: this start takes away all of that, and nothing of the landing after it.",
+                + $" A dip from standing to the same hips would have to brake about {dipJ:0} ± {dipDoubtJ:0} J before the push: this start takes away all of that, and nothing of the landing after it."),
             near
         );
     }

@@ -29,7 +29,7 @@ public static class DropCurves
                 "schmidtbleicher-1992",
                 "house-rule",
             ],
-            "No published law chooses a drop height. Index hides height and contact, which trade against each other: look at both. One height is not enough for one athlete (Keiner 2024). 0.25 s is a label, not a cliff. Box height is not drop height."
+            $"No published law chooses a drop height. Index hides height and contact, which trade against each other: look at both. One height is not enough for one athlete (Keiner 2024). 0.25 s is a label, not a cliff. Box height is not drop height."
         );
 
     /// <summary>The choice; refused below three trials or one height, and where every tested height is above the limit.</summary>
@@ -57,7 +57,7 @@ public static class DropCurves
 
         if (trials.Length < 3)
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"{trials.Length} drop jumps: three trials from one height are the least to begin with, from two heights to choose between."
             );
         }
@@ -67,8 +67,8 @@ public static class DropCurves
         double highest = heights[^1];
         if (lowest > input.LimitM + 1e-9)
         {
-            return new Refusal(
-                $"Every measured drop ({Cm(lowest)} cm and up) is above what the limits allow ({Cm(input.LimitM)} cm): measure drop jumps inside the limits first."
+            return Refusal.Of(
+                $"Every measured drop ({new Length(lowest):0 cm} and up) is above what the limits allow ({new Length(input.LimitM):0 cm}): measure drop jumps inside the limits first."
             );
         }
 
@@ -102,10 +102,19 @@ public static class DropCurves
             chance >= CurveNumbers.Sure.Value
             && heights.Length >= 3
             && (next is null || next.Value.Left > 0.8 || roof >= input.LimitM - 1e-9);
-        string open2 =
+        Sentence? test =
             settled || next is null
-                ? ""
-                : $" Test {Cm(next.Value.Drop)} cm next, {CurveNumbers.TrialsOfATest} trials: it would leave {100 * next.Value.Left:0} % of what the choice may still lose.";
+                ? null
+                : Sentence.Of(
+                    $"Test {new Length(next.Value.Drop):0 cm} next, {CurveNumbers.TrialsOfATest} trials: it would leave {100 * next.Value.Left:0} % of what the choice may still lose."
+                );
+        Sentence answer = slow
+            ? Sentence.Of(
+                $"Contact is over the ceiling of {1000 * input.ContactCeilingS:0} ms at every height that limits allow: train lower than {new Length(lowest):0 cm}, or shorten the contact first."
+            )
+            : Sentence.Of(
+                $"Train from {new Length(chosen):0 cm}: index {index:0.00} ± {indexSd:0.00} m/s with {1000 * seconds:0} ± {1000 * secondsSd:0} ms of contact; it loses at most 3 % of the best with a chance of {Probability.Said(chance)}. The best height is likely {new Length(place):0 (cm)} ± {new Length(placeSd):0 cm}."
+            );
         const string method = "one-peak curve, Bayesian grid";
         return new DropCurve(
             Basis,
@@ -116,9 +125,7 @@ public static class DropCurves
                 new("contact_at_chosen_s", seconds, Unit.Second, secondsSd, "line through the trials"),
                 new("chance_within_3_pct", chance, Unit.One, 0, method),
             ],
-            slow
-                ? $"Contact is over the ceiling of {1000 * input.ContactCeilingS:0} ms at every height that limits allow: train lower than {Cm(lowest)} cm, or shorten the contact first."
-                : $"Train from {Cm(chosen)} cm: index {index:0.00} ± {indexSd:0.00} m/s with {1000 * seconds:0} ± {1000 * secondsSd:0} ms of contact; it loses at most 3 % of the best with a chance of {Probability.Said(chance)}. The best height is likely {Cm(place)} ± {Cm(placeSd)} cm.{open2}",
+            slow || test is null ? answer : Sentence.Of($"{answer} {test}"),
             chosen,
             chance,
             settled ? null : next?.Drop,
@@ -133,15 +140,16 @@ public static class DropCurves
         {
             Warnings =
             [
-                .. heights.Length < 3
-                    ? (string[])
-                        [
-                            $"Only {heights.Length} height{(heights.Length == 1 ? "" : "s")} tested: the choice leans on what is known of others.",
-                        ]
-                    : [],
-                .. slow ? (string[])["No height had a contact under the ceiling."] : [],
+                .. heights.Length switch
+                {
+                    1 => [$"Only 1 height tested: the choice leans on what is known of others."],
+                    2 => [$"Only 2 heights tested: the choice leans on what is known of others."],
+                    _ => (Sentence[])[],
+                },
+                .. slow ? (Sentence[])[$"No height had a contact under the ceiling."] : [],
             ],
-            NextTest = settled || next is null ? null : open2.Trim(),
+            Answer = answer,
+            NextTest = test,
             AllTooSlow = slow,
         };
     }
@@ -197,6 +205,4 @@ public static class DropCurves
         (double mean, double sd) = curve.At(x);
         return new(x, mean, Math.Max(0, mean - (1.96 * sd)), mean + (1.96 * sd));
     }
-
-    private static string Cm(double metres) => (100 * metres).ToString("0");
 }

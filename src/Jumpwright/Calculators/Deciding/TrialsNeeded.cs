@@ -16,7 +16,7 @@ public static class TrialsNeeded
             "How many more trials",
             "Certainty = Φ(|mean − threshold| / √(trial SD² / n + shared SD²)); the fewest further trials for which it reaches what is wished, if the mean stays where it is.",
             ["swinton-2018", "hopkins-2000", "house-rule"],
-            "The mean will not stay where it is: half of the time the answer comes sooner, half later. Trials of one day share that day. Stop when fatigue shows."
+            Sentence.Plain("The mean will not stay where it is: half of the time the answer comes sooner, half later. Trials of one day share that day. Stop when fatigue shows.")
         );
 
     /// <summary>The number; refused for input that can't be meant.</summary>
@@ -54,7 +54,7 @@ public static class TrialsNeeded
                 new("more_trials", more ?? Most, Unit.One, 0, method),
                 new("certainty_then", then, Unit.One, 0, method),
             ],
-            more switch
+            Sentence.Plain(more switch
             {
                 0 =>
                     $"Settled: {side} {input.Threshold:0.###} {input.Unit} with a certainty of {Probability.Said(now)}; no more trials are needed.",
@@ -64,11 +64,11 @@ public static class TrialsNeeded
                     $"No number of trials of this day settles it: the device or the day alone leave {best:0.00}. Test on another day or with another device.",
                 _ =>
                     $"Not settled by {Most} more trials ({then:0.00}): it lies too near {input.Threshold:0.###} {input.Unit}. Decide on the careful side, or test another way.",
-            },
+            }),
             more
         )
         {
-            NextTest = more is > 0 ? $"{more} more trial{(more == 1 ? "" : "s")} of the same test, same device." : null,
+            NextTest = more is > 0 ? Sentence.Plain($"{more} more trial{(more == 1 ? "" : "s")} of the same test, same device.") : null,
         };
     }
 

@@ -22,7 +22,7 @@ public static class ExerciseDemands
             "Peak ground force of the exercise / peak of landing from a vertical jump (3.34 body weights in 14 track men, both feet). "
                 + "Patellar tier: 1 up to 0.33, 3 from 0.66, 2 between.",
             ["wallace-2010", "scattone-silva-2024"],
-            "One number does not rank exercises: a slow decline squat tops the patellar list and ground force would put it last, an ankle hop is low by ground force and high for the Achilles. Technique can change a force by a quarter. Ground force is not tissue load; a landing on one leg puts all of it on one."
+            Sentence.Plain("One number does not rank exercises: a slow decline squat tops the patellar list and ground force would put it last, an ankle hop is low by ground force and high for the Achilles. Technique can change a force by a quarter. Ground force is not tissue load; a landing on one leg puts all of it on one.")
         );
 
     /// <summary>The comparison; refused when nothing is asked and outside of what can be meant.</summary>
@@ -64,9 +64,9 @@ public static class ExerciseDemands
             words.Add($"For the patellar tendon it stands in tier {tier} of 3.");
         }
 
-        return new Demand(Basis, values.ToImmutable(), string.Join(" ", words))
+        return new Demand(Basis, values.ToImmutable(), Sentence.Plain(string.Join(" ", words)))
         {
-            NextTest = "Three of the athlete's own landings on a plate say more than a group's mean.",
+            NextTest = Sentence.Plain("Three of the athlete's own landings on a plate say more than a group's mean."),
         };
     }
 

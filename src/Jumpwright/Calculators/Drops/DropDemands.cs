@@ -25,7 +25,7 @@ public static class DropDemands
             "Drop from a box",
             "Speed v = √(2 g H), energy m g H at touch-down; H = box height × the athlete's own mean of measured drop over box (1 ± 0.10 before any was measured).",
             ["baca-1999", "mcmahon-2021", "house-rule"],
-            "The box's height is not the drop: stepping, lowering and jumping off differ. Energy at contact is no measure of what a tissue bears."
+            Sentence.Plain("The box's height is not the drop: stepping, lowering and jumping off differ. Energy at contact is no measure of what a tissue bears.")
         );
 
     /// <summary>Speed and energy; refused for a jump off the box.</summary>
@@ -94,12 +94,12 @@ public static class DropDemands
                 ),
                 new("expected_drop_height_m", height, Unit.Metre, doubt, method),
             ],
-            $"Stepped from {100 * input.BoxHeightM:0} cm the real drop is likely {100 * height:0} ± {100 * doubt:0} cm: {speed:0.00} m/s and {weight * height:0} J at contact{compared}."
+            Sentence.Plain($"Stepped from {100 * input.BoxHeightM:0} cm the real drop is likely {100 * height:0} ± {100 * doubt:0} cm: {speed:0.00} m/s and {weight * height:0} J at contact{compared}.")
         )
         {
             NextTest =
                 shares.Length < 3
-                    ? "Three drop jumps on a plate with a quiet stand at the end tell this athlete's real drop."
+                    ? Sentence.Plain("Three drop jumps on a plate with a quiet stand at the end tell this athlete's real drop.")
                     : null,
         };
     }

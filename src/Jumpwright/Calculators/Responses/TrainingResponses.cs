@@ -18,7 +18,7 @@ public static class TrainingResponses
             "Why the good day comes later (for teaching)",
             "p(t) = p0 + k1 Σ w e^(−(t − i) / τ1) − k2 Σ w e^(−(t − i) / τ2). After one load the best day is τ1 τ2 / (τ1 − τ2) · ln(k2 τ1 / (k1 τ2)).",
             ["banister-1975", "house-rule"],
-            "Its four numbers can't be told apart from one athlete's data (ill-conditioned), so that quite different sets fit alike. A picture for teaching: no session, dose or taper of this program comes from it."
+            Sentence.Plain("Its four numbers can't be told apart from one athlete's data (ill-conditioned), so that quite different sets fit alike. A picture for teaching: no session, dose or taper of this program comes from it.")
         );
 
     /// <summary>The modelled response; refused where the numbers can't be meant.</summary>
@@ -75,11 +75,11 @@ public static class TrainingResponses
                 new("modelled_response", response, Unit.One, Math.Abs(response), Method),
                 new("peak_after_one_load_d", peak, new Unit("d"), Math.Abs(peak) / 2, Method),
             ],
-            $"With these numbers the model stands at {response:0.0} on day {input.Day}; after one load it is best after {peak:0.0} days. That is a picture, not this athlete."
+            Sentence.Plain($"With these numbers the model stands at {response:0.0} on day {input.Day}; after one load it is best after {peak:0.0} days. That is a picture, not this athlete.")
         )
         {
-            Warnings = ["No ± of these numbers is known for one athlete; the one given says only that it is wide."],
-            NextTest = "Watch the athlete's own level instead: the trend shows what really followed a hard week.",
+            Warnings = [Sentence.Plain("No ± of these numbers is known for one athlete; the one given says only that it is wide.")],
+            NextTest = Sentence.Plain("Watch the athlete's own level instead: the trend shows what really followed a hard week."),
         };
     }
 }

@@ -30,7 +30,7 @@ public static class SpringRates
             "Time model k = m π (t_f + t_c) / (t_c² ((t_f + t_c)/π − t_c/4)) for contacts of 0.10 to 0.25 s; from force k = peak force / fall of the centre of mass. "
                 + "Index = (g t_f²/8) / t_c, m/s; flight–contact ratio = t_f / t_c; modified index = height / time to take-off: three names, never mixed.",
             ["dalleau-2004", "morin-2005", "ebben-petushek-2010", "louder-2021", "house-rule"],
-            "Stiffer is not better by itself. Two-peaked curves and long contacts do not fit a half-sine; vertical and leg stiffness differ in running; the indices are not interchangeable (Louder 2021)."
+            Sentence.Plain("Stiffer is not better by itself. Two-peaked curves and long contacts do not fit a half-sine; vertical and leg stiffness differ in running; the indices are not interchangeable (Louder 2021).")
         );
 
     /// <summary>All that the input allows.</summary>
@@ -132,18 +132,18 @@ public static class SpringRates
         return new Spring(
             Basis,
             values.ToImmutable(),
-            $"Index {values[0].Value:0.00} ± {values[0].StandardUncertainty:0.00} m/s; flight is {values[1].Value:0.0} times the contact. "
+            Sentence.Plain($"Index {values[0].Value:0.00} ± {values[0].StandardUncertainty:0.00} m/s; flight is {values[1].Value:0.0} times the contact. "
                 + (
                     time is { } k
                         ? $"Spring of {k.Value / 1000:0.0} ± {k.StandardUncertainty / 1000:0.0} kN/m by the time model."
                         : $"No spring by the time model: a contact of {1000 * tc:0} ms lies outside {1000 * ShortestContact.Value:0} to {1000 * LongestContact.Value:0} ms, where a half-sine is believed."
-                ),
+                )),
             holds
         )
         {
             NextTest = holds
                 ? null
-                : "Hops with the shortest contact they can do well; or a plate, which needs no model.",
+                : Sentence.Plain("Hops with the shortest contact they can do well; or a plate, which needs no model."),
         };
 
         Measure Timed(string name, Unit unit, Func<double, double, double> of, string method)
