@@ -82,7 +82,12 @@ public sealed class PictureBook(
     /// <summary>Draws all that a page shows of one athlete, so that whoever opens it later does not wait.</summary>
     internal void DrawAhead(Dossier dossier, LocalDate day)
     {
-        ReportOf(dossier, day);
+        DrawnReport report = ReportOf(dossier, day);
+        foreach (ReportPlot plot in report.Report.Sections.SelectMany(s => s.Plots))
+        {
+            _ = report.Svg(plot);
+        }
+
         CardPictures pictures = Of(dossier.Athlete.Id, day);
         _ = pictures.LastJump?.Svg;
         _ = pictures.Trend?.Svg;
@@ -109,15 +114,7 @@ public sealed class PictureBook(
             TrendsOn(day).Of(history.Athlete.Id),
             day
         );
-        Report report = Reporting.InWords(facts, day);
-        return new DrawnReport(
-            facts,
-            report,
-            report
-                .Sections.SelectMany(s => s.Plots)
-                .DistinctBy(p => p.Name)
-                .ToImmutableDictionary(p => p.Name, ReportPdf.Svg, StringComparer.Ordinal)
-        );
+        return new DrawnReport(facts, Reporting.InWords(facts, day, units));
     }
 
     /// <summary>The same trials of the same people under the same circumstances; kit, fixtures and policy come with the squad.</summary>

@@ -108,6 +108,11 @@ internal sealed partial class SpokenSentences : SentenceWriter
             ? written[..(at + 1)] + unit
             : written;
 
+    protected override string MeasureOf(SaidMeasure measure) =>
+        Language == Own
+            ? measure.English
+            : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;
+
     protected override string DayOf(LocalDate day, string? format) =>
         Dates.In(Language, day, format);
 

@@ -45,6 +45,8 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
             SaidExercise exercise => Shaped(ExerciseOf(exercise), format),
             SaidKit kit => Shaped(KitOf(kit), format),
             SaidSession session => SessionOf(session),
+            SaidMeasure measure => Shaped(MeasureOf(measure), format),
+            SaidMethod method => MethodOf(method),
             ISaid said => Shaped(said.In(Language), format),
             Length length => QuantityOf(length.ToString(format, Units)),
             Mass mass => QuantityOf(mass.ToString(format, Units)),
@@ -66,6 +68,12 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
 
     /// <summary>A length or a mass with its unit, for example <c>18.1 in</c>, where the language has another word for the unit.</summary>
     protected virtual string QuantityOf(string written) => written;
+
+    /// <summary>A measure.</summary>
+    protected virtual string MeasureOf(SaidMeasure measure) => measure.English;
+
+    /// <summary>How a value was got.</summary>
+    protected virtual string MethodOf(SaidMethod method) => method.Name;
 
     /// <summary>A day.</summary>
     /// <param name="day">The day.</param>

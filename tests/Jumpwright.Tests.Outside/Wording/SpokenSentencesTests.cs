@@ -19,6 +19,7 @@ public partial class SpokenSentencesTests
             .Union(TemplatesInCode.Of(typeof(SpokenSentences).Assembly))
             // What the catalogue says is a template of its own.
             .Union(Catalogue.Standard.Exercises.SelectMany(e => e.Entry).Select(c => c.Said.Template))
+            .Union(Catalogue.Standard.Exercises.Select(e => e.DemandBasisSaid.Template))
             .Union(PublishedEffects.All.Select(e => Sentence.OfCatalogue(e.Training).Template))
             .Order(StringComparer.Ordinal),
     ];
