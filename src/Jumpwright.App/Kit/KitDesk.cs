@@ -168,7 +168,7 @@ public static class KitDesk
                     .Mark(-0.85, height, T["kit.box.own"])
                     .Svg(caption);
                 string verdict =
-                    box > landing.CeilingM ? T["kit.box.not-met", Height(landing.CeilingM)]
+                    box > landing.CeilingM ? ReadersUnits.In(T["kit.box.not-met", Height(landing.CeilingM)])
                     : landing.ProposedM is { } proposed && box > proposed ? T["kit.box.no-room", Height(proposed)]
                     : T["kit.box.met"];
                 if (landing.PaddedEdge)
@@ -226,7 +226,7 @@ public static class KitDesk
                     .Level(falls, 0.05, 0.6, T["kit.drop.fallen"])
                     .Svg(caption);
                 return new KitAnswer(
-                    $"{T[box >= 0.30 ? "kit.drop.high" : "kit.drop.below"]} {T["kit.not-allowing"]}",
+                    $"{ReadersUnits.In(T[box >= 0.30 ? "kit.drop.high" : "kit.drop.below"])} {T["kit.not-allowing"]}",
                     [],
                     demand,
                     picture,

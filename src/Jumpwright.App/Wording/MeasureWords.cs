@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Jumpwright.Athletes;
 using Jumpwright.Quantities;
@@ -117,6 +118,21 @@ internal static partial class MeasureWords
                 m =>
                     $"{m.Groups["number"].Value} {m.Groups["unit"].Value.Replace("sd", "SD", StringComparison.Ordinal)}"
             );
+
+    /// <summary>The same in the language of the page; English, which says so, where the text book knows no such method.</summary>
+    public static Piece MethodSaid(Measure measure)
+    {
+        string named = NotOfAKey().Replace(Number().Replace(measure.Method, "n"), "-").ToLowerInvariant();
+        return Find($"method.{named}") is { } words
+            ? new(string.Format(CultureInfo.InvariantCulture, words, [.. Number().Matches(measure.Method)]))
+            : new(Method(measure), IsEnglish: true);
+    }
+
+    [GeneratedRegex("[0-9]+(?:\\.[0-9]+)?")]
+    private static partial Regex Number();
+
+    [GeneratedRegex("[^A-Za-z0-9]+")]
+    private static partial Regex NotOfAKey();
 
     [GeneratedRegex(@"\b(?<number>[0-9]+)(?<unit>sd|ms)\b", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NumberAndUnit();

@@ -68,6 +68,9 @@ internal sealed partial class SpokenSentences : SentenceWriter
             ? english
             : Books.GetValueOrDefault(language)?.GetString(english, CultureInfo.InvariantCulture);
 
+    /// <summary>All English templates that have words in another language, once for each.</summary>
+    public static IEnumerable<string> AllTemplates => Books.Keys.SelectMany(Templates);
+
     /// <summary>All English templates that have words in that language.</summary>
     public static IEnumerable<string> Templates(string language)
     {
