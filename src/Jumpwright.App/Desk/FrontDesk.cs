@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Settings;
+using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
@@ -312,16 +313,7 @@ public sealed class FrontDesk : IDisposable
             Workbook book = _state.Book;
             if (book.PlanOrNull is { } week)
             {
-                Squad squad = book.Material.Squad;
-                ImmutableArray<History> histories = book.Material.Histories;
-                book = book with
-                {
-                    Week = week with
-                    {
-                        Cards = Cards.Of(week.Plan, week.Request, squad, histories, settings.Units),
-                        Sheets = Cards.SheetsOf(week.Plan, week.Request, squad, histories, settings.Units),
-                    },
-                };
+                book = book with { Week = week.In(settings.Units, book.Material) };
             }
 
             _state = _state with { Book = book, Pictures = new PictureBook(book.Material, null, settings.Units) };
@@ -470,6 +462,8 @@ public sealed class FrontDesk : IDisposable
     private void DrawAhead()
     {
         State now = _state;
+        // What is drawn has axes in the units of the settings; its words must be in them too, whoever started the drawing.
+        Speech.Use(Speech.Now with { Units = Settings.Now.Units });
         now.Pictures.TrendsOn(now.Book.Day);
         foreach (AthleteLeaf leaf in now.Book.Leaves)
         {

@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using Jumpwright.App.Wording;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Kit;
 
@@ -36,7 +38,7 @@ internal sealed class ScaleDrawing
         for (double m = 0; m <= heightM + 0.1; m += 0.5)
         {
             Line(-leftM - (10 / _pixels), m, -leftM, m, "1");
-            Words(-leftM - (14 / _pixels), m, $"{m:0.0} m", "end");
+            Words(-leftM - (14 / _pixels), m, SpokenSentences.Text($"{new Length(m):0.0 m}"), "end");
         }
     }
 

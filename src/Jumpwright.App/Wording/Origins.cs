@@ -198,7 +198,8 @@ internal static class Origins
             MeasureWords.Value(value),
             [
                 new(T["origin.worked-out"], T["origin.typed-above"]),
-                new(T["origin.method"], $"{MeasureWords.Method(value)}: {basis.Formula}", isEnglish: true),
+                How(value),
+                new(T["origin.formula"], [SpokenSentences.Of(basis.Formula)]),
                 ByVersion,
                 new(T["origin.doubt"], MeasureWords.Doubt(value)),
                 .. basis.Sources.Select(s => new OriginLine(T["origin.source"], s.Text, isEnglish: true)),
