@@ -134,8 +134,8 @@ public partial class PaperInGermanTests
 
     /// <summary>Every sentence of the card that has words, as English says it.</summary>
     private static IEnumerable<string> Said(SessionCard card) =>
-        CardSpeech
-            .Fixed(card)
+        card.OnEvery()
+            .Select(s => s.ToString())
             .Concat(
                 card.Items.SelectMany(i =>
                     new string?[]
