@@ -50,7 +50,13 @@ public static class Plots
     {
         ArgumentNullException.ThrowIfNull(trace);
         string words = caption ?? (writer ?? SentenceWriter.English).Write(TracePlot.InWords(trace));
-        return new Picture(() => TracePng(trace, title, writer), () => TraceSvg(trace, title, words, writer), words);
+        SentenceWriter by = writer ?? SentenceWriter.English;
+        return new Picture(
+            () => TracePng(trace, title, writer),
+            () => PlotSheet.Trace.Jpeg(TracePlot.Draw(trace, title, by)),
+            () => TraceSvg(trace, title, words, writer),
+            words
+        );
     }
 
     /// <summary>Values over days with ± bars. Give one method and device a picture: values of two are not joined.</summary>
@@ -102,6 +108,7 @@ public static class Plots
         string words = caption ?? (writer ?? SentenceWriter.English).Write(TrendPlot.InWords(points, unit));
         return new Picture(
             () => TrendPng(points, label, unit, writer),
+            () => PlotSheet.Trend.Jpeg(TrendPlot.Draw(points, label, unit, writer ?? SentenceWriter.English)),
             () => TrendSvg(points, label, unit, words, writer),
             words
         );

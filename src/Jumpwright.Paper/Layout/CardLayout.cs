@@ -252,8 +252,8 @@ internal sealed class CardLayout(
 
     private Block PictureBlock(Picture picture)
     {
-        byte[] png = picture.Png;
-        using var probe = XImage.FromStream(new MemoryStream(png));
+        byte[] printed = picture.Printed;
+        using var probe = XImage.FromStream(new MemoryStream(printed));
         double height = width * probe.PixelHeight / probe.PixelWidth;
         return new Block([
             Row.Gap(6),
@@ -261,7 +261,7 @@ internal sealed class CardLayout(
                 height,
                 (g, x, y) =>
                 {
-                    using var image = XImage.FromStream(new MemoryStream(png));
+                    using var image = XImage.FromStream(new MemoryStream(printed));
                     g.DrawImage(image, x, y, width, height);
                 }
             ),

@@ -48,7 +48,8 @@ internal static class TrendPlot
         var text = plot.Add.Text(
             Fonts.PaperFonts.Printable(said),
             x[^1],
-            last.Value + Math.Abs(last.U) + (0.06 * room)
+            // Above whatever stands under the words.
+            inOrder.Where((_, i) => x[^1] - x[i] <= 0.45 * span).Max(p => p.Value + Math.Abs(p.U)) + (0.06 * room)
         );
         text.LabelFontName = Fonts.PaperFonts.Family;
         text.LabelFontSize = PlotSheet.Type;
