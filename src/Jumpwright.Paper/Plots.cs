@@ -41,12 +41,7 @@ public static class Plots
     }
 
     /// <summary>Both, with the words that say the same.</summary>
-    public static Picture Trace(
-        MotionTrace trace,
-        string title,
-        string? caption = null,
-        SentenceWriter? writer = null
-    )
+    public static Picture Trace(MotionTrace trace, string title, string? caption = null, SentenceWriter? writer = null)
     {
         ArgumentNullException.ThrowIfNull(trace);
         string words = caption ?? (writer ?? SentenceWriter.English).Write(TracePlot.InWords(trace));

@@ -240,8 +240,7 @@ internal static class Origins
 
     private static OriginLine ByVersion => new(T["origin.by"], Version);
 
-    private static OriginLine How(Measure measure) =>
-        new(T["origin.method"], [MeasureWords.MethodSaid(measure)]);
+    private static OriginLine How(Measure measure) => new(T["origin.method"], [MeasureWords.MethodSaid(measure)]);
 
     private static (string, string) Trace(MeasuredTrial trial) =>
         (Paths.Trial(trial.Sha256, trial.Trial.Number), T["origin.trace", trial.File, trial.Trial.Number]);

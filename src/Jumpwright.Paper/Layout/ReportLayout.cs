@@ -41,7 +41,12 @@ internal sealed class ReportLayout(Report report, double width, PaperWords words
     {
         foreach (ReportSection section in report.Sections)
         {
-            Row[] head = [Row.Gap(6), .. Rows.Text(0, width, new Run(words.Say(section.Heading), _section)), Row.Gap(2)];
+            Row[] head =
+            [
+                Row.Gap(6),
+                .. Rows.Text(0, width, new Run(words.Say(section.Heading), _section)),
+                Row.Gap(2),
+            ];
             bool first = true;
             foreach (ReportParagraph paragraph in section.Paragraphs)
             {

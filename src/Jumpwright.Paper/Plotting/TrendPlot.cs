@@ -80,7 +80,12 @@ internal static class TrendPlot
     }
 
     /// <summary>Days of the points as far as they stand apart; the year on the first and wherever it changes.</summary>
-    private static ScottPlot.TickGenerators.NumericManual Days(TrendPoint[] points, double[] x, double span, SentenceWriter writer)
+    private static ScottPlot.TickGenerators.NumericManual Days(
+        TrendPoint[] points,
+        double[] x,
+        double span,
+        SentenceWriter writer
+    )
     {
         var ticks = new ScottPlot.TickGenerators.NumericManual();
         double pxPerDay = PlotSheet.Trend.DataWidthPx / (span * 1.24);

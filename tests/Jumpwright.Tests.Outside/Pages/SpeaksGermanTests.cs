@@ -27,7 +27,10 @@ public partial class SpeaksGermanTests(ServedDemo demo)
 
     [Theory]
     [InlineData("/kit?tool=bands&rest=9", "erwartet wird zwischen")]
-    [InlineData("/kit?tool=bands&anchor=round", "Der Anker links ist rund und rollt|der Anker links ist rund und rollt")]
+    [InlineData(
+        "/kit?tool=bands&anchor=round",
+        "Der Anker links ist rund und rollt|der Anker links ist rund und rollt"
+    )]
     [InlineData("/kit?tool=bands&readings=0.8:45", "Ablesungen der Waage")]
     [InlineData("/kit?tool=box&box=0.9", "liegt über der Obergrenze|lässt sich aus einem Sprung")]
     [InlineData("/kit?tool=drop&start=jump", "Herunterspringen gibt der Fallhöhe noch etwas dazu")]
@@ -70,12 +73,7 @@ public partial class SpeaksGermanTests(ServedDemo demo)
 
     /// <summary>What says of itself that it is English and is no source.</summary>
     private static string[] English(string page) =>
-        [
-            .. Marked()
-                .Matches(page)
-                .Where(m => !IsOfLiterature(m.Groups["says"].Value.Trim()))
-                .Select(m => m.Value),
-        ];
+        [.. Marked().Matches(page).Where(m => !IsOfLiterature(m.Groups["says"].Value.Trim())).Select(m => m.Value)];
 
     /// <summary>A source as it is cited, or ids of sources.</summary>
     private static bool IsOfLiterature(string says) =>
