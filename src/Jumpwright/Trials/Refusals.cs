@@ -64,6 +64,11 @@ internal static class Refusals
             $"From {atS:0.000} s the force stands at one value in mid-movement: samples were lost; record again."
         );
 
+    public static Refusal FilledGap(double fromS, double toS) =>
+        Refusal.Of(
+            $"From {fromS:0.000} to {toS:0.000} s the force lies on a straight line, without the noise round it: samples were lost and the gap was filled; record again."
+        );
+
     public static Refusal NeverLeavesPlate() =>
         Refusal.Of(
             $"The force never falls to nothing, so there is no flight: record the whole jump, take-off and landing on the plate."
