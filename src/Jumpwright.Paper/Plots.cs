@@ -41,16 +41,17 @@ public static class Plots
     }
 
     /// <summary>Both, with the words that say the same.</summary>
-    public static Picture Trace(
-        MotionTrace trace,
-        string title,
-        string? caption = null,
-        SentenceWriter? writer = null
-    )
+    public static Picture Trace(MotionTrace trace, string title, string? caption = null, SentenceWriter? writer = null)
     {
         ArgumentNullException.ThrowIfNull(trace);
         string words = caption ?? (writer ?? SentenceWriter.English).Write(TracePlot.InWords(trace));
-        return new Picture(() => TracePng(trace, title, writer), () => TraceSvg(trace, title, words, writer), words);
+        SentenceWriter by = writer ?? SentenceWriter.English;
+        return new Picture(
+            () => TracePng(trace, title, writer),
+            () => PlotSheet.Trace.Jpeg(TracePlot.Draw(trace, title, by)),
+            () => TraceSvg(trace, title, words, writer),
+            words
+        );
     }
 
     /// <summary>Values over days with ± bars. Give one method and device a picture: values of two are not joined.</summary>
@@ -102,6 +103,7 @@ public static class Plots
         string words = caption ?? (writer ?? SentenceWriter.English).Write(TrendPlot.InWords(points, unit));
         return new Picture(
             () => TrendPng(points, label, unit, writer),
+            () => PlotSheet.Trend.Jpeg(TrendPlot.Draw(points, label, unit, writer ?? SentenceWriter.English)),
             () => TrendSvg(points, label, unit, words, writer),
             words
         );

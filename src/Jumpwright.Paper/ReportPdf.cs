@@ -33,7 +33,12 @@ public static class ReportPdf
     {
         ArgumentNullException.ThrowIfNull(plot);
         ReportPlot written = plot.Written((writer ?? SentenceWriter.English).Write);
-        return new Picture(() => BandPlot.Png(written), () => BandPlot.Svg(written), written.InWords);
+        return new Picture(
+            () => BandPlot.Png(written),
+            () => BandPlot.Jpeg(written),
+            () => BandPlot.Svg(written),
+            written.InWords
+        );
     }
 
     /// <summary>The same for a page.</summary>

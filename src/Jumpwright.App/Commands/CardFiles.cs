@@ -45,7 +45,10 @@ internal static class CardFiles
         foreach (CoachSheet sheet in week.Sheets)
         {
             cancel.ThrowIfCancellationRequested();
-            File.WriteAllBytes(Path.Combine(folder, NameOf(sheet)), CoachSheetPdf.Render(sheet, SpokenSentences.Writer));
+            File.WriteAllBytes(
+                Path.Combine(folder, NameOf(sheet)),
+                CoachSheetPdf.Render(sheet, SpokenSentences.Writer)
+            );
             written++;
             step();
         }

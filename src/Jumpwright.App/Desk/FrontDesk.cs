@@ -463,7 +463,7 @@ public sealed class FrontDesk : IDisposable
     {
         State now = _state;
         // What is drawn has axes in the units of the settings; its words must be in them too, whoever started the drawing.
-        Speech.Use(Speech.Now with { Units = Settings.Now.Units });
+        Speech.Use(Speech.Now.As(Settings.Now));
         now.Pictures.TrendsOn(now.Book.Day);
         foreach (AthleteLeaf leaf in now.Book.Leaves)
         {

@@ -19,5 +19,7 @@ internal static class IntakeRefusals
         Refusal.Of($"{file} grows while it is read: wait until the device has written it.");
 
     public static Refusal OwnFault(string file, string fault) =>
-        Refusal.Of($"{file} could not be measured because of a fault in this program ({fault}): keep the file and report it.");
+        Refusal.Of(
+            $"{file} could not be measured because of a fault in this program ({fault}): keep the file and report it."
+        );
 }

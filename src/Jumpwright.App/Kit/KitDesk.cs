@@ -145,9 +145,7 @@ public static class KitDesk
                     caption
                 )
                 {
-                    Because = jump.Holds
-                        ? null
-                        : Because(jump.Checks),
+                    Because = jump.Holds ? null : Because(jump.Checks),
                 };
             });
     }

@@ -162,7 +162,8 @@ internal static partial class RecalledSentences
                     _formats[i] switch
                     {
                         null or "capital" or "small" or "open" or "small open" => Anything,
-                        { } format when UnitOf(format) is { } unit && !format.EndsWith(')') => Number[..^1] + $" {unit})",
+                        { } format when UnitOf(format) is { } unit && !format.EndsWith(')') => Number[..^1]
+                            + $" {unit})",
                         _ => Number,
                     }
                 );

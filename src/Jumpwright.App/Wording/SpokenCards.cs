@@ -14,12 +14,7 @@ internal static class SpokenCards
 {
     /// <summary>The card as a PDF.</summary>
     public static byte[] Pdf(SessionCard card, Catalogue catalogue, PictureBook pictures, CardPaper paper) =>
-        CardPdf.Render(
-            Of(card, catalogue),
-            pictures.Of(card.AthleteId, card.Date),
-            paper,
-            SpokenSentences.Writer
-        );
+        CardPdf.Render(Of(card, catalogue), pictures.Of(card.AthleteId, card.Date), paper, SpokenSentences.Writer);
 
     /// <summary>The card with its exercises in the language of the request.</summary>
     public static SessionCard Of(SessionCard card, Catalogue catalogue) =>

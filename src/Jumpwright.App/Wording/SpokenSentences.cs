@@ -84,7 +84,9 @@ internal sealed partial class SpokenSentences : SentenceWriter
     protected override string TemplateOf(string english)
     {
         string template = TemplateIn(Language, english) ?? english;
-        return Units == UnitSystem.Metric ? template : OutsideHoles().Replace(template, m => ReadersUnits.In(m.Value, _speech));
+        return Units == UnitSystem.Metric
+            ? template
+            : OutsideHoles().Replace(template, m => ReadersUnits.In(m.Value, _speech));
     }
 
     protected override string ExerciseOf(SaidExercise exercise) =>
@@ -112,12 +114,9 @@ internal sealed partial class SpokenSentences : SentenceWriter
             : written;
 
     protected override string MeasureOf(SaidMeasure measure) =>
-        Language == Own
-            ? measure.English
-            : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;
+        Language == Own ? measure.English : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;
 
-    protected override string DayOf(LocalDate day, string? format) =>
-        Dates.In(Language, day, format);
+    protected override string DayOf(LocalDate day, string? format) => Dates.In(Language, day, format);
 
     protected override string Small(string words) => Language == Own ? base.Small(words) : words;
 

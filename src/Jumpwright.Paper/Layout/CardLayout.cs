@@ -32,12 +32,7 @@ internal sealed class CardLayout(
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 5),
             .. Rows.Text(0, width, new Run(Name, styles.Athlete)),
-            .. Rows.Text(
-                0,
-                width,
-                new Run(When, styles.Day),
-                new Run(Valid, styles.Lead)
-            ),
+            .. Rows.Text(0, width, new Run(When, styles.Day), new Run(Valid, styles.Lead)),
             .. Rows.Text(0, width, new Run(words.Say(card.Headline), styles.Lead)),
             Rows.Rule(Ink.BlackLine, width, 3, 3),
         ];
@@ -45,18 +40,16 @@ internal sealed class CardLayout(
     public IReadOnlyList<Row> FurtherHead() =>
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 4),
-            .. Rows.Text(
-                0,
-                width,
-                new Run(Name + ".", styles.Day),
-                new Run(When + " " + Valid, styles.Body)
-            ),
+            .. Rows.Text(0, width, new Run(Name + ".", styles.Day), new Run(When + " " + Valid, styles.Body)),
             Rows.Rule(Ink.BlackLine, width, 2, 3),
         ];
 
     public IReadOnlyList<Row> Foot(int page, int pages)
     {
-        IReadOnlyList<IReadOnlyList<Piece>> lines = Wrapping.Lines([new Run(words.Say(card.MadeBy), styles.Foot)], width - 60);
+        IReadOnlyList<IReadOnlyList<Piece>> lines = Wrapping.Lines(
+            [new Run(words.Say(card.MadeBy), styles.Foot)],
+            width - 60
+        );
         IReadOnlyList<Piece> made = lines.Count > 0 ? lines[0] : [];
         string count = words.Say($"Page {page} of {pages}");
         return
@@ -200,14 +193,35 @@ internal sealed class CardLayout(
                 .Select(r => Ticks(Math.Min(perRow, item.Sets - (r * perRow)), width - boxes, Side, Between)),
         ];
         var rows = new List<Row> { Row.Gap(1), Rows.Beside(head, ticks) };
-        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run(words.Say($"Why"), styles.Strong), new Run(words.Say(item.Why), styles.Body)));
-        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run(words.Say($"Set up"), styles.Strong), new Run(item.SetUp, styles.Body)));
-        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run(words.Say($"Think"), styles.Strong), new Run(item.Cue, styles.Body)));
         rows.AddRange(
-            Rows.Text(Margin, BodyWidth, new Run(words.Say($"Stop when"), styles.Strong), new Run(words.Say(item.StopWhen), styles.Body))
+            Rows.Text(
+                Margin,
+                BodyWidth,
+                new Run(words.Say($"Why"), styles.Strong),
+                new Run(words.Say(item.Why), styles.Body)
+            )
         );
         rows.AddRange(
-            Rows.Text(Margin, BodyWidth, new Run(words.Say($"Instead"), styles.Strong), new Run(words.Say(item.InsteadIfSore), styles.Body))
+            Rows.Text(Margin, BodyWidth, new Run(words.Say($"Set up"), styles.Strong), new Run(item.SetUp, styles.Body))
+        );
+        rows.AddRange(
+            Rows.Text(Margin, BodyWidth, new Run(words.Say($"Think"), styles.Strong), new Run(item.Cue, styles.Body))
+        );
+        rows.AddRange(
+            Rows.Text(
+                Margin,
+                BodyWidth,
+                new Run(words.Say($"Stop when"), styles.Strong),
+                new Run(words.Say(item.StopWhen), styles.Body)
+            )
+        );
+        rows.AddRange(
+            Rows.Text(
+                Margin,
+                BodyWidth,
+                new Run(words.Say($"Instead"), styles.Strong),
+                new Run(words.Say(item.InsteadIfSore), styles.Body)
+            )
         );
         rows.Add(Rows.Rule(Ink.ThinRule, width, 3, 1));
         return Margined(rows);
@@ -252,8 +266,8 @@ internal sealed class CardLayout(
 
     private Block PictureBlock(Picture picture)
     {
-        byte[] png = picture.Png;
-        using var probe = XImage.FromStream(new MemoryStream(png));
+        byte[] printed = picture.Printed;
+        using var probe = XImage.FromStream(new MemoryStream(printed));
         double height = width * probe.PixelHeight / probe.PixelWidth;
         return new Block([
             Row.Gap(6),
@@ -261,7 +275,7 @@ internal sealed class CardLayout(
                 height,
                 (g, x, y) =>
                 {
-                    using var image = XImage.FromStream(new MemoryStream(png));
+                    using var image = XImage.FromStream(new MemoryStream(printed));
                     g.DrawImage(image, x, y, width, height);
                 }
             ),

@@ -41,7 +41,12 @@ internal sealed class ReportLayout(Report report, double width, PaperWords words
     {
         foreach (ReportSection section in report.Sections)
         {
-            Row[] head = [Row.Gap(6), .. Rows.Text(0, width, new Run(words.Say(section.Heading), _section)), Row.Gap(2)];
+            Row[] head =
+            [
+                Row.Gap(6),
+                .. Rows.Text(0, width, new Run(words.Say(section.Heading), _section)),
+                Row.Gap(2),
+            ];
             bool first = true;
             foreach (ReportParagraph paragraph in section.Paragraphs)
             {
@@ -61,7 +66,7 @@ internal sealed class ReportLayout(Report report, double width, PaperWords words
     {
         double each = (width - Gutter) / 2;
         double height = each * PlotSheet.Trend.Height / PlotSheet.Trend.Width;
-        byte[][] pictures = [.. pair.Select(plot => BandPlot.Png(plot.Written(words.Say)))];
+        byte[][] pictures = [.. pair.Select(plot => BandPlot.Jpeg(plot.Written(words.Say)))];
         return new Row(
             height,
             (g, x, y) =>

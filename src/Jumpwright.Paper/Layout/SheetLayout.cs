@@ -37,7 +37,10 @@ internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords wor
                 0,
                 width,
                 new Run(words.Say($"Before anybody jumps"), _strong),
-                new Run(words.Say($"ask each athlete the three questions on their card, and do what the card says."), _body)
+                new Run(
+                    words.Say($"ask each athlete the three questions on their card, and do what the card says."),
+                    _body
+                )
             ),
             Rows.Rule(Ink.BlackLine, width, 3, 4),
         ];
@@ -52,7 +55,10 @@ internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords wor
     public IReadOnlyList<Row> Foot(int page, int pages)
     {
         string count = words.Say($"Page {page} of {pages}");
-        IReadOnlyList<IReadOnlyList<Piece>> made = Wrapping.Lines([new Run(words.Say(sheet.MadeBy), _foot)], width - 80);
+        IReadOnlyList<IReadOnlyList<Piece>> made = Wrapping.Lines(
+            [new Run(words.Say(sheet.MadeBy), _foot)],
+            width - 80
+        );
         return
         [
             Row.Gap(3),
@@ -177,7 +183,11 @@ internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords wor
         {
             yield return new Block([
                 .. Rows.Text(0, width, new Run(words.Say($"What to watch"), _section)),
-                .. Rows.Text(0, width, new Run(words.Say($"For the coach only: keep this page, don't hang it up."), _strong)),
+                .. Rows.Text(
+                    0,
+                    width,
+                    new Run(words.Say($"For the coach only: keep this page, don't hang it up."), _strong)
+                ),
                 Row.Gap(4),
             ])
             {
@@ -194,7 +204,11 @@ internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords wor
                     ];
                     Row[] what =
                     [
-                        .. Rows.Text(NameColumn + Gutter, width - NameColumn - Gutter, new Run(words.Say(watch), _body)),
+                        .. Rows.Text(
+                            NameColumn + Gutter,
+                            width - NameColumn - Gutter,
+                            new Run(words.Say(watch), _body)
+                        ),
                     ];
                     yield return new Block([Rows.Beside(who, what), Rows.Rule(Ink.ThinRule, width, 2.5, 3)]);
                 }

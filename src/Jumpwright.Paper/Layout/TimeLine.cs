@@ -66,7 +66,10 @@ internal sealed class TimeLine(
                 .ThenBy(g => g.Key.ToString(), StringComparer.Ordinal)
         )
         {
-            yield return StationBlock(words.Say(station.Key), [.. station.OrderBy(s => s.StartMin).ThenBy(s => s.EndMin)]);
+            yield return StationBlock(
+                words.Say(station.Key),
+                [.. station.OrderBy(s => s.StartMin).ThenBy(s => s.EndMin)]
+            );
         }
     }
 

@@ -44,7 +44,9 @@ internal static class TracePlot
         [
             trace.Phases.IsEmpty
                 ? Sentence.Of($"Force over time.")
-                : Sentence.Of($"Force over time: {Sentence.Join(", ", trace.Phases.Select(p => Sentence.Of($"{PhaseWords.Of(p)} {p.FromS:0.00} to {p.ToS:0.00} s")))}."),
+                : Sentence.Of(
+                    $"Force over time: {Sentence.Join(", ", trace.Phases.Select(p => Sentence.Of($"{PhaseWords.Of(p)} {p.FromS:0.00} to {p.ToS:0.00} s")))}."
+                ),
         ];
         if (trace.WeightN is { } weight)
         {
@@ -255,14 +257,7 @@ internal static class TracePlot
         }
     }
 
-    private static void Axes(
-        Plot plot,
-        MotionTrace trace,
-        double peak,
-        double from,
-        double to,
-        SentenceWriter writer
-    )
+    private static void Axes(Plot plot, MotionTrace trace, double peak, double from, double to, SentenceWriter writer)
     {
         double step = Step(peak);
         var ticks = new ScottPlot.TickGenerators.NumericManual();

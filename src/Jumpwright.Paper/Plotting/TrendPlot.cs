@@ -48,7 +48,8 @@ internal static class TrendPlot
         var text = plot.Add.Text(
             Fonts.PaperFonts.Printable(said),
             x[^1],
-            last.Value + Math.Abs(last.U) + (0.06 * room)
+            // Above whatever stands under the words.
+            inOrder.Where((_, i) => x[^1] - x[i] <= 0.45 * span).Max(p => p.Value + Math.Abs(p.U)) + (0.06 * room)
         );
         text.LabelFontName = Fonts.PaperFonts.Family;
         text.LabelFontSize = PlotSheet.Type;
@@ -79,7 +80,12 @@ internal static class TrendPlot
     }
 
     /// <summary>Days of the points as far as they stand apart; the year on the first and wherever it changes.</summary>
-    private static ScottPlot.TickGenerators.NumericManual Days(TrendPoint[] points, double[] x, double span, SentenceWriter writer)
+    private static ScottPlot.TickGenerators.NumericManual Days(
+        TrendPoint[] points,
+        double[] x,
+        double span,
+        SentenceWriter writer
+    )
     {
         var ticks = new ScottPlot.TickGenerators.NumericManual();
         double pxPerDay = PlotSheet.Trend.DataWidthPx / (span * 1.24);

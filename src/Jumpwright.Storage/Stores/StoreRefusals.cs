@@ -40,13 +40,17 @@ internal static class StoreRefusals
         );
 
     public static Refusal CannotRead(string file, string why) =>
-        Refusal.Of($"{file} can't be opened ({why}): close it in other programs, check its permissions, and import again.");
+        Refusal.Of(
+            $"{file} can't be opened ({why}): close it in other programs, check its permissions, and import again."
+        );
 
     public static Refusal Changed(string file) =>
         Refusal.Of($"{file} changed while it was imported: wait until the device has written it, then import again.");
 
     public static Refusal Fault(string file, string what) =>
-        Refusal.Of($"{file} could not be measured because of a fault in this program ({what}): keep the file and report it.");
+        Refusal.Of(
+            $"{file} could not be measured because of a fault in this program ({what}): keep the file and report it."
+        );
 
     public static Refusal NotEmpty(string folder) =>
         new($"'{folder}' is not empty: give a new folder, so that nothing there is overwritten.");

@@ -47,7 +47,9 @@ internal readonly record struct Column(string Name, ColumnRole Role, double Fact
 
             if (factor is not 1)
             {
-                warnings.Add(Repairs.UnitConverted(name, factor < 1 ? Sentence.Of($"seconds") : Sentence.Of($"newtons")));
+                warnings.Add(
+                    Repairs.UnitConverted(name, factor < 1 ? Sentence.Of($"seconds") : Sentence.Of($"newtons"))
+                );
             }
             else if (!string.Equals(name, known, StringComparison.Ordinal))
             {

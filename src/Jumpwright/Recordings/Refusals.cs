@@ -60,10 +60,14 @@ internal static class Refusals
         Refusal.Of($"Line {line}: {column} is '{seen}', not a number: export plain numbers with a decimal point.");
 
     public static Refusal BeyondReason(int line, string column, double value) =>
-        Refusal.Of($"Line {line}: {column} is {value:G4}, more than any plate measures: check the unit and export again.");
+        Refusal.Of(
+            $"Line {line}: {column} is {value:G4}, more than any plate measures: check the unit and export again."
+        );
 
     public static Refusal CutOff(int line) =>
-        Refusal.Of($"Line {line}: the file ends in the middle of this line, so it was cut off: copy or export it again.");
+        Refusal.Of(
+            $"Line {line}: the file ends in the middle of this line, so it was cut off: copy or export it again."
+        );
 
     public static Refusal TooFewSamples(int count) =>
         Refusal.Of($"Only {count} samples: too short for a recording; export it whole.");
@@ -77,7 +81,9 @@ internal static class Refusals
         );
 
     public static Refusal TimeRunsBack(int line, double timeS) =>
-        Refusal.Of($"Line {line}: the time runs back to {timeS:0.######} s: export the recording again in order of time.");
+        Refusal.Of(
+            $"Line {line}: the time runs back to {timeS:0.######} s: export the recording again in order of time."
+        );
 
     public static Refusal Gap(int line, double fromS, double toS) =>
         Refusal.Of(
@@ -128,7 +134,9 @@ internal static class Refusals
         Refusal.Of($"Line {line}: event '{seen}' is not known: write touch-down or take-off.");
 
     public static Refusal FrameOrder(int line, long frame) =>
-        Refusal.Of($"Line {line}: frame {frame} does not come after the one before it: write the events in order of time.");
+        Refusal.Of(
+            $"Line {line}: frame {frame} does not come after the one before it: write the events in order of time."
+        );
 
     public static Refusal FrameAlternate(int line, string seen) =>
         Refusal.Of(
@@ -141,7 +149,9 @@ internal static class Refusals
         );
 
     public static Refusal FewEvents() =>
-        Refusal.Of($"No complete contact or flight between the events: write at least a take-off and the touch-down after it.");
+        Refusal.Of(
+            $"No complete contact or flight between the events: write at least a take-off and the touch-down after it."
+        );
 
     public static Refusal IntervalImplausible(int line, Sentence what) =>
         Refusal.Of($"Line {line}: {what}: check the unit; contact_s and flight_s are in seconds.");

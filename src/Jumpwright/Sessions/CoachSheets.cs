@@ -96,9 +96,7 @@ internal static class CoachSheets
     private static Sentence PlaceOf(string id)
     {
         int at = id.LastIndexOf('-');
-        return
-            at > 0
-            && int.TryParse(id[(at + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+        return at > 0 && int.TryParse(id[(at + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out int number)
             ? Sentence.Of($"{new SaidKit(id[..at])} {number}")
             : Sentence.Of($"{new SaidKit(id)}");
     }

@@ -6,7 +6,9 @@ namespace Jumpwright.Trials;
 internal static class Refusals
 {
     public static Refusal NoTask() =>
-        Refusal.Of($"The recording does not say what was asked: add '# task:' above the header or a row in trials.csv.");
+        Refusal.Of(
+            $"The recording does not say what was asked: add '# task:' above the header or a row in trials.csv."
+        );
 
     public static Refusal TaskNeedsForce(string task) =>
         Refusal.Of($"The task {task} needs a force recording: contact and flight times alone do not show it.");
@@ -58,7 +60,9 @@ internal static class Refusals
         );
 
     public static Refusal Frozen(double atS) =>
-        Refusal.Of($"From {atS:0.000} s the force stands at one value in mid-movement: samples were lost; record again.");
+        Refusal.Of(
+            $"From {atS:0.000} s the force stands at one value in mid-movement: samples were lost; record again."
+        );
 
     public static Refusal FilledGap(double fromS, double toS) =>
         Refusal.Of(
@@ -92,7 +96,9 @@ internal static class Refusals
         );
 
     public static Refusal TrialNotOfRecording() =>
-        Refusal.Of($"The trial's instants lie outside this recording: draw it from the recording it was measured from.");
+        Refusal.Of(
+            $"The trial's instants lie outside this recording: draw it from the recording it was measured from."
+        );
 
     public static Refusal NoLanding() =>
         Refusal.Of(
@@ -113,7 +119,9 @@ internal static class Refusals
         );
 
     public static Refusal HandTask(string task) =>
-        Refusal.Of($"Events of the task {task} can't be set by hand yet: only those of standing jumps and of drop jumps can.");
+        Refusal.Of(
+            $"Events of the task {task} can't be set by hand yet: only those of standing jumps and of drop jumps can."
+        );
 
     public static Refusal HandOutside(Sentence which, double atS) =>
         Refusal.Of(
@@ -121,10 +129,14 @@ internal static class Refusals
         );
 
     public static Refusal HandNotThere(Sentence which) =>
-        Refusal.Of($"No {which} was found in this trial, so there is none to correct: correct one that is listed with it.");
+        Refusal.Of(
+            $"No {which} was found in this trial, so there is none to correct: correct one that is listed with it."
+        );
 
     public static Refusal HandNoTrial(int number) =>
-        Refusal.Of($"There is no trial {number} in the recording, so none of its events can be set: name one of its trials.");
+        Refusal.Of(
+            $"There is no trial {number} in the recording, so none of its events can be set: name one of its trials."
+        );
 
     public static Refusal HandOutOfOrder(Sentence before, Sentence after) =>
         Refusal.Of($"The {after} would come before the {before}: set them in the order in which they happened.");

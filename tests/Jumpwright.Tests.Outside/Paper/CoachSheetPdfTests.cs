@@ -80,7 +80,12 @@ public class CoachSheetPdfTests
             [
                 new CoachLine("Žofia Łuczyńska-Ødegård", [$"Snap-down 2 × 5"], 10, null),
                 new CoachLine("<script>alert(1)</script>", [$"Snap-down 2 × 5"], 10, null),
-                new CoachLine("\u202Eevil \u05E9\u05DC\u05D5\u05DD \uD83D\uDE00 \uD800", [$"Snap-down 2 × 5"], 10, null),
+                new CoachLine(
+                    "\u202Eevil \u05E9\u05DC\u05D5\u05DD \uD83D\uDE00 \uD800",
+                    [$"Snap-down 2 × 5"],
+                    10,
+                    null
+                ),
             ],
         };
         var read = CardText.Read(CoachSheetPdf.Render(odd));

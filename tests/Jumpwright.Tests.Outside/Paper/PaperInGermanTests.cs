@@ -116,9 +116,13 @@ public partial class PaperInGermanTests
         CardText read = CardText.Read(CoachSheetPdf.Render(sheet, SpokenSentences.Writer));
         Assert.All(labels, label => MustNotSay(read, label));
         Assert.All(
-            sheet.Lines.SelectMany(l => l.Items).Concat(sheet.Stations.Select(s => s.Station)).Select(s => s.ToString()),
+            sheet
+                .Lines.SelectMany(l => l.Items)
+                .Concat(sheet.Stations.Select(s => s.Station))
+                .Select(s => s.ToString()),
             // Some exercises are called the same in both.
-            sentence => Assert.True(sentence.StartsWith("Snap-down", StringComparison.Ordinal) || Without(read, sentence))
+            sentence =>
+                Assert.True(sentence.StartsWith("Snap-down", StringComparison.Ordinal) || Without(read, sentence))
         );
         read.MustSay("Trainerblatt");
         read.MustSay(Wordings.Of(Catalogue.Standard.Find("depth-jump")!, "de").Name);
@@ -138,16 +142,7 @@ public partial class PaperInGermanTests
             .Select(s => s.ToString())
             .Concat(
                 card.Items.SelectMany(i =>
-                    new string?[]
-                    {
-                        i.SetUp,
-                        i.Cue,
-                        i.Why,
-                        i.HeightOrLoad,
-                        i.Rest,
-                        i.StopWhen,
-                        i.InsteadIfSore,
-                    }
+                    new string?[] { i.SetUp, i.Cue, i.Why, i.HeightOrLoad, i.Rest, i.StopWhen, i.InsteadIfSore }
                 )
             )
             .Append(card.Headline.ToString())

@@ -82,7 +82,8 @@ public partial class RecalledSentencesTests
     public void WordsOfAFileThatAreVeryLong_AreReadInTimeOfTheirLength()
     {
         string name = string.Concat(Enumerable.Repeat("line 1 lists 'a", 20_000));
-        string words = $"trials.csv line 3 lists '{name}', but there is no such file: put it there, or take the row out.";
+        string words =
+            $"trials.csv line 3 lists '{name}', but there is no such file: put it there, or take the row out.";
         Assert.False(RecalledSentences.Of(words).IsPlain);
         Assert.True(RecalledSentences.Of(words[..^1]).IsPlain);
     }

@@ -99,7 +99,11 @@ internal static class IntakeRoutes
                         desk,
                         null,
                         now.Refusal is { } refusal
-                            ? [new(T["import.mended.refused", now.File] + " "), SpokenSentences.Of(RecalledSentences.Of(refusal.Sentence))]
+                            ?
+                            [
+                                new(T["import.mended.refused", now.File] + " "),
+                                SpokenSentences.Of(RecalledSentences.Of(refusal.Sentence)),
+                            ]
                             :
                             [
                                 new(

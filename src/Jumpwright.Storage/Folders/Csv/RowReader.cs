@@ -57,8 +57,7 @@ internal sealed class RowReader(CsvRow row)
             Fault(
                 cell.Contains(',', StringComparison.Ordinal)
                     ? Sentence.Of($"{column} '{Shown(cell)}' has a decimal comma: write a decimal point")
-                : unit.Length == 0
-                    ? Sentence.Of($"{column} '{Shown(cell)}' is no number: write the number alone")
+                : unit.Length == 0 ? Sentence.Of($"{column} '{Shown(cell)}' is no number: write the number alone")
                 : Sentence.Of($"{column} '{Shown(cell)}' is no number: write the number alone, in {unit}")
             );
             return null;

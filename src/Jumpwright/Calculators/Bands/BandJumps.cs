@@ -39,12 +39,17 @@ public static class BandJumps
             return bad;
         }
 
-        if (!Curve(BandPlace.Left, input.Left, input.ScaleUncertaintyN).TryGet(out BandCurve? left, out Refusal? noLeft))
+        if (
+            !Curve(BandPlace.Left, input.Left, input.ScaleUncertaintyN).TryGet(out BandCurve? left, out Refusal? noLeft)
+        )
         {
             return noLeft;
         }
 
-        if (!Curve(BandPlace.Right, input.Right, input.ScaleUncertaintyN).TryGet(out BandCurve? right, out Refusal? noRight))
+        if (
+            !Curve(BandPlace.Right, input.Right, input.ScaleUncertaintyN)
+                .TryGet(out BandCurve? right, out Refusal? noRight)
+        )
         {
             return noRight;
         }
@@ -105,7 +110,9 @@ public static class BandJumps
             NextTest =
                 method == "scale-readings"
                     ? null
-                    : Sentence.Of($"Hang the band on a hand scale and read it at three stretches, the longest at the apex length."),
+                    : Sentence.Of(
+                        $"Hang the band on a hand scale and read it at three stretches, the longest at the apex length."
+                    ),
         };
 
         Measure Tension(string name, double heightM) =>
@@ -136,7 +143,9 @@ public static class BandJumps
             Input.Outside($"The {side.Said} band's length at rest", band.RestM, 0.1, 3, "m"),
             Input.Outside($"The {side.Said} anchor's distance", band.AnchorDistanceM, 0, 3, "m"),
             Input.Outside($"The {side.Said} anchor's height", band.AnchorHeightM, 0, 0.5, "m"),
-            band.AnchorMassKg is { } mass ? Input.Outside($"The {side.Said} anchor's mass", mass, 0.5, 500, "kg") : null,
+            band.AnchorMassKg is { } mass
+                ? Input.Outside($"The {side.Said} anchor's mass", mass, 0.5, 500, "kg")
+                : null,
             band.NominalStiffnessNM is { } k
                 ? Input.Outside($"The {side.Said} band's stated stiffness", k, 5, 5000, "N/m")
                 : null,

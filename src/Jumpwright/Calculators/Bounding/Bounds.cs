@@ -36,7 +36,9 @@ public static class Bounds
                 );
         }
 
-        Refusal? bad = input.Asked is { } a ? Input.Outside(load ? Sentence.Of($"The load") : Sentence.Of($"The run-up speed"), a, 0, most, unit) : null;
+        Refusal? bad = input.Asked is { } a
+            ? Input.Outside(load ? Sentence.Of($"The load") : Sentence.Of($"The run-up speed"), a, 0, most, unit)
+            : null;
         foreach (double measured in input.Measured)
         {
             bad ??= Input.Outside(

@@ -126,7 +126,9 @@ public static class BoxLandings
             Warnings = [.. Warn()],
             NextTest =
                 doubt > 0.05
-                    ? Sentence.Of($"Three more jumps from the floor and a measured hip height would narrow the ceiling.")
+                    ? Sentence.Of(
+                        $"Three more jumps from the floor and a measured hip height would narrow the ceiling."
+                    )
                     : null,
         };
 

@@ -69,9 +69,7 @@ public static class LoadCurves
         if (loads.Length < 2)
         {
             return loads.Length == 1
-                ? Refusal.Of(
-                    $"1 different load: a curve needs two at least, better four, from the lightest up."
-                )
+                ? Refusal.Of($"1 different load: a curve needs two at least, better four, from the lightest up.")
                 : Refusal.Of(
                     $"{loads.Length} different loads: a curve needs two at least, better four, from the lightest up."
                 );

@@ -68,7 +68,9 @@ public static class TrialsNeeded
             more
         )
         {
-            NextTest = more is > 0 and var wanted ? Sentence.Of($"{Trials(wanted)} of the same test, same device.") : null,
+            NextTest = more is > 0 and var wanted
+                ? Sentence.Of($"{Trials(wanted)} of the same test, same device.")
+                : null,
         };
     }
 

@@ -103,7 +103,9 @@ public static class DropDemands
         {
             NextTest =
                 shares.Length < 3
-                    ? Sentence.Of($"Three drop jumps on a plate with a quiet stand at the end tell this athlete's real drop.")
+                    ? Sentence.Of(
+                        $"Three drop jumps on a plate with a quiet stand at the end tell this athlete's real drop."
+                    )
                     : null,
         };
     }

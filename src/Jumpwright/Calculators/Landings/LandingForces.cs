@@ -161,7 +161,9 @@ public static class LandingForces
                     : [],
                 .. input.DropM > heights.Max()
                     ? (Sentence[])
-                        [$"{new Length(input.DropM):0 cm} is above the highest landing measured ({new Length(heights.Max()):0 cm})."]
+                        [
+                            $"{new Length(input.DropM):0 cm} is above the highest landing measured ({new Length(heights.Max()):0 cm}).",
+                        ]
                     : [],
                 .. landings.All(l => l.LoadingRateNS is null)
                     ? (Sentence[])

@@ -83,7 +83,14 @@ public static class RunUpCurves
         return new RunUp(
             Basis,
             values,
-            Sentence.Join(" ", [.. Say($"Off two feet", two), .. Say($"Off one foot", one), .. which is null ? [] : (Sentence[])[which]]),
+            Sentence.Join(
+                " ",
+                [
+                    .. Say($"Off two feet", two),
+                    .. Say($"Off one foot", one),
+                    .. which is null ? [] : (Sentence[])[which],
+                ]
+            ),
             two,
             one,
             chance

@@ -14,7 +14,9 @@ internal static class C3dRefusals
         );
 
     public static Refusal ParameterOutside(string name, int at) =>
-        Refusal.Of($"Byte {at}: the C3D parameter '{name}' can't be read, so the file is damaged: copy or export it again.");
+        Refusal.Of(
+            $"Byte {at}: the C3D parameter '{name}' can't be read, so the file is damaged: copy or export it again."
+        );
 
     public static Refusal ByteOrder(byte seen) =>
         Refusal.Of(
@@ -22,7 +24,9 @@ internal static class C3dRefusals
         );
 
     public static Refusal Contradiction(Sentence what, double header, string parameter, double other) =>
-        Refusal.Of($"The C3D file's header says {header:0.###} {what}, but {parameter} {other:0.###}: export it again.");
+        Refusal.Of(
+            $"The C3D file's header says {header:0.###} {what}, but {parameter} {other:0.###}: export it again."
+        );
 
     public static Refusal AnalogContradiction(double header, double other) =>
         Refusal.Of(
@@ -50,7 +54,8 @@ internal static class C3dRefusals
             $"Block {block}: the C3D file's samples would begin outside the file, so it is damaged or cut off: copy or export it again."
         );
 
-    public static Refusal NoData() => Refusal.Of($"The C3D file has a header without data: export it again, with its samples.");
+    public static Refusal NoData() =>
+        Refusal.Of($"The C3D file has a header without data: export it again, with its samples.");
 
     public static Refusal CutOff(long frame, double frames, double seconds) =>
         Refusal.Of(
@@ -63,7 +68,9 @@ internal static class C3dRefusals
         );
 
     public static Refusal Missing(string parameter, int plate) =>
-        Refusal.Of($"The C3D file gives no {parameter} for force plate {plate}: export it again with its force plates.");
+        Refusal.Of(
+            $"The C3D file gives no {parameter} for force plate {plate}: export it again with its force plates."
+        );
 
     public static Refusal PlateType(int plate, double type) =>
         Refusal.Of(
