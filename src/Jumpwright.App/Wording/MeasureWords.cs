@@ -121,9 +121,7 @@ internal static partial class MeasureWords
 
     /// <summary>The same in the language of the page; English, which says so, where the text book knows no such method.</summary>
     public static Piece MethodSaid(Measure measure) =>
-        MethodIn(Speech.Now.Language, measure.Method) is { } words
-            ? new(words)
-            : new(Method(measure), IsEnglish: true);
+        MethodIn(Speech.Now.Language, measure.Method) is { } words ? new(words) : new(Method(measure), IsEnglish: true);
 
     /// <summary>A method in that language; null where the text book knows none of that name.</summary>
     public static string? MethodIn(string language, string method)

@@ -42,7 +42,11 @@ public static class CardQuestions
                 new($"Any pain in the shin bone or a foot bone", $"stop, whatever the number. Tell the coach."),
             ]
         ),
-        new($"Worse than yesterday morning?", [], [new($"No", $"go on."), new($"Yes", $"no jumps today. Tell the coach.")]),
+        new(
+            $"Worse than yesterday morning?",
+            [],
+            [new($"No", $"go on."), new($"Yes", $"no jumps today. Tell the coach.")]
+        ),
         new(
             $"Swelling, or does something give way?",
             [],
