@@ -85,7 +85,7 @@ internal static class RefusalsPage
             .SelectMany(r => Sentences(r.From.GetType(r.Type, throwOnError: true)!));
 
     /// <summary>The same, and every sentence with which something is repaired or warned of.</summary>
-    public static IEnumerable<(string Name, string Sentence)> All =>
+    public static IEnumerable<(string Name, string Sentence)> EverySentence =>
         Rooms.SelectMany(r => Sentences(r.From.GetType(r.Type, throwOnError: true)!));
 
     public static string Write()
