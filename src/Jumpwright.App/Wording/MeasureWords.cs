@@ -120,12 +120,16 @@ internal static partial class MeasureWords
             );
 
     /// <summary>The same in the language of the page; English, which says so, where the text book knows no such method.</summary>
-    public static Piece MethodSaid(Measure measure)
+    public static Piece MethodSaid(Measure measure) =>
+        MethodIn(Speech.Now.Language, measure.Method) is { } words ? new(words) : new(Method(measure), IsEnglish: true);
+
+    /// <summary>A method in that language; null where the text book knows none of that name.</summary>
+    public static string? MethodIn(string language, string method)
     {
-        string named = NotOfAKey().Replace(Number().Replace(measure.Method, "n"), "-").ToLowerInvariant();
-        return Find($"method.{named}") is { } words
-            ? new(string.Format(CultureInfo.InvariantCulture, words, [.. Number().Matches(measure.Method)]))
-            : new(Method(measure), IsEnglish: true);
+        string named = NotOfAKey().Replace(Number().Replace(method, "n"), "-").ToLowerInvariant();
+        return TextBook.Of(language, $"method.{named}") is { } words
+            ? string.Format(CultureInfo.InvariantCulture, words, [.. Number().Matches(method)])
+            : null;
     }
 
     [GeneratedRegex("[0-9]+(?:\\.[0-9]+)?")]
