@@ -130,8 +130,8 @@ internal static class RefusalsPage
 
     private static IEnumerable<(string Name, string Sentence)> Sentences(Type type)
     {
-        const BindingFlags All = BindingFlags.Static | BindingFlags.Public | BindingFlags.DeclaredOnly;
-        foreach (MethodInfo method in type.GetMethods(All))
+        const BindingFlags Public = BindingFlags.Static | BindingFlags.Public | BindingFlags.DeclaredOnly;
+        foreach (MethodInfo method in type.GetMethods(Public))
         {
             object?[] arguments = [.. method.GetParameters().Select(p => Example(method.Name, p))];
             switch (method.Invoke(null, arguments))
