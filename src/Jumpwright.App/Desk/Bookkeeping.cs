@@ -53,7 +53,7 @@ internal static class Bookkeeping
         LocalDate from,
         int weeks,
         SolveBudget? budget,
-        IProgress<string>? progress,
+        IProgress<Sentence>? progress,
         CancellationToken cancel,
         Plan? before = null,
         Amendments? amendments = null,
@@ -62,7 +62,9 @@ internal static class Bookkeeping
     {
         if (material.StopsPlanning.Length > 0)
         {
-            return new Refusal("Nothing is planned until this is mended: " + string.Join(" ", material.StopsPlanning));
+            return Refusal.Of(
+                $"Nothing is planned until this is mended: {Sentence.Join(" ", material.StopsPlanning.Select(Sentence.Plain))}"
+            );
         }
 
         return Requests
@@ -76,8 +78,8 @@ internal static class Bookkeeping
                 ImmutableArray<Breach> breaches = Judge.Check(plan, request);
                 if (breaches.Length > 0)
                 {
-                    return new Refusal(
-                        "The plan was made but breaks a limit, so it is not shown: " + breaches[0].Sentence
+                    return Refusal.Of(
+                        $"The plan was made but breaks a limit, so it is not shown: {breaches[0].Sentence}"
                     );
                 }
 

@@ -4,6 +4,7 @@ using System.Resources;
 using System.Text.RegularExpressions;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using Microsoft.AspNetCore.Components;
 using NodaTime;
 using NodaTime.Text;
@@ -99,6 +100,12 @@ internal sealed partial class SpokenSentences : SentenceWriter
         Language == Own
             ? measure.English
             : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;
+
+    protected override string LimitOf(SaidLimit limit) =>
+        Language != Own && LimitNames.Of(limit.Id) is var name && Knows(name) ? Write(name) : limit.Id;
+
+    protected override string UnitOf(UnitName unit) =>
+        TextBook.Of(Language, $"unit.{unit.Symbol}") ?? unit.Symbol;
 
     protected override string DayOf(LocalDate day, string? format) =>
         Language == Own ? Dates.Drawn(day) : Dates.Short(day);
