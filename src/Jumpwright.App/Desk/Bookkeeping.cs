@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.App.Wording;
 using Jumpwright.Exercises;
 using Jumpwright.Planning;
 using Jumpwright.Plans;
@@ -63,7 +64,7 @@ internal static class Bookkeeping
         if (material.StopsPlanning.Length > 0)
         {
             return Refusal.Of(
-                $"Nothing is planned until this is mended: {Sentence.Join(" ", material.StopsPlanning.Select(Sentence.Plain))}"
+                $"Nothing is planned until this is mended: {Sentence.Join(" ", material.StopsPlanning.Select(RecalledSentences.Of))}"
             );
         }
 

@@ -315,16 +315,7 @@ public sealed class FrontDesk : IDisposable
             Workbook book = _state.Book;
             if (book.PlanOrNull is { } week)
             {
-                Squad squad = book.Material.Squad;
-                ImmutableArray<History> histories = book.Material.Histories;
-                book = book with
-                {
-                    Week = week with
-                    {
-                        Cards = Cards.Of(week.Plan, week.Request, squad, histories, settings.Units),
-                        Sheets = Cards.SheetsOf(week.Plan, week.Request, squad, histories, settings.Units),
-                    },
-                };
+                book = book with { Week = week.In(settings.Units, book.Material) };
             }
 
             _state = _state with { Book = book, Pictures = new PictureBook(book.Material, null, settings.Units) };
@@ -474,7 +465,7 @@ public sealed class FrontDesk : IDisposable
     {
         State now = _state;
         // What is drawn has axes in the units of the settings; its words must be in them too, whoever started the drawing.
-        Speech.Use(Speech.Now with { Units = Settings.Now.Units });
+        Speech.Use(Speech.Now.As(Settings.Now));
         now.Pictures.TrendsOn(now.Book.Day);
         foreach (AthleteLeaf leaf in now.Book.Leaves)
         {

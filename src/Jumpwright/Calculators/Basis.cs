@@ -12,7 +12,7 @@ namespace Jumpwright.Calculators;
 public sealed record Basis(
     string Id,
     string Title,
-    string Formula,
+    Sentence Formula,
     ImmutableArray<string> SourceIds,
     Sentence? Dispute = null
 )

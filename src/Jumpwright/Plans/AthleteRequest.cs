@@ -56,7 +56,7 @@ public sealed record AthleteRequest(
     public ImmutableArray<Sentence> OtherJumping { get; init; } = [];
 
     /// <summary>What the coach is asked to look at, in sentences; it closes nothing.</summary>
-    public ImmutableArray<string> Prompts { get; init; } = [];
+    public ImmutableArray<Sentence> Prompts { get; init; } = [];
 
     /// <summary>The menu's entry for an exercise in a session, or null when it is not open there.</summary>
     public MenuItem? OnMenu(string sessionId, string exerciseId) =>

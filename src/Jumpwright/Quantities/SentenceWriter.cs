@@ -14,13 +14,13 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
     public static SentenceWriter English { get; } = new();
 
     /// <summary>The language, for arguments that have words of their own in it.</summary>
-    protected virtual string Language => "en";
+    public virtual string Language => "en";
 
     /// <summary>The units of lengths and masses.</summary>
     protected virtual UnitSystem Units => UnitSystem.Metric;
 
     /// <summary>The sentence in full.</summary>
-    public string Write(Sentence sentence)
+    public virtual string Write(Sentence sentence)
     {
         ArgumentNullException.ThrowIfNull(sentence);
         return string.Format(
@@ -50,8 +50,8 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
             SaidLimit limit => LimitOf(limit),
             UnitName unit => UnitOf(unit),
             ISaid said => Shaped(said.In(Language), format),
-            Length length => length.ToString(format, Units),
-            Mass mass => mass.ToString(format, Units),
+            Length length => QuantityOf(length.ToString(format, Units)),
+            Mass mass => QuantityOf(mass.ToString(format, Units)),
             IFormattable value => value.ToString(format, CultureInfo.InvariantCulture),
             _ => arg.ToString() ?? "",
         };
@@ -68,6 +68,9 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
     /// <summary>A session.</summary>
     protected virtual string SessionOf(SaidSession session) => session.Id;
 
+    /// <summary>A length or a mass with its unit, for example <c>18.1 in</c>, where the language has another word for the unit.</summary>
+    protected virtual string QuantityOf(string written) => written;
+
     /// <summary>A measure.</summary>
     protected virtual string MeasureOf(SaidMeasure measure) => measure.English;
 
@@ -82,7 +85,7 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
 
     /// <summary>A day.</summary>
     /// <param name="day">The day.</param>
-    /// <param name="format">How files write it; null where people do.</param>
+    /// <param name="format">How files write it, or paper with or without weekday and year; null where people do in a sentence.</param>
     protected virtual string DayOf(LocalDate day, string? format) =>
         format is null ? Day.Of(day) : day.ToString(format, CultureInfo.InvariantCulture);
 

@@ -122,16 +122,7 @@ public static class Logs
             }
 
             void Add(Sentence what) =>
-                found.Add(
-                    new(
-                        item.Dose.ExerciseId,
-                        set.Set,
-                        wentOn,
-                        wentOn
-                            ? Sentence.Of($"{At(set)}: {what}, and it went on.")
-                            : Sentence.Of($"{At(set)}: {what}.")
-                    )
-                );
+                found.Add(new(item.Dose.ExerciseId, set.Set, wentOn, what));
         }
 
         return found.ToImmutable();
@@ -162,26 +153,12 @@ public static class Logs
             {
                 CompletedItem at = done[n - 1];
                 bool wentOn = n < seen.Length;
-                return new StopFinding(
-                    at.ExerciseId,
-                    at.Set,
-                    wentOn,
-                    wentOn
-                        ? Sentence.Of(
-                            $"Test, {StopFinding.Named(at.ExerciseId)}, trial {at.Set ?? n}: {verdict.Because}, and it went on."
-                        )
-                        : Sentence.Of($"Test, {StopFinding.Named(at.ExerciseId)}, trial {at.Set ?? n}: {verdict.Because}.")
-                );
+                return new StopFinding(at.ExerciseId, at.Set, wentOn, verdict.Because!) { Trial = at.Set ?? n };
             }
         }
 
         return null;
     }
-
-    private static Sentence At(CompletedItem set) =>
-        set.Set is { } number
-            ? Sentence.Of($"{StopFinding.Named(set.ExerciseId)}, set {number}")
-            : StopFinding.Named(set.ExerciseId);
 
     /// <summary>Whether that work was done in that session: named for it, or of its day and named for none.</summary>
     public static bool IsOf(CompletedItem item, SessionSlot slot) =>

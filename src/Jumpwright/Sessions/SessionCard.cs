@@ -33,5 +33,5 @@ public sealed record SessionCard(
     ImmutableArray<string> LandingLines,
     string StopAtOnce,
     string Caution,
-    string MadeBy
+    Sentence MadeBy
 );

@@ -17,6 +17,8 @@ public partial class SpokenSentencesTests
         .. TemplatesInCode
             .Of(typeof(Sentence).Assembly)
             .Union(TemplatesInCode.Of(typeof(Planning.Planner).Assembly))
+            .Union(TemplatesInCode.Of(typeof(Jumpwright.Paper.CardPdf).Assembly))
+            .Union(TemplatesInCode.Of(typeof(Jumpwright.Storage.Stores.Store).Assembly))
             .Union(TemplatesInCode.Of(typeof(SpokenSentences).Assembly))
             // What the catalogue says is a template of its own.
             .Union(Catalogue.Standard.Exercises.SelectMany(e => e.Entry).Select(c => c.Said.Template))
@@ -28,6 +30,7 @@ public partial class SpokenSentencesTests
                     .Select(id => LimitNames.Of(id).Template)
             )
             .Union(LimitBook.Standard.All.Select(l => l.Said.Template))
+            .Union(Catalogue.Standard.Exercises.Select(e => e.DemandBasisSaid.Template))
             .Union(PublishedEffects.All.Select(e => Sentence.OfCatalogue(e.Training).Template))
             .Order(StringComparer.Ordinal),
     ];

@@ -76,7 +76,9 @@ public sealed record ApproachJumps(
                 Refusal.Of(
                     remarks.Count > 0
                         ? Sentence.Join(" ", remarks)
-                        : Sentence.Of($"Run-up speeds were written, but no height goes with them: record the jumps, or write run-up-touch and standing-reach, and a standing jump measured the same way.")
+                        : Sentence.Of(
+                            $"Run-up speeds were written, but no height goes with them: record the jumps, or write run-up-touch and standing-reach, and a standing jump measured the same way."
+                        )
                 );
     }
 

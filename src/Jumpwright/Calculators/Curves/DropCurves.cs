@@ -18,9 +18,9 @@ public static class DropCurves
         new(
             "drop-curve",
             "Drop height to train at",
-            "Index = R exp(−k (H − p)²); belief over p, k, R and the noise from the athlete's single trials and a published start. Chosen: the lowest height tested or between "
-                + "whose index loses at most 3 % of the best allowed with probability 0.99, contact under the ceiling; if none reaches it, the one that is expected to lose least. "
-                + "Next test: the height, at most 0.10 m above the highest tested and inside the limits, after which the choice is expected to lose least.",
+            $"Index = R exp(−k (H − p)²); belief over p, k, R and the noise from the athlete's single trials and a published start. Chosen: the lowest height tested or between "
+                + $"whose index loses at most 3 % of the best allowed with probability 0.99, contact under the ceiling; if none reaches it, the one that is expected to lose least. "
+                + $"Next test: the height, at most 0.10 m above the highest tested and inside the limits, after which the choice is expected to lose least.",
             [
                 "addie-drop-heights",
                 "prieske-youth-handball",
@@ -38,15 +38,15 @@ public static class DropCurves
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<DropJumpTrial> trials = input.Trials.IsDefault ? [] : input.Trials;
         Refusal? bad = Input.First(
-            Input.Outside("The limit", input.LimitM, 0, 1.2, "m"),
-            Input.Outside("The contact ceiling", input.ContactCeilingS, 0.1, 0.6, "s")
+            Input.Outside($"The limit", input.LimitM, 0, 1.2, "m"),
+            Input.Outside($"The contact ceiling", input.ContactCeilingS, 0.1, 0.6, "s")
         );
         foreach (DropJumpTrial trial in trials)
         {
             bad ??= Input.First(
-                Input.Outside("A drop", trial.DropM, 0.05, 1.2, "m"),
-                Input.Outside("An index", trial.Index, 0.05, 6, "m/s"),
-                Input.Outside("A contact", trial.ContactS, 0.08, 1.0, "s")
+                Input.Outside($"A drop", trial.DropM, 0.05, 1.2, "m"),
+                Input.Outside($"An index", trial.Index, 0.05, 6, "m/s"),
+                Input.Outside($"A contact", trial.ContactS, 0.08, 1.0, "s")
             );
         }
 

@@ -15,8 +15,8 @@ public static class ForceVelocityProfiles
         new(
             "force-velocity",
             "Force–velocity profile",
-            "Mean force (m + load) g (h / h_PO + 1) per body mass over mean velocity √(g h / 2), least squares: F0, v0, S = −F0 / v0, P = F0 v0 / 4. "
-                + "Optimal slope by the closed form of Samozino 2012, checked against a direct search; heights from the take-off velocity of the same equations.",
+            $"Mean force (m + load) g (h / h_PO + 1) per body mass over mean velocity √(g h / 2), least squares: F0, v0, S = −F0 / v0, P = F0 v0 / 4. "
+                + $"Optimal slope by the closed form of Samozino 2012, checked against a direct search; heights from the take-off velocity of the same equations.",
             ["samozino-2008", "samozino-2012", "lindberg-2021", "wolte-2024", "jimenez-reyes-2017", "samozino-2022"],
             $"Training toward the optimum did no better than away from it in a randomised trial (Lindberg 2021, n 40), and a meta-analysis does not support it (Wolte 2024); earlier trials of its authors did (Jiménez-Reyes 2017). Two centimetres of push-off distance move the ratio by about 4 points. The profile describes and never picks exercises alone."
         );
@@ -27,15 +27,15 @@ public static class ForceVelocityProfiles
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<LoadedJump> jumps = input.Jumps.IsDefault ? [] : input.Jumps;
         Refusal? bad = Input.First(
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            Input.Outside("The push-off distance", input.PushOffM, 0.15, 0.8, "m"),
-            Input.Outside("The doubt of the push-off distance", input.PushOffUncertaintyM, 0, 0.1, "m")
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside($"The push-off distance", input.PushOffM, 0.15, 0.8, "m"),
+            Input.Outside($"The doubt of the push-off distance", input.PushOffUncertaintyM, 0, 0.1, "m")
         );
         foreach (LoadedJump jump in jumps)
         {
             bad ??= Input.First(
-                Input.Outside("A load", jump.LoadKg, 0, 300, "kg"),
-                Input.Outside("A height", jump.Value, 0.02, 1.0, "m")
+                Input.Outside($"A load", jump.LoadKg, 0, 300, "kg"),
+                Input.Outside($"A height", jump.Value, 0.02, 1.0, "m")
             );
         }
 

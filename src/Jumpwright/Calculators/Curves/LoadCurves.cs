@@ -24,8 +24,8 @@ public static class LoadCurves
         new(
             "load-curve",
             "Load for a jump",
-            "Height or velocity over load: least-squares line; the range of loads is where the line crosses the wished values. Power over load per body mass: R exp(−k (L − p)²), Bayesian; "
-                + "the range is where at most 3 % of the best is expected to be lost. Never above 110 % of the heaviest load measured, nor above the limit in force.",
+            $"Height or velocity over load: least-squares line; the range of loads is where the line crosses the wished values. Power over load per body mass: R exp(−k (L − p)²), Bayesian; "
+                + $"the range is where at most 3 % of the best is expected to be lost. Never above 110 % of the heaviest load measured, nor above the limit in force.",
             ["swinton-2012", "suchomel-2019", "turner-2015", "house-rule"],
             $"One best load for all is disputed: best power was unloaded with a straight bar and at 20 % of squat maximum with a hex bar in one sample, at 40 % of body mass in another (another base), a range in a third. Metres per second, not named bands: those belong to slow lifts."
         );
@@ -35,29 +35,29 @@ public static class LoadCurves
     {
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<LoadedJump> jumps = input.Jumps.IsDefault ? [] : input.Jumps;
-        (string what, double most, string unit) = input.Measure switch
+        (Sentence what, Sentence wished, double most, string unit) = input.Measure switch
         {
-            LoadMeasure.Height => ("A height", 1.0, "m"),
-            LoadMeasure.Velocity => ("A velocity", 5.0, "m/s"),
-            _ => ("A power", 12000.0, "W"),
+            LoadMeasure.Height => (Sentence.Of($"A height"), Sentence.Of($"A height that is wished"), 1.0, "m"),
+            LoadMeasure.Velocity => (Sentence.Of($"A velocity"), Sentence.Of($"A velocity that is wished"), 5.0, "m/s"),
+            _ => (Sentence.Of($"A power"), Sentence.Of($"A power that is wished"), 12000.0, "W"),
         };
-        Refusal? bad = Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg");
+        Refusal? bad = Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg");
         foreach (LoadedJump jump in jumps)
         {
             bad ??= Input.First(
-                Input.Outside("A load", jump.LoadKg, 0, 300, "kg"),
+                Input.Outside($"A load", jump.LoadKg, 0, 300, "kg"),
                 Input.Outside(what, jump.Value, 0.02, most, unit)
             );
         }
 
         foreach (double end in new[] { input.FromValue, input.ToValue }.OfType<double>())
         {
-            bad ??= Input.Outside($"{what} that is wished", end, 0.02, most, unit);
+            bad ??= Input.Outside(wished, end, 0.02, most, unit);
         }
 
         if (input.LimitKg is { } limit)
         {
-            bad ??= Input.Outside("The heaviest load allowed", limit, 0, 300, "kg");
+            bad ??= Input.Outside($"The heaviest load allowed", limit, 0, 300, "kg");
         }
 
         if (bad is not null)
@@ -69,9 +69,7 @@ public static class LoadCurves
         if (loads.Length < 2)
         {
             return loads.Length == 1
-                ? Refusal.Of(
-                    $"1 different load: a curve needs two at least, better four, from the lightest up."
-                )
+                ? Refusal.Of($"1 different load: a curve needs two at least, better four, from the lightest up.")
                 : Refusal.Of(
                     $"{loads.Length} different loads: a curve needs two at least, better four, from the lightest up."
                 );

@@ -28,7 +28,7 @@ public static class LoadVelocities
         new(
             "load-velocity",
             "Load–velocity and estimated maximum",
-            "Mean velocity v = a + b L by least squares; maximum = (v at the maximum − a) / b; load at zero velocity −a / b. ± holds the scatter about the line and how far athletes differ in the velocity at their maximum.",
+            $"Mean velocity v = a + b L by least squares; maximum = (v at the maximum − a) / b; load at zero velocity −a / b. ± holds the scatter about the line and how far athletes differ in the velocity at their maximum.",
             ["sanchez-medina-2017", "house-rule"],
             $"The published velocity at the maximum (0.32 ± 0.03 m/s) is the full squat's; other lifts have their own. General tables of % of maximum over velocity do not hold for one person. Every load needs full intent."
         );
@@ -39,14 +39,14 @@ public static class LoadVelocities
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<LoadedJump> lifts = input.Lifts.IsDefault ? [] : input.Lifts;
         Refusal? bad = Input.First(
-            Input.Outside("Velocity at the maximum", input.VelocityAtMaximumMS, 0.05, 1.0, "m/s"),
-            Input.Outside("Its doubt", input.VelocityAtMaximumUncertaintyMS, 0, 0.3, "m/s")
+            Input.Outside($"Velocity at the maximum", input.VelocityAtMaximumMS, 0.05, 1.0, "m/s"),
+            Input.Outside($"Its doubt", input.VelocityAtMaximumUncertaintyMS, 0, 0.3, "m/s")
         );
         foreach (LoadedJump lift in lifts)
         {
             bad ??= Input.First(
-                Input.Outside("A load", lift.LoadKg, 0, 500, "kg"),
-                Input.Outside("A mean velocity", lift.Value, 0.1, 3, "m/s")
+                Input.Outside($"A load", lift.LoadKg, 0, 500, "kg"),
+                Input.Outside($"A mean velocity", lift.Value, 0.1, 3, "m/s")
             );
         }
 

@@ -49,8 +49,8 @@ public static class LandingForces
         new(
             "landing-force",
             "Landing force",
-            "m z'' = m g − k z − c z' from first contact at v = √(2 g H); force k z + c z'. k and c are fitted to the athlete's own peaks (and 10 ms loading, a quarter of the weight), "
-                + "by least squares of logarithms. ± is the scatter of their own landings about the fit (with 19 % worth four landings, as real people's; wider by Student's t while they are few) and the distance from the heights measured, where force may grow otherwise than the model says (± 0.25 of its exponent over the drop, which is 0.5 over 26 studies).",
+            $"m z'' = m g − k z − c z' from first contact at v = √(2 g H); force k z + c z'. k and c are fitted to the athlete's own peaks (and 10 ms loading, a quarter of the weight), "
+                + $"by least squares of logarithms. ± is the scatter of their own landings about the fit (with 19 % worth four landings, as real people's; wider by Student's t while they are few) and the distance from the heights measured, where force may grow otherwise than the model says (± 0.25 of its exponent over the drop, which is 0.5 over 26 studies).",
             ["niu-2014", "wallace-2010", "duarte-watanabe-bmc", "house-rule"],
             $"A landing is no linear spring: it has two peaks, of which now one and now the other is the greater, and technique can change the force by a quarter. On fifteen landings of five people (Adams 2020) a landing foretold from the same person's two others was off by 22 %; their plain mean was off by 23 %, so most of it is how people land from one trial to the next. Ground force is not tissue load; the model describes this athlete's own landings and says nothing of another's."
         );
@@ -65,15 +65,15 @@ public static class LandingForces
         ImmutableArray<MeasuredLanding> landings = input.Measured.IsDefault ? [] : input.Measured;
         double weight = input.BodyMassKg * Gravity.MetresPerSecondSquared;
         Refusal? bad = Input.First(
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            Input.Outside("The drop", input.DropM, 0.03, 1.2, "m"),
-            input.CapM is { } given ? Input.Outside("The limit", given, 0, 1.2, "m") : null
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside($"The drop", input.DropM, 0.03, 1.2, "m"),
+            input.CapM is { } given ? Input.Outside($"The limit", given, 0, 1.2, "m") : null
         );
         foreach (MeasuredLanding landing in landings)
         {
             bad ??= Input.First(
-                Input.Outside("A measured drop", landing.DropM, 0.03, 1.2, "m"),
-                Input.Outside("A measured peak", landing.PeakForceN / weight, 1, 20, "body weights")
+                Input.Outside($"A measured drop", landing.DropM, 0.03, 1.2, "m"),
+                Input.Outside($"A measured peak", landing.PeakForceN / weight, 1, 20, "body weights")
             );
         }
 
@@ -161,7 +161,9 @@ public static class LandingForces
                     : [],
                 .. input.DropM > heights.Max()
                     ? (Sentence[])
-                        [$"{new Length(input.DropM):0 cm} is above the highest landing measured ({new Length(heights.Max()):0 cm})."]
+                        [
+                            $"{new Length(input.DropM):0 cm} is above the highest landing measured ({new Length(heights.Max()):0 cm}).",
+                        ]
                     : [],
                 .. landings.All(l => l.LoadingRateNS is null)
                     ? (Sentence[])

@@ -21,8 +21,8 @@ public static class RunUpCurves
         new(
             "run-up",
             "Run-up",
-            "Height = R exp(−k (v − p)²) over run-up speed, Bayesian, one curve for each take-off. Gain = mean height − standing height; run-up as height ½ v²/g; best range: at most 3 % expected to be lost, "
-                + "between the slowest measured and 110 % of the fastest. Which take-off: difference of the two best heights against its doubt.",
+            $"Height = R exp(−k (v − p)²) over run-up speed, Bayesian, one curve for each take-off. Gain = mean height − standing height; run-up as height ½ v²/g; best range: at most 3 % expected to be lost, "
+                + $"between the slowest measured and 110 % of the fastest. Which take-off: difference of the two best heights against its doubt.",
             ["approach-jump-2010", "wagner-2009", "vint-hinrichs-1996", "tai-running-jumps", "house-rule"],
             $"'Run faster, jump higher' held in one sample (r 0.71) and not in another: each athlete has a best speed. Reach holds arm and trunk and is no rise of the centre of mass. One and two feet need baselines of their own. Off one foot the landing is often on one leg: count limb contacts."
         );
@@ -33,16 +33,16 @@ public static class RunUpCurves
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<ApproachTrial> trials = input.Trials.IsDefault ? [] : input.Trials;
         Refusal? bad = Input.First(
-            Input.Outside("The standing jump", input.StandingHeightM, 0.02, 1.2, "m"),
-            Input.Outside("Its doubt", input.StandingUncertaintyM, 0, 0.3, "m"),
-            input.LimitMS is { } l ? Input.Outside("The limit", l, 0, 11, "m/s") : null
+            Input.Outside($"The height of the standing jump", input.StandingHeightM, 0.02, 1.2, "m"),
+            Input.Outside($"Its doubt", input.StandingUncertaintyM, 0, 0.3, "m"),
+            input.LimitMS is { } l ? Input.Outside($"The limit", l, 0, 11, "m/s") : null
         );
         foreach (ApproachTrial trial in trials)
         {
             bad ??= Input.First(
-                Input.Outside("A run-up speed", trial.SpeedMS, 0.3, 10, "m/s"),
-                Input.Outside("A height", trial.HeightM, 0.02, 1.3, "m"),
-                trial.ContactS is { } c ? Input.Outside("A contact", c, 0.08, 1, "s") : null
+                Input.Outside($"A run-up speed", trial.SpeedMS, 0.3, 10, "m/s"),
+                Input.Outside($"A height", trial.HeightM, 0.02, 1.3, "m"),
+                trial.ContactS is { } c ? Input.Outside($"A contact", c, 0.08, 1, "s") : null
             );
         }
 
@@ -83,7 +83,14 @@ public static class RunUpCurves
         return new RunUp(
             Basis,
             values,
-            Sentence.Join(" ", [.. Say($"Off two feet", two), .. Say($"Off one foot", one), .. which is null ? [] : (Sentence[])[which]]),
+            Sentence.Join(
+                " ",
+                [
+                    .. Say($"Off two feet", two),
+                    .. Say($"Off one foot", one),
+                    .. which is null ? [] : (Sentence[])[which],
+                ]
+            ),
             two,
             one,
             chance

@@ -36,7 +36,9 @@ internal static class ChangeWords
 
     /// <summary>Value and unit, as a trend has them: a length in the reader's units, a time in milliseconds.</summary>
     internal static Sentence Amount(Unit unit, double value) =>
-        unit == Unit.Metre ? Sentence.Of($"{new Length(value):0.0 cm}") : Sentence.Of($"{Number(unit, value)} {UnitOf(unit)}");
+        unit == Unit.Metre
+            ? Sentence.Of($"{new Length(value):0.0 cm}")
+            : Sentence.Of($"{Number(unit, value)} {UnitOf(unit)}");
 
     internal static string UnitOf(Unit unit) => unit == Unit.Second ? "ms" : unit.ToString();
 

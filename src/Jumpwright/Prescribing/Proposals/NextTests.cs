@@ -194,7 +194,10 @@ public static class NextTests
 
     private static Outcome<TestProposal> Pull(History history, LocalDate day, LoadVelocity line, TestGate gate) =>
         line.NextLoadKg is not { } load
-            ? Refusal.Of($"No further pull is needed: {line.Sentence}") with { Brief = TestOffer.KnownWellEnough }
+            ? Refusal.Of($"No further pull is needed: {line.Sentence}") with
+            {
+                Brief = TestOffer.KnownWellEnough,
+            }
             : Make(
                 history.Athlete.Id,
                 new TestAsk("hex-bar-pull", 2)
@@ -208,7 +211,10 @@ public static class NextTests
 
     private static Outcome<TestProposal> Approach(string athlete, RunUp run, ApproachJumps jumps, TestGate gate) =>
         run.NextSpeedMS is not { } speed || run.NextFoot is not { } foot
-            ? Refusal.Of($"No further approach jump is needed: {run.Sentence}") with { Brief = TestOffer.KnownWellEnough }
+            ? Refusal.Of($"No further approach jump is needed: {run.Sentence}") with
+            {
+                Brief = TestOffer.KnownWellEnough,
+            }
             : Make(
                 athlete,
                 new TestAsk(foot == TakeOffFoot.TwoFeet ? "approach-jump-two-feet" : "approach-jump-one-foot", Trials)

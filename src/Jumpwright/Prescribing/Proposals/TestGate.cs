@@ -140,7 +140,9 @@ public sealed class TestGate(
                     Brief = $"no bar is light enough",
                 }
             : load > most + 1e-9
-                ? Refusal.Of($"{new Mass(load):0.# kg} is above {new Mass(most):0.# kg}, the most for this athlete now.") with
+                ? Refusal.Of(
+                    $"{new Mass(load):0.# kg} is above {new Mass(most):0.# kg}, the most for this athlete now."
+                ) with
                 {
                     Brief = $"too heavy for now",
                 }
@@ -177,7 +179,9 @@ public sealed class TestGate(
             .Concat(ask.InsteadOfBar is { } other ? [new KitNeed(other, 1)] : [])
             .FirstOrDefault(need => squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
             is { } missing
-            ? Refusal.Of($"{exercise.Said} needs {missing.Count} × {SaidKit.ById(missing.Id)}, which the squad's kit does not have.") with
+            ? Refusal.Of(
+                $"{exercise.Said} needs {missing.Count} × {SaidKit.ById(missing.Id)}, which the squad's kit does not have."
+            ) with
             {
                 Brief = $"no {new SaidKit(missing.Id)} in the squad's kit",
             }

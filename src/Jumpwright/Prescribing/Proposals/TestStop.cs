@@ -104,7 +104,9 @@ public sealed record TestStop(
             if (LandingFaults is { } faults)
             {
                 words.Add(
-                    faults == 1 ? Sentence.Of($"a landing fault is seen") : Sentence.Of($"{faults} landing faults are seen")
+                    faults == 1
+                        ? Sentence.Of($"a landing fault is seen")
+                        : Sentence.Of($"{faults} landing faults are seen")
                 );
             }
 

@@ -18,7 +18,13 @@ internal static class AthleteReports
             facts.History.Athlete.Id,
             facts.History.Athlete.Name,
             asOf,
-            [Limits(facts), Changed(facts, units), .. CurveSections.Of(facts.Curves, units), Gained(facts), Next(facts)],
+            [
+                Limits(facts),
+                Changed(facts, units),
+                .. CurveSections.Of(facts.Curves, units),
+                Gained(facts),
+                Next(facts),
+            ],
             foot
         )
         {
@@ -118,10 +124,7 @@ internal static class AthleteReports
                     .Select(pain => new ReportParagraph($"Each of them stops when {pain}.")),
                 .. NotNow(facts.NextTests),
                 .. open.Length > 1
-                    ?
-                    [
-                        Sentence.Of($"All of these together fit into one day and its contacts; the first matters most."),
-                    ]
+                    ? [Sentence.Of($"All of these together fit into one day and its contacts; the first matters most.")]
                     : (ReportParagraph[])[],
                 .. open.Length > 0 ? [PlannedIsNotCounted] : (ReportParagraph[])[],
             ],

@@ -109,7 +109,18 @@ internal static class CurveSections
                 ),
                 .. power is null
                     ? (ReportPlot[])[]
-                    : [Plot("load-power", $"Peak power over load", $"Power (W)", power, 1, curves.Loaded.Powers, units)],
+                    :
+                    [
+                        Plot(
+                            "load-power",
+                            $"Peak power over load",
+                            $"Power (W)",
+                            power,
+                            1,
+                            curves.Loaded.Powers,
+                            units
+                        ),
+                    ],
                 .. height is null
                     ? (ReportPlot[])[]
                     :

@@ -30,7 +30,8 @@ public static class Reporting
         Squad squad,
         IReadOnlyList<History> histories,
         Catalogue catalogue,
-        LocalDate asOf
+        LocalDate asOf,
+        UnitSystem units = UnitSystem.Metric
     )
     {
         ArgumentNullException.ThrowIfNull(squad);
@@ -42,7 +43,7 @@ public static class Reporting
         return
         [
             SquadReport(squad, facts, trends, options, asOf),
-            .. facts.Select(f => AthleteReports.Of(f, asOf, Foot, PlotUnits.Of(UnitSystem.Metric))),
+            .. facts.Select(f => AthleteReports.Of(f, asOf, Foot, PlotUnits.Of(units))),
         ];
     }
 
@@ -282,19 +283,16 @@ public static class Reporting
                 new(ReportTopic.Change, $"What changed", changed, []),
                 new(ReportTopic.Limits, $"What limits whom", limits, []),
                 new(ReportTopic.Next, $"Which test next", next, []),
-                new(
-                    ReportTopic.Noise,
-                    $"How noisy the tests are here",
-                    noise.IsEmpty ? [NothingTwice] : noise,
-                    []
-                ),
+                new(ReportTopic.Noise, $"How noisy the tests are here", noise.IsEmpty ? [NothingTwice] : noise, []),
                 new(
                     ReportTopic.Noise,
                     $"How often an alarm is false",
                     [
                         watched.Length == 0
                             ? Sentence.Of($"Nothing is watched: no watched measure has two sessions.")
-                            : Sentence.Of($"{watched.Length} trends are watched, at most {ChangeOptions.MostWatched} an athlete, chosen before looking ({Sentence.Join(", ", options.Watched.Select(m => Sentence.Of($"{ReportWords.Measure(m)}")))}). Over all of them {Changes.FalseAlarmsAWeek(watched.Select(t => t.Series), options):0.##} false alarms a week are to be expected when nobody changes."),
+                            : Sentence.Of(
+                                $"{watched.Length} trends are watched, at most {ChangeOptions.MostWatched} an athlete, chosen before looking ({Sentence.Join(", ", options.Watched.Select(m => Sentence.Of($"{ReportWords.Measure(m)}")))}). Over all of them {Changes.FalseAlarmsAWeek(watched.Select(t => t.Series), options):0.##} false alarms a week are to be expected when nobody changes."
+                            ),
                     ],
                     []
                 ),
@@ -320,7 +318,9 @@ public static class Reporting
     {
         Sentence said =
             $"{ReportWords.Of(noise.Key)}: typical error {Fine(noise.TypicalError)} ({noise.TypicalErrorPct:0.0} %; {noise.DegreesOfFreedom} degrees of freedom of this squad, pulled to {noise.PublishedPct:0.0} %), detectable change of two single trials {Coarse(noise.DetectableChange)}, smallest worthwhile change {Fine(noise.SmallestWorthwhile)} ({noise.SmallestWorthwhileSource.Id})";
-        return noise.IntraclassCorrelationOneWay is { } icc ? Sentence.Of($"{said}, ICC(1,1) {icc:0.00}.") : Sentence.Of($"{said}.");
+        return noise.IntraclassCorrelationOneWay is { } icc
+            ? Sentence.Of($"{said}, ICC(1,1) {icc:0.00}.")
+            : Sentence.Of($"{said}.");
 
         Sentence Fine(double value) =>
             unit == Unit.Metre
