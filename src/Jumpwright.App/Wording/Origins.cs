@@ -217,7 +217,7 @@ internal static class Origins
             : new(
                 said,
                 [
-                    new(T["origin.limit"], limit.Says, isEnglish: true),
+                    new(T["origin.limit"], [SpokenSentences.Of(limit.Said)]),
                     new(T["origin.shipped"], UnitWords.Spoken(limit.Value, limit.Unit)),
                     new(T["origin.firmness"], T[$"origin.firmness.{limit.Kind}"]),
                     new(T["origin.source"], [SpokenSources.Of(limit.Source)]),

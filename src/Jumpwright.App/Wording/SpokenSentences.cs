@@ -4,6 +4,7 @@ using System.Resources;
 using System.Text.RegularExpressions;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using Microsoft.AspNetCore.Components;
 using NodaTime;
 using NodaTime.Text;
@@ -113,15 +114,21 @@ internal sealed partial class SpokenSentences : SentenceWriter
             ? written[..(at + 1)] + unit
             : written;
 
+    protected override string MethodOf(SaidMethod method) =>
+        Language == Own ? method.Name : MeasureWords.MethodIn(Language, method.Name) ?? method.Name;
+
+    protected override string LimitOf(SaidLimit limit) =>
+        Language != Own && LimitNames.Of(limit.Id) is var name && Knows(name) ? Write(name) : limit.Id;
+
+    protected override string UnitOf(UnitName unit) =>
+        TextBook.Of(Language, $"unit.{unit.Symbol}") ?? unit.Symbol;
+
     protected override string MeasureOf(SaidMeasure measure) =>
         Language == Own ? measure.English : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;
 
     protected override string DayOf(LocalDate day, string? format) => Dates.In(Language, day, format);
 
     /// <summary>In English as files name it.</summary>
-    protected override string MethodOf(SaidMethod method) =>
-        (Language == Own ? null : MeasureWords.MethodIn(Language, method.Name)) ?? method.Name;
-
     protected override string Small(string words) => Language == Own ? base.Small(words) : words;
 
     private bool Knows(Sentence sentence) =>

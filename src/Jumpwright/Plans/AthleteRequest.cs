@@ -53,7 +53,7 @@ public sealed record AthleteRequest(
     public ImmutableArray<LoadGrowth> Growths { get; init; } = [];
 
     /// <summary>Jumps of practices and matches as they enter the limits, in sentences.</summary>
-    public ImmutableArray<string> OtherJumping { get; init; } = [];
+    public ImmutableArray<Sentence> OtherJumping { get; init; } = [];
 
     /// <summary>What the coach is asked to look at, in sentences; it closes nothing.</summary>
     public ImmutableArray<Sentence> Prompts { get; init; } = [];

@@ -47,6 +47,8 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
             SaidSession session => SessionOf(session),
             SaidMeasure measure => Shaped(MeasureOf(measure), format),
             SaidMethod method => MethodOf(method),
+            SaidLimit limit => LimitOf(limit),
+            UnitName unit => UnitOf(unit),
             ISaid said => Shaped(said.In(Language), format),
             Length length => QuantityOf(length.ToString(format, Units)),
             Mass mass => QuantityOf(mass.ToString(format, Units)),
@@ -74,6 +76,12 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
 
     /// <summary>How a value was got.</summary>
     protected virtual string MethodOf(SaidMethod method) => method.Name;
+
+    /// <summary>A limit.</summary>
+    protected virtual string LimitOf(SaidLimit limit) => limit.Id;
+
+    /// <summary>A unit's word.</summary>
+    protected virtual string UnitOf(UnitName unit) => unit.Symbol;
 
     /// <summary>A day.</summary>
     /// <param name="day">The day.</param>

@@ -109,14 +109,15 @@ internal static class CoachSheets
             yield return $"The plan is worth {value:0} points; no plan within the limits is worth more than {bound:0} (gap {100 * gap:0.0} %).";
         }
 
-        foreach (string remark in request.Remarks)
+        foreach (Sentence remark in request.Remarks)
         {
-            yield return Sentence.Plain(remark);
+            yield return remark;
         }
 
         foreach (Override o in plan.Overrides)
         {
-            Sentence what = o.AthleteId is { } id ? Sentence.Of($"{o.Limit} of {id}") : Sentence.Of($"{o.Limit}");
+            SaidLimit called = new(o.Limit);
+            Sentence what = o.AthleteId is { } id ? Sentence.Of($"{called} of {id}") : Sentence.Of($"{called}");
             yield return $"Overridden until {o.Until:uuuu-MM-dd} by {o.Who}: {what} {Overridden(o)} ({o.Reason}).";
         }
     }

@@ -180,7 +180,7 @@ public sealed class TestGate(
             .FirstOrDefault(need => squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
             is { } missing
             ? Refusal.Of(
-                $"{exercise.Said} needs {missing.Count} × {missing.Id}, which the squad's kit does not have."
+                $"{exercise.Said} needs {missing.Count} × {SaidKit.ById(missing.Id)}, which the squad's kit does not have."
             ) with
             {
                 Brief = $"no {new SaidKit(missing.Id)} in the squad's kit",
