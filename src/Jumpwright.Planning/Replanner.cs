@@ -26,7 +26,7 @@ public static class Replanner
     public static Replanned Replan(
         Plan previous,
         PlanRequest request,
-        IProgress<string>? progress = null,
+        IProgress<Sentence>? progress = null,
         CancellationToken cancel = default
     )
     {

@@ -1,4 +1,5 @@
 using Jumpwright.Storage.Stores;
+using Jumpwright.Quantities;
 using Spectre.Console;
 
 namespace Jumpwright.App.Commands;
@@ -42,8 +43,8 @@ internal static class WorkProgress
         );
 
     /// <summary>Runs work that tells in words how far it is.</summary>
-    public static Task<T> InWords<T>(Terminal terminal, string title, Func<IProgress<string>?, T> work) =>
-        Bar<T, string>(
+    public static Task<T> InWords<T>(Terminal terminal, string title, Func<IProgress<Sentence>?, T> work) =>
+        Bar<T, Sentence>(
             terminal,
             title,
             work,

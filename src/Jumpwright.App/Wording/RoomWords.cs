@@ -62,13 +62,7 @@ internal static class RoomWords
             :
             [
                 new(T["room.closed-by"] + " "),
-                new(
-                    string.Join(
-                        ", ",
-                        closing.Select(r => r.LimitId.Replace('-', ' ')).Distinct(StringComparer.Ordinal)
-                    ),
-                    IsEnglish: true
-                ),
+                SpokenSentences.Of(Sentence.Join(", ", closing.Select(r => LimitNames.Of(r.LimitId)).Distinct())),
                 new("."),
             ];
     }
@@ -86,7 +80,7 @@ internal static class RoomWords
         if (binding.Id != Expected && limits.Any(l => l.Id == Expected && Room(l) > Room(binding)))
         {
             yield return new(" (");
-            yield return new(binding.Id.Replace('-', ' '), IsEnglish: true);
+            yield return SpokenSentences.Of(LimitNames.Of(binding.Id));
             yield return new(")");
         }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
 
@@ -52,10 +53,10 @@ public sealed record AthleteRequest(
     public ImmutableArray<LoadGrowth> Growths { get; init; } = [];
 
     /// <summary>Jumps of practices and matches as they enter the limits, in sentences.</summary>
-    public ImmutableArray<string> OtherJumping { get; init; } = [];
+    public ImmutableArray<Sentence> OtherJumping { get; init; } = [];
 
     /// <summary>What the coach is asked to look at, in sentences; it closes nothing.</summary>
-    public ImmutableArray<string> Prompts { get; init; } = [];
+    public ImmutableArray<Sentence> Prompts { get; init; } = [];
 
     /// <summary>The menu's entry for an exercise in a session, or null when it is not open there.</summary>
     public MenuItem? OnMenu(string sessionId, string exerciseId) =>

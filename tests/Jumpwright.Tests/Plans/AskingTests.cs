@@ -253,7 +253,7 @@ public class AskingTests
         Assert.StartsWith("Grows fast: ", Assert.Single(athlete.Prompts), StringComparison.Ordinal);
         Assert.Contains(
             request.Remarks,
-            r => r.Contains("does not say what 1 of the sessions", StringComparison.Ordinal)
+            r => r.ToString().Contains("does not say what 1 of the sessions", StringComparison.Ordinal)
         );
     }
 

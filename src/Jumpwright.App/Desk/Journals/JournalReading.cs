@@ -158,7 +158,7 @@ internal static class JournalReading
     {
         if (raw(trial.Sha256) is not { } bytes)
         {
-            return new Refusal("The recording's bytes are not at hand, so the trial can't be measured again.");
+            return Refusal.Of($"The recording's bytes are not at hand, so the trial can't be measured again.");
         }
 
         return Recording
@@ -172,7 +172,7 @@ internal static class JournalReading
                             {
                                 Warnings = [.. recording.Warnings.Union(same.Warnings, StringComparer.Ordinal)],
                             }
-                            : new Refusal("The recording no longer holds this trial: import the squad again.")
+                            : Refusal.Of($"The recording no longer holds this trial: import the squad again.")
                     )
             );
     }

@@ -97,7 +97,7 @@ internal sealed class AthleteAsking
                     : ContactCaps.HighIntensityPerSession(_history, _limits, _request.From),
             Caps = menu.IsEmpty ? [] : weekly.Caps(),
             Growths = menu.IsEmpty ? [] : [.. weekly.Growths()],
-            OtherJumping = [.. weekly.Other.Select(o => o.Says.ToString()).Distinct(StringComparer.Ordinal)],
+            OtherJumping = [.. weekly.Other.Select(o => o.Says).Distinct()],
             Goals = menu.IsEmpty ? [] : [.. Goals()],
             Pairs = [.. _request.Slots.SelectMany(s => PairsOf(s, menu))],
             Prompts = GrowthCare.For(_history, _request.From) is { } care ? [care] : [],
