@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 
 namespace Jumpwright.Trials;
 
@@ -128,10 +129,23 @@ internal static class Smoothing
     /// <summary>Variance of a sample against the line through two neighbours some samples off, N², as white noise alone would have it.</summary>
     private static double Apart(ReadOnlySpan<double> forceN, int lag)
     {
-        double sum = 0;
-        double squares = 0;
+        int width = Vector<double>.Count;
         int count = forceN.Length - (2 * lag);
-        for (int i = 0; i < count; i++)
+        Vector<double> sums = Vector<double>.Zero;
+        Vector<double> squareSums = Vector<double>.Zero;
+        int i = 0;
+        for (; i + width <= count; i += width)
+        {
+            var middle = new Vector<double>(forceN[(i + lag)..]);
+            Vector<double> off =
+                new Vector<double>(forceN[i..]) - middle - middle + new Vector<double>(forceN[(i + (2 * lag))..]);
+            sums += off;
+            squareSums += off * off;
+        }
+
+        double sum = Vector.Sum(sums);
+        double squares = Vector.Sum(squareSums);
+        for (; i < count; i++)
         {
             double off = forceN[i] - (2 * forceN[i + lag]) + forceN[i + (2 * lag)];
             sum += off;
