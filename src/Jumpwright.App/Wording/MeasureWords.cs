@@ -123,11 +123,11 @@ internal static partial class MeasureWords
     public static Piece MethodSaid(Measure measure) =>
         MethodIn(Speech.Now.Language, measure.Method) is { } words ? new(words) : new(Method(measure), IsEnglish: true);
 
-    /// <summary>The same in a language; null where the text book knows no such method in it.</summary>
+    /// <summary>A method in that language; null where the text book knows none of that name.</summary>
     public static string? MethodIn(string language, string method)
     {
         string named = NotOfAKey().Replace(Number().Replace(method, "n"), "-").ToLowerInvariant();
-        return Of(language, $"method.{named}") is { } words
+        return TextBook.Of(language, $"method.{named}") is { } words
             ? string.Format(CultureInfo.InvariantCulture, words, [.. Number().Matches(method)])
             : null;
     }

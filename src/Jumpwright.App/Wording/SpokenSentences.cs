@@ -128,6 +128,10 @@ internal sealed partial class SpokenSentences : SentenceWriter
 
     protected override string DayOf(LocalDate day, string? format) => Dates.In(Language, day, format);
 
+    /// <summary>In English as files name it.</summary>
+    protected override string MethodOf(SaidMethod method) =>
+        (Language == Own ? null : MeasureWords.MethodIn(Language, method.Name)) ?? method.Name;
+
     protected override string Small(string words) => Language == Own ? base.Small(words) : words;
 
     private bool Knows(Sentence sentence) =>
@@ -136,6 +140,7 @@ internal sealed partial class SpokenSentences : SentenceWriter
             !sentence.IsPlain
             && TemplateIn(Language, sentence.Template) is not null
             && sentence.Arguments.OfType<Sentence>().All(Knows)
+            && sentence.Arguments.OfType<SaidMethod>().All(m => MeasureWords.MethodIn(Language, m.Name) is not null)
         );
 
     [GeneratedRegex(@"\{\d+(?::[^}]*)?\}")]

@@ -129,17 +129,17 @@ internal sealed class CardLayout(
     {
         double left = BodyWidth * 0.34;
         double right = BodyWidth - left - 8;
-        var asked = Rows.Text(Margin, left, new Run(question.Question, styles.Strong)).ToList();
+        var asked = Rows.Text(Margin, left, new Run(words.Say(question.Question), styles.Strong)).ToList();
         asked[0] = Numbered(asked[0], letter.ToString(), styles.Dose, styles.Strong.Ascent);
-        asked.AddRange(question.Blanks.Select(label => Blank(label, left)));
+        asked.AddRange(question.Blanks.Select(label => Blank(words.Say(label), left)));
         Row[] answers =
         [
             .. question.Answers.SelectMany(answer =>
                 Rows.Text(
                     Margin + left + 8,
                     right,
-                    new Run(answer.Answer + ":", styles.Strong),
-                    new Run(answer.Then, styles.Body)
+                    new Run(words.Say(answer.Answer) + ":", styles.Strong),
+                    new Run(words.Say(answer.Then), styles.Body)
                 )
             ),
         ];
@@ -251,16 +251,16 @@ internal sealed class CardLayout(
                     width,
                     [
                         new Run(words.Say($"Landing, every time:"), styles.Section),
-                        .. card.LandingLines.Select(line => new Run(line, styles.Body)),
+                        .. card.LandingLines.Select(line => new Run(words.Say(line), styles.Body)),
                     ]
                 )
             );
             rows.Add(Row.Gap(3));
         }
 
-        rows.AddRange(Rows.Text(0, width, new Run(card.StopAtOnce, styles.Strong)));
+        rows.AddRange(Rows.Text(0, width, new Run(words.Say(card.StopAtOnce), styles.Strong)));
         rows.Add(Row.Gap(3));
-        rows.AddRange(Rows.Text(0, width, new Run(card.Caution, styles.Small)));
+        rows.AddRange(Rows.Text(0, width, new Run(words.Say(card.Caution), styles.Small)));
         return new Block(rows);
     }
 

@@ -11,16 +11,16 @@ namespace Jumpwright.Sessions;
 /// <summary>The words of a card: numbers in cm and kg or in inches and pounds, and minutes, one short reason, one cue.</summary>
 internal static class CardWords
 {
-    internal static readonly ImmutableArray<string> LandingLines =
+    internal static readonly ImmutableArray<Sentence> LandingLines =
     [
-        "Step off the box, don't jump off it.",
-        "Step down from a landing box.",
-        "Land quiet, knees over feet.",
-        "If unsure, one box lower.",
+        $"Step off the box, don't jump off it.",
+        $"Step down from a landing box.",
+        $"Land quiet, knees over feet.",
+        $"If unsure, one box lower.",
     ];
 
-    internal const string StopAtOnce =
-        "Stop everything and get help for: a pop you felt, a knee that locks, numbness, chest pain, feeling faint, or a knock to the head.";
+    internal static readonly Sentence StopAtOnce =
+        $"Stop everything and get help for: a pop you felt, a knee that locks, numbness, chest pain, feeling faint, or a knock to the head.";
 
     internal static readonly Sentence Caution =
         $"Training advice, not medical advice. Local rules and licensed practice come first. Nobody is declared fit by this card.";

@@ -57,7 +57,7 @@ public static class Cards
             items.Sum(i => i.Contacts),
             nothing is null ? CardWords.LandingLines : [],
             CardWords.StopAtOnce,
-            CardWords.Caution.ToString(),
+            CardWords.Caution,
             MadeBy(request, $"{athlete.Id}", session.Slot.Id)
         );
     }

@@ -85,7 +85,7 @@ internal static class RefusalsPage
             .SelectMany(r => Sentences(r.From.GetType(r.Type, throwOnError: true)!));
 
     /// <summary>The same, and every sentence with which something is repaired or warned of.</summary>
-    public static IEnumerable<(string Name, string Sentence)> All =>
+    public static IEnumerable<(string Name, string Sentence)> EverySentence =>
         Rooms.SelectMany(r => Sentences(r.From.GetType(r.Type, throwOnError: true)!));
 
     public static string Write()
@@ -130,8 +130,8 @@ internal static class RefusalsPage
 
     private static IEnumerable<(string Name, string Sentence)> Sentences(Type type)
     {
-        const BindingFlags All = BindingFlags.Static | BindingFlags.Public | BindingFlags.DeclaredOnly;
-        foreach (MethodInfo method in type.GetMethods(All))
+        const BindingFlags Public = BindingFlags.Static | BindingFlags.Public | BindingFlags.DeclaredOnly;
+        foreach (MethodInfo method in type.GetMethods(Public))
         {
             object?[] arguments = [.. method.GetParameters().Select(p => Example(method.Name, p))];
             switch (method.Invoke(null, arguments))

@@ -138,8 +138,8 @@ public partial class PaperInGermanTests
 
     /// <summary>Every sentence of the card that has words, as English says it.</summary>
     private static IEnumerable<string> Said(SessionCard card) =>
-        CardSpeech
-            .Fixed(card)
+        card.OnEvery()
+            .Select(s => s.ToString())
             .Concat(
                 card.Items.SelectMany(i =>
                     new string?[] { i.SetUp, i.Cue, i.Why, i.HeightOrLoad, i.Rest, i.StopWhen, i.InsteadIfSore }

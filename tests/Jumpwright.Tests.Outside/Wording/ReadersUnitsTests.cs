@@ -52,7 +52,7 @@ public partial class ReadersUnitsTests
                     : []
             ),
         ];
-        Assert.Empty(said.Where(s => Metric().IsMatch(s)));
+        Assert.DoesNotContain(said, s => Metric().IsMatch(s));
         Assert.True(said.Count(s => Inches().IsMatch(s)) > 12);
     }
 

@@ -12,7 +12,7 @@ public partial class RecalledSentencesTests
     [Fact]
     public async Task EveryRefusalRepairAndCaution_IsKnownByItsWords_AndSaysTheSameNumbersInGerman()
     {
-        (string Name, string Sentence)[] all = [.. RefusalsPage.All];
+        (string Name, string Sentence)[] all = [.. RefusalsPage.EverySentence];
         await Task.Yield();
         Speech.Use(new Speech("de", UnitSystem.Metric));
         Assert.True(all.Length > 150, $"{all.Length} sentences");

@@ -130,7 +130,7 @@ public partial class SpokenSentencesTests
     private static partial Regex EnglishNo();
 
     [GeneratedRegex(
-        @"\b(?:kein\w*|nicht|nichts|niemand\w*|nie|weder|noch nie|ohne|unbekannt\w*|unlizenziert\w*)\b",
+        @"\b(?:kein\w*|nicht|nichts|niemand\w*|nie|weder|noch nie|ohne|nein|unbekannt\w*|unlizenziert\w*)\b",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex GermanNo();

@@ -100,7 +100,8 @@ internal static class FloorRoutes
             minutes = session.Slot.Minutes,
             fresh_until = FloorNeeds.FreshUntil(session.Slot, week.Request),
             stop_above = CardQuestions.StopAbove.Value,
-            stop_at_once = week.Cards.Where(c => c.SessionId == id).Select(c => c.StopAtOnce).FirstOrDefault() ?? "",
+            stop_at_once = week.Cards.Where(c => c.SessionId == id).Select(c => Said(c.StopAtOnce)).FirstOrDefault()
+                ?? "",
             rotation = session
                 .Rotation.Select(r => new
                 {

@@ -93,7 +93,7 @@ internal static class ProfileSummary
             ?? known.Find(MeasureNames.JumpHeightFlightTime, JumpTask.CountermovementJump);
         if (height is not null)
         {
-            Sentence how = $"{MethodWords.Said(height.Measure.Method)}, {Spoken.Device(height.Device)}, {height.Date}";
+            Sentence how = $"{new SaidMethod(height.Measure.Method)}, {Spoken.Device(height.Device)}, {height.Date}";
             return known.IsFresh(height.Date)
                 ? Sentence.Of($"Jumps {Spoken.Of(height.Measure)} ({how}).")
                 : Sentence.Of($"Jumps {Spoken.Of(height.Measure)} ({how}, out of date).");
