@@ -104,7 +104,14 @@ internal sealed class AthleteAsking
             OtherJumping = [.. weekly.Other.Select(o => o.Says.ToString()).Distinct(StringComparer.Ordinal)],
             Goals = menu.IsEmpty ? [] : [.. Goals()],
             Pairs = [.. _request.Slots.SelectMany(s => PairsOf(s, menu))],
-            Prompts = GrowthCare.For(_history, _request.From) is { } care ? [care] : [],
+            Prompts =
+            [
+                .. new[]
+                {
+                    GrowthCare.For(_history, _request.From),
+                    HeavyCare.For(_history, _request.From),
+                }.OfType<Sentence>(),
+            ],
         };
     }
 
