@@ -72,6 +72,16 @@
     for (const e of entries) if (e.kind === "here" && e.athlete === athlete) last = last ? later(last, e) : e;
     return last ? last.data.here : true;
   };
+  // The kit of today: of each kind the latest word, where it is less than planned.
+  const kitToday = () => {
+    const last = new Map(), less = {};
+    for (const e of entries) if (e.kind === "kit") last.set(e.data.kit, last.has(e.data.kit) ? later(last.get(e.data.kit), e) : e);
+    for (const k of plan.kit || []) {
+      const said = last.get(k.id);
+      if (said && said.data.count < k.count) less[k.id] = Math.max(0, said.data.count);
+    }
+    return less;
+  };
   const worstPain = (athlete, exercise) => Math.max(-1, ...entries
     .filter(e => e.kind === "pain" && e.athlete === athlete && (exercise === undefined || e.data.exercise === exercise))
     .map(e => e.data.score ?? -1));
@@ -227,10 +237,11 @@
     // A session kept before the rule came with it has no needs: its turns still move, and all that is late goes.
     const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, low: false, needs_low: false, ...i.needs, exercise: i.exercise })));
     const turns = plan.rotation.map(r => ({ exercise: r.name, ...r }));
-    const { turns: left, cuts } = floorRule(turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday);
+    const { turns: left, cuts } = floorRule(
+      turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday, kitToday(), plan.change_over);
     const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise });
     fill(byId("cut"), cuts.length === 0 ? [] : say("cut", cuts.flatMap((c, i) =>
-      [i ? "; " : "", nameOf(c.athlete), ", ", named(itemName(c)), ` (${t("cut." + c.reason, minutesToday)})`])));
+      [i ? "; " : "", nameOf(c.athlete), ", ", named(itemName(c)), ` (${t("cut." + c.reason, minutesToday || plan.minutes)})`])));
     // Whoever is stopped stands in no turn any more; the others keep their times, since it happens in the middle of them.
     return left.map(r => ({ ...r, athletes: r.athletes.filter(a => !closed(a, r.exercise)) })).filter(r => r.athletes.length);
   };
@@ -250,12 +261,46 @@
 
   const clock = s => `${Math.floor(s / 60)}:${String(Math.floor(s % 60)).padStart(2, "0")}`;
   const nameOf = id => (plan.athletes.find(a => a.id === id) || { name: id }).name;
+  // Where a turn is: as planned, or at another piece where kit is short. A session kept before places had words has only their ids.
+  const placeOf = r => r.station === r.plan.station && r.place ? r.place : r.station.split("+").map(piece => {
+    const kit = (plan.kit || []).find(k => piece.startsWith(k.id + "-") && /^\d+$/.test(piece.slice(k.id.length + 1)));
+    return kit ? `${kit.place} ${piece.slice(kit.id.length + 1)}` : piece.replace(/-/g, " ");
+  }).join(` ${plan.and || "+"} `);
   // A minute as the pages write it.
   const minuteOf = m => Math.round(100 * m) / 100;
   const minute = () => began ? (Date.now() - began) / 60000 : null;
 
+  // How much kit is here: fewer only. A session kept before it came with its kit has no fields for it.
+  const drawKit = () => {
+    const less = kitToday(), kit = plan.kit || [];
+    byId("kit").hidden = kit.length === 0;
+    const said = kit.filter(k => k.id in less).map(k => t("kit.less", k.place, less[k.id], k.count)).join("; ");
+    byId("kit-said").textContent = said ? t("kit.today", said) : t("kit.as-planned");
+    const fields = byId("kit-fields");
+    if (fields.dataset.of !== plan.id) {
+      fields.dataset.of = plan.id;
+      fields.replaceChildren(...kit.map(k => {
+        const label = el("label", t("kit.of", k.place, k.count) + " ");
+        label.append(el("input", null, {
+          type: "number", min: "0", max: k.count, step: "1", inputmode: "numeric", "data-kit": k.id,
+          onchange: e => {
+            const count = e.target.value === "" ? k.count : Math.min(k.count, Math.max(0, Math.round(Number(e.target.value)) || 0));
+            e.target.value = count;
+            log("kit", null, { kit: k.id, count });
+          },
+        }));
+        return label;
+      }));
+    }
+    for (const k of kit) {
+      const field = fields.querySelector(`[data-kit="${CSS.escape(k.id)}"]`);
+      if (field !== document.activeElement) field.value = less[k.id] ?? k.count;
+    }
+  };
+
   let laterOpen = false;
   const drawWhere = () => {
+    drawKit();
     const place = byId("where");
     place.replaceChildren();
     const rows = rotation(), now = minute();
@@ -268,9 +313,8 @@
       if (now !== null && now >= r.end) continue;
       const row = el("li", null, on ? { class: "now" } : {});
       const what = el("div");
-      // A session kept before places had words has only their ids.
       what.append(
-        el("p", [named(r), `, ${r.place || r.station.replace(/[-+]/g, " ")}`], { class: "name" }), el("p", dosesOf(r)));
+        el("p", [named(r), `, ${placeOf(r)}`], { class: "name" }), el("p", dosesOf(r)));
       row.append(
         el("span", t(on ? "from-to.now" : "from-to", minuteOf(r.start), minuteOf(r.end)), { class: "number" }), what);
       (r.start < (now || 0) + 10 ? soon : later).append(row);

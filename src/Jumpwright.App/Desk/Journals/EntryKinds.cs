@@ -39,7 +39,10 @@ internal static class EntryKinds
     /// <summary>How hard a session was, and how long.</summary>
     public const string Effort = "effort";
 
+    /// <summary>Kit at hand on the day of a session; about nobody.</summary>
+    public const string Kit = "kit";
+
     /// <summary>Kinds that the floor view may hand in.</summary>
     public static IReadOnlySet<string> OfTheFloor { get; } =
-        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort };
+        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort, Kit };
 }

@@ -182,6 +182,81 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     }
 
     /// <summary>
+    /// Two boxes are not where they should be, and there is no network: the tablet makes the rotation anew with what is here, and the
+    /// program, once it can be reached, hears of it, tells the other tablet, and would have said the same.
+    /// </summary>
+    [Fact]
+    public async Task LessKitWithoutTheProgram_TheRotationIsMadeAnew_AndEveryTabletHearsOfIt()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage page = await demo.Open(820);
+        IPage other = await demo.Open(820);
+        await OpenFloor(page, server, "Left");
+        await OpenFloor(other, server, "Right");
+        string id = await page.EvaluateAsync<string>("() => document.getElementById('session').value");
+        Assert.Contains("as planned", await page.Locator("#kit-said").InnerTextAsync());
+        string[] before = await Places(page);
+        Assert.Contains(before, p => p.Contains("plyo box 2", StringComparison.OrdinalIgnoreCase));
+        // The page of the session, which the program makes: of that kit no second box either.
+        string[] cut = await page.EvaluateAsync<string[]>(
+            """
+            async id => {
+              const plan = await fetch("/floor/sessions/" + id).then(r => r.json());
+              const here = plan.athletes.map(a => "here=" + a.id).join("&");
+              const page = await fetch(`/week/sessions/${id}?called=yes&kit-plyo-box=1&${here}`).then(r => r.text());
+              const read = new DOMParser().parseFromString(page, "text/html");
+              return [...read.querySelectorAll("main td, main li")].map(e => e.textContent.trim()).filter(t => /plyo box/i.test(t));
+            }
+            """,
+            id
+        );
+        Assert.NotEmpty(cut);
+        Assert.DoesNotContain(cut, c => System.Text.RegularExpressions.Regex.IsMatch(c, "plyo box [2-9]"));
+        server.Kill();
+        await page.Locator("#kit summary").ClickAsync();
+        ILocator boxes = page.Locator("[data-kit='plyo-box']");
+        await boxes.FillAsync("1");
+        await boxes.PressAsync("Tab");
+        await page.WaitForFunctionAsync("() => document.getElementById('kit-said').textContent.includes('plyo box 1 of')");
+        string[] after = await Places(page);
+        Assert.DoesNotContain(after, p => System.Text.RegularExpressions.Regex.IsMatch(p, "plyo box [2-9]"));
+        Assert.Contains(after, p => p.Contains("plyo box 1", StringComparison.OrdinalIgnoreCase));
+        // How long it takes to make and draw, on whatever machine this is.
+        double took = await page.EvaluateAsync<double>(
+            "() => { const at = performance.now(); document.getElementById('minutes').dispatchEvent(new Event('change')); return performance.now() - at; }"
+        );
+        Assert.InRange(took, 0, 1000);
+
+        // The page is opened again without the program: what was counted stays.
+        await page.ReloadAsync();
+        await page.WaitForSelectorAsync("body[data-ready]");
+        Assert.Equal("false", await page.GetAttributeAsync("body", "data-reachable"));
+        Assert.Equal(after, await Places(page));
+        Assert.Equal("1", await page.Locator("[data-kit='plyo-box']").InputValueAsync());
+
+        await server.Start();
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        await other.WaitForFunctionAsync("() => document.getElementById('kit-said').textContent.includes('plyo box 1 of')");
+        Assert.Equal(after, await Places(other));
+        server.Kill();
+
+        using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
+        JournalEntry entry = Assert.Single(squad.Entries, e => e.Kind == EntryKinds.Kit);
+        Assert.Null(entry.AthleteId);
+        Assert.Equal("Left", entry.Who);
+        Assert.Equal(new KitEntry("plyo-box", 1), JournalReading.Read<KitEntry>(entry));
+        await page.CloseAsync();
+        await other.CloseAsync();
+    }
+
+    private static async Task<string[]> Places(IPage page) =>
+        await page.EvaluateAsync<string[]>(
+            "() => [...document.querySelectorAll('#where li')].map(li => li.querySelector('.number').textContent + ' ' + li.querySelector('.name').textContent)"
+        );
+
+    /// <summary>
     /// A proposed test is logged trial by trial without the program; the tablet holds its stop rule by itself, and the program says the
     /// same of the same trials once it has them.
     /// </summary>
@@ -412,6 +487,12 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     )]
     [InlineData(
         "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000003\",\"kind\":\"pain\",\"athlete\":\"nobody\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"score\":3,\"when\":\"rest\"}}]}"
+    )]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000004\",\"kind\":\"kit\",\"athlete\":null,\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"kit\":\"plyo-box\",\"count\":-1}}]}"
+    )]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000005\",\"kind\":\"kit\",\"athlete\":\"a01\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"kit\":\"plyo-box\",\"count\":1}}]}"
     )]
     public async Task EntriesThatNoTabletWrites_AreToldAndNotTaken(string body)
     {
