@@ -82,11 +82,24 @@
     }
     return less;
   };
-  const worstPain = (athlete, exercise) => Math.max(-1, ...entries
-    .filter(e => e.kind === "pain" && e.athlete === athlete && (exercise === undefined || e.data.exercise === exercise))
+  // A pain that was tapped by mistake: taken back by a person with a name, after it and on its own day. The program has the same rule
+  // (WithdrawnPain); both entries stay.
+  const dayOf = at => new Date(at).toLocaleDateString("en-CA", plan.zone ? { timeZone: plan.zone } : {});
+  const takenBack = () => {
+    const pains = new Map(entries.filter(e => e.kind === "pain").map(e => [e.id, e])), back = new Map();
+    for (const e of entries) {
+      const pain = e.kind === "pain-withdrawn" && pains.get(e.data.pain);
+      if (pain && e.data.by && e.data.by.trim() && e.athlete === pain.athlete && e.session === pain.session
+        && e.made_at >= pain.made_at && dayOf(e.made_at) === dayOf(pain.made_at)) back.set(pain.id, e);
+    }
+    return back;
+  };
+  const painsSaid = () => { const back = takenBack(); return entries.filter(e => e.kind === "pain" && !back.has(e.id)); };
+  const worstPain = (athlete, exercise) => Math.max(-1, ...painsSaid()
+    .filter(e => e.athlete === athlete && (exercise === undefined || e.data.exercise === exercise))
     .map(e => e.data.score ?? -1));
   // Pain in a new place: at that exercise or at rest; without an exercise, wherever it was said.
-  const newPlace = (athlete, exercise) => entries.some(e => e.kind === "pain" && e.athlete === athlete && e.data.site_new
+  const newPlace = (athlete, exercise) => painsSaid().some(e => e.athlete === athlete && e.data.site_new
     && (exercise === undefined || e.data.exercise === exercise || !e.data.exercise));
 
   // Pain above which everything stops, wherever it was said: no countdown, no set, no test and no turn is offered any more today.
@@ -502,7 +515,8 @@
     line.append(el("summary", label));
     const say = (score, fresh) =>
       log("pain", a.id, { score, when: exercise ? "during" : "rest", exercise, site: null, side: null, site_new: fresh });
-    const fresh = entries.some(e => e.kind === "pain" && e.athlete === a.id && e.data.exercise === exercise && e.data.site_new);
+    const said = painsSaid().filter(e => e.athlete === a.id && e.data.exercise === exercise);
+    const fresh = said.some(e => e.data.site_new);
     const row = el("p", null, { class: "tools" });
     for (let n = 0; n <= 10; n++) {
       row.append(el("button", String(n), {
@@ -519,7 +533,40 @@
     if (fresh) line.append(el("p", t("place.logged") + (worst > 0 ? "" : " " + t("place.say"))));
     if (fresh && worst < 1) line.open = true;
     if (worst >= 0) line.append(el("p", t("pain.logged", worst)));
+    line.append(...takingBack(a, exercise, said, aloud));
     return line;
+  };
+
+  // Taking a pain back: who does it says a name, and what was said stays to be seen.
+  let backBy = "";
+  const scoreOf = e => e.data.score === null ? t("place") : t("pain.score", e.data.score);
+  const takingBack = (a, exercise, said, aloud) => {
+    const parts = [], back = takenBack();
+    for (const e of entries) {
+      if (e.kind !== "pain" || e.athlete !== a.id || e.data.exercise !== exercise || !back.has(e.id)) continue;
+      parts.push(el("p", t("pain.taken-back", scoreOf(e), back.get(e.id).data.by)));
+    }
+    const today = said.filter(e => dayOf(e.made_at) === dayOf(new Date().toISOString()));
+    if (today.length) {
+      const fold = el("details", null, { class: "mistake" }), field = el("label", t("pain.back.by") + " ");
+      const name = el("input", null, {
+        maxlength: "60", autocomplete: "off", value: backBy, "data-key": `back-by ${a.id} ${exercise}`, oninput: e => { backBy = e.target.value; },
+      });
+      field.append(name);
+      const row = el("p", null, { class: "tools" });
+      for (const e of today) {
+        row.append(el("button", t("pain.back", scoreOf(e)), {
+          type: "button", "data-key": `pain-back ${e.id}`, "aria-label": t("pain.back.of", a.name, aloud, scoreOf(e)),
+          onclick: () => {
+            if (!backBy.trim()) { name.setAttribute("aria-invalid", "true"); name.focus(); return; }
+            log("pain-withdrawn", a.id, { pain: e.id, by: backBy.trim() });
+          },
+        }));
+      }
+      fold.append(el("summary", t("pain.mistake")), el("p", t("pain.back.what"), { class: "note" }), field, row);
+      parts.push(fold);
+    }
+    return parts;
   };
 
   // How hard the session was, said at its end; with its minutes it is the session's load.

@@ -99,6 +99,7 @@ internal static class FloorRoutes
             title = Title(session),
             minutes = session.Slot.Minutes,
             fresh_until = FloorNeeds.FreshUntil(session.Slot, week.Request),
+            zone = book.Material.Squad.TimeZone,
             change_over = week.Request.Limits.ChangeOverMinutes,
             kit = Kit(week, session),
             and = T["station.and"],
@@ -334,6 +335,13 @@ internal static class FloorRoutes
                     when JournalReading.Read<EffortEntry>(entry)
                         is not { Rpe: >= 0 and <= 10, Minutes: >= 1 and <= 600 } => new Quantities.Refusal(
                     "Its effort is not from 0 to 10, or has no minutes."
+                ),
+                EntryKinds.PainWithdrawn
+                    when JournalReading.Read<PainWithdrawnEntry>(entry)
+                        is not { Pain: { Length: > 0 and <= Longest } pain, By: { Length: > 0 and <= Longest } by }
+                        || !Guid.TryParse(pain, out _)
+                        || string.IsNullOrWhiteSpace(by) => new Quantities.Refusal(
+                    "A pain is taken back by its id and with a person's name."
                 ),
                 EntryKinds.Kit
                     when JournalReading.Read<KitEntry>(entry)

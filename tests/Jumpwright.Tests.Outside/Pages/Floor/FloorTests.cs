@@ -445,6 +445,49 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.CloseAsync();
     }
 
+    /// <summary>A finger slipped: the pain is taken back with a name, without the program, the day opens again, and both words are kept and shown.</summary>
+    [Fact]
+    public async Task PainTappedByMistake_IsTakenBackWithAName_AndBothStayInTheRecord()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage page = await demo.Open(820);
+        await OpenFloor(page, server, "Left");
+        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        string name = await row.Locator(".name").First.InnerTextAsync();
+        server.Kill();
+        await row.Locator("[data-key^='open ']").ClickAsync();
+        await row.Locator(".work-now > details:has-text('Pain at rest') > summary").ClickAsync();
+        await row.Locator(".work-now > details:has-text('Pain at rest') > p.tools button:text-is('8')").ClickAsync();
+        await row.Locator("[data-closed]").WaitForAsync();
+
+        await row.Locator(".work-now > details:has-text('Pain at rest') > summary").ClickAsync();
+        await row.Locator(".mistake > summary").ClickAsync();
+        // Without a name nothing is taken back.
+        await row.Locator("[data-key^='pain-back ']").ClickAsync();
+        Assert.Equal("true", await row.Locator("[data-key^='back-by ']").GetAttributeAsync("aria-invalid"));
+        Assert.Equal(1, await row.Locator("[data-closed]").CountAsync());
+        await row.Locator("[data-key^='back-by ']").FillAsync("Sam Coach");
+        await row.Locator("[data-key^='pain-back ']").ClickAsync();
+        await page.WaitForFunctionAsync("() => document.getElementById('alarms').textContent === ''");
+        Assert.Equal(0, await row.Locator("[data-closed]").CountAsync());
+        Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
+        Assert.Contains("Taken back: 8 of 10, by Sam Coach.", await row.Locator(".work-now").TextContentAsync());
+        Assert.Equal("2", await page.GetAttributeAsync("body", "data-kept"));
+
+        await server.Start();
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        await page.GotoAsync(server.Address + "/done");
+        Assert.Contains("8 of 10 was taken back by Sam Coach that day", await page.Locator("main").InnerTextAsync());
+        server.Kill();
+
+        using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
+        Assert.Equal([EntryKinds.Pain, EntryKinds.PainWithdrawn], squad.Entries.Select(e => e.Kind));
+        Assert.DoesNotContain(squad.Material.Histories, h => h.Symptoms.Any(s => s.Site == PainEntry.PlaceNotSaid));
+        await page.CloseAsync();
+    }
+
     /// <summary>A stop rule closes its own exercise, and leaves the others open.</summary>
     [Fact]
     public async Task TwoLandingFaults_CloseThatExercise_AndNoOther()
@@ -493,6 +536,9 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     )]
     [InlineData(
         "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000005\",\"kind\":\"kit\",\"athlete\":\"a01\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"kit\":\"plyo-box\",\"count\":1}}]}"
+    )]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000006\",\"kind\":\"pain-withdrawn\",\"athlete\":\"a01\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"pain\":\"0f0e0d0c-0000-4000-8000-000000000003\",\"by\":\" \"}}]}"
     )]
     public async Task EntriesThatNoTabletWrites_AreToldAndNotTaken(string body)
     {
