@@ -17,6 +17,7 @@ internal static class Program
         bench fuzz   --seed S --only INDEX [--keep FILE]  one of them again
         bench values [--population house|house-clean|foreign|foreign-clean] [--each N] [--seed S] [--keep FILE]
                                                       simulated recordings of any seed beside their truth; FILE takes every value
+        bench values ... --only NAME --keep FILE      one of them as a recording
         """;
 
     public static int Main(string[] args)
@@ -51,6 +52,7 @@ internal static class Program
                     asked.Number("--each", 100),
                     (ulong)asked.Number("--seed", (int)ValidationOptions.Default.Seed),
                     asked.Word("--keep"),
+                    asked.Word("--only"),
                     Console.Out
                 )
                     ? 0

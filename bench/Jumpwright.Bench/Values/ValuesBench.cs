@@ -27,9 +27,10 @@ internal static class ValuesBench
     /// <param name="each">Recordings of each task.</param>
     /// <param name="seed">Which draw.</param>
     /// <param name="into">Where the rows go; null for nowhere.</param>
+    /// <param name="only">Name of the only recording that is asked for: it goes itself into <paramref name="into"/>; null for all.</param>
     /// <param name="output">Where the summary goes.</param>
     /// <returns>False where the population is not known.</returns>
-    public static bool Run(string population, int each, ulong seed, string? into, TextWriter output)
+    public static bool Run(string population, int each, ulong seed, string? into, string? only, TextWriter output)
     {
         Func<JumpTask, ulong, int, SimulatedCase>? make = population switch
         {
@@ -46,6 +47,16 @@ internal static class ValuesBench
         }
 
         ImmutableArray<JumpTask> tasks = Validation.VariedTasks;
+        if (only is not null)
+        {
+            return Keep(
+                tasks.SelectMany(task => Enumerable.Range(0, each).Select(k => make(task, seed, k))),
+                only,
+                into,
+                output
+            );
+        }
+
         CaseResult[] results = new CaseResult[tasks.Length * each];
         Parallel.For(
             0,
@@ -85,6 +96,23 @@ internal static class ValuesBench
                     $"  {summary.Name, -28} n {summary.Count, 6}, doubtful {summary.Doubtful, 5}, ±2u held {100 * summary.Coverage:0.0} % ({100 * low:0.0} to {100 * high:0.0}), median u {summary.MedianUncertainty:0.00000}"
                 )
             );
+        }
+
+        return true;
+    }
+
+    private static bool Keep(IEnumerable<SimulatedCase> cases, string only, string? into, TextWriter output)
+    {
+        if (cases.FirstOrDefault(found => found.Name == only) is not { } found)
+        {
+            output.WriteLine($"No recording of this draw is called {only}; 'values' without --only tells the names.");
+            return false;
+        }
+
+        output.WriteLine($"{found.Name}: {found.Difficulties}; {found.Truth}");
+        if (into is not null)
+        {
+            File.WriteAllBytes(into, found.Bytes);
         }
 
         return true;

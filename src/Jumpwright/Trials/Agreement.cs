@@ -13,6 +13,9 @@ internal static class Agreement
     private const double WorthSayingM = 0.02;
     private const double MostLowerM = 0.25;
 
+    /// <summary>Lower than this, the landing was another than the jump's: legs drawn in, or a foot beside the plate, m (house rule).</summary>
+    private const double NoJumpsM = 0.15;
+
     /// <summary>Small jumps may leave with bent and land with straighter legs, m.</summary>
     private const double MostHigherM = 0.025;
 
@@ -36,6 +39,10 @@ internal static class Agreement
                 MeasureNames.PeakPropulsivePower,
                 MeasureNames.MeanPropulsivePower
             );
+        }
+        else if (lower > NoJumpsM + (2 * u))
+        {
+            into.Doubt(Cautions.LandedLower(lower), MeasureNames.JumpHeightFlightTime, MeasureNames.FlightTime);
         }
         else if (lower > WorthSayingM + (2 * u))
         {

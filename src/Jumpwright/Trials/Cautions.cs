@@ -85,6 +85,12 @@ internal static class Cautions
     public static string ImpossibleStart(double weightN, double metresPerSecond) =>
         $"By the weight of {weightN:0} N that the only stand shows the athlete would come onto the plate at {metresPerSecond:0} m/s, which nobody does: that stand was not the whole weight; stand still with both feet on the plate before and after.";
 
+    public static string ImpossibleRise(double weightN, double metres) =>
+        $"By the weight of {weightN:0} N the athlete would leave the plate {Math.Abs(metres) * 100:0} cm {(metres > 0 ? "above" : "below")} standing height, which nobody does: something carried part of the weight in that stand, or the plate drifts; stand free and still, and record again.";
+
+    public static string DriftBeyondPlates(double newtonsPerSecond) =>
+        $"The stands fit together only if the plate's zero drifts by {newtonsPerSecond:0.0} N per second, which a plate in order does not: something carried part of the weight in one of them; stand free, let the plate warm up, and record again.";
+
     public static string LoadHeavierThanSeen(double weightN, double loadKg) =>
         $"The plate weighs {weightN:0} N with a load of {loadKg:0.0} kg stated, which leaves no athlete: check external_load_kg, and stand still with both feet on the plate.";
 

@@ -45,6 +45,7 @@ internal static class FlightDetection
             }
 
             SoftEdges.Name(forceN, rateHz, levels, noise, contacts);
+            TrailingEdges.Name(forceN, rateHz, levels, contacts);
         }
 
         return contacts;

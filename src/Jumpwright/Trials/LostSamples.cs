@@ -31,8 +31,14 @@ internal static class LostSamples
     {
         ReadOnlySpan<double> force = plate.ForceN;
         (double bent, double fall, double step) = Samples.Roughness(force, 1e-9);
-        return Spike(plate, force, bent) ?? Gap(plate, force, fall) ?? Frozen(plate, force, step);
+        return Spike(plate, force, bent)
+            ?? Gap(plate, force, fall)
+            ?? Frozen(plate, force, step)
+            ?? FilledGap.Find(plate, plate.HumN > 0 ? StepOf(plate) : step);
     }
+
+    /// <summary>Least step of the file, N: hum that was taken off has left none.</summary>
+    private static double StepOf(Plate plate) => Samples.Roughness(plate.Recording.TotalN.Span, 1e-9).Step;
 
     private static Refusal? Spike(Plate plate, ReadOnlySpan<double> force, double mostBent)
     {

@@ -60,6 +60,11 @@ internal static class Refusals
     public static Refusal Frozen(double atS) =>
         new($"From {atS:0.000} s the force stands at one value in mid-movement: samples were lost; record again.");
 
+    public static Refusal FilledGap(double fromS, double toS) =>
+        new(
+            $"From {fromS:0.000} to {toS:0.000} s the force lies on a straight line, without the noise round it: samples were lost and the gap was filled; record again."
+        );
+
     public static Refusal NeverLeavesPlate() =>
         new(
             "The force never falls to nothing, so there is no flight: record the whole jump, take-off and landing on the plate."

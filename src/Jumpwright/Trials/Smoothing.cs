@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 
 namespace Jumpwright.Trials;
 
@@ -33,6 +34,11 @@ internal static class Smoothing
     /// <summary>Variance between neighbours against that between samples farther apart, below which nothing real is (house rule).</summary>
     private const double LeastPart = 0.1;
 
+    /// <summary>Of an empty plate no body moves the samples farther apart, so that less says it, if there are so many (house rules).</summary>
+    private const double LeastEmptyPart = 0.25;
+
+    private const int FewestEmpty = 100;
+
     /// <summary>Smoothing above this moves an edge by less than it is doubted anyway, Hz (house rule, held by simulated jumps through filters).</summary>
     private const double HarmlessHz = 125;
 
@@ -50,16 +56,16 @@ internal static class Smoothing
             : trials;
 
     /// <summary>Above which frequency about nothing is left, Hz; null where it is not smoothed, or harmlessly.</summary>
-    private static double? CutOffHz(Plate plate)
-    {
-        if (plate.Levels.NoiseN > LoudN)
-        {
-            return null;
-        }
+    private static double? CutOffHz(Plate plate) =>
+        plate.Levels.NoiseN > LoudN
+            ? null
+            : CutOffHz(Standing(plate), plate.RateHz, LeastPart, 0)
+                ?? CutOffHz(LongestEmpty(plate), plate.RateHz, LeastEmptyPart, FewestEmpty);
 
-        ReadOnlySpan<double> quiet = Quiet(plate);
-        int longest = (int)(plate.RateHz / (2 * SlowestHz));
-        if (quiet.Length < Math.Max(ShortestS * plate.RateHz, 6 * longest))
+    private static double? CutOffHz(ReadOnlySpan<double> quiet, double rateHz, double leastPart, int fewest)
+    {
+        int longest = (int)(rateHz / (2 * SlowestHz));
+        if (quiet.Length < Math.Max(Math.Max(ShortestS * rateHz, 6 * longest), fewest))
         {
             return null;
         }
@@ -71,7 +77,7 @@ internal static class Smoothing
             most = Math.Max(most, Apart(quiet, lag));
         }
 
-        if (!(neighbours < LeastPart * most))
+        if (!(neighbours < leastPart * most))
         {
             return null;
         }
@@ -82,12 +88,12 @@ internal static class Smoothing
             half *= 2;
         }
 
-        double hz = plate.RateHz / (2 * half);
+        double hz = rateHz / (2 * half);
         return hz <= HarmlessHz ? hz : null;
     }
 
-    /// <summary>Somebody who stands still, or else the empty plate.</summary>
-    private static ReadOnlySpan<double> Quiet(Plate plate)
+    /// <summary>Somebody who stands still; nothing where nobody does.</summary>
+    private static ReadOnlySpan<double> Standing(Plate plate)
     {
         int most = (int)(LookedAtS * plate.RateHz);
         foreach ((int first, int last) in plate.Stays)
@@ -98,25 +104,48 @@ internal static class Smoothing
             }
         }
 
-        // The middle of the longest flight: a plate that rings does so at its beginning.
+        return [];
+    }
+
+    /// <summary>The middle of the longest time in which nobody is on the plate: one that rings does so at its beginning.</summary>
+    private static ReadOnlySpan<double> LongestEmpty(Plate plate)
+    {
         var longest = new Stretch(0, 0);
-        for (int k = 0; k + 1 < plate.Contacts.Count; k++)
+        int left = 0;
+        foreach (Contact contact in plate.Contacts)
         {
-            var flight = new Stretch(plate.Contacts[k].Samples.To, plate.Contacts[k + 1].Samples.From);
-            longest = flight.Length > longest.Length ? flight : longest;
+            longest = Longer(longest, new Stretch(left, contact.Samples.From));
+            left = contact.Samples.To;
         }
 
+        longest = Longer(longest, new Stretch(left, plate.ForceN.Length));
         int quarter = longest.Length / 4;
+        int most = (int)(LookedAtS * plate.RateHz);
         return plate.ForceN.Slice(longest.From + quarter, Math.Min(longest.Length - (2 * quarter), most));
     }
+
+    private static Stretch Longer(Stretch one, Stretch other) => other.Length > one.Length ? other : one;
 
     /// <summary>Variance of a sample against the line through two neighbours some samples off, N², as white noise alone would have it.</summary>
     private static double Apart(ReadOnlySpan<double> forceN, int lag)
     {
-        double sum = 0;
-        double squares = 0;
+        int width = Vector<double>.Count;
         int count = forceN.Length - (2 * lag);
-        for (int i = 0; i < count; i++)
+        Vector<double> sums = Vector<double>.Zero;
+        Vector<double> squareSums = Vector<double>.Zero;
+        int i = 0;
+        for (; i + width <= count; i += width)
+        {
+            var middle = new Vector<double>(forceN[(i + lag)..]);
+            Vector<double> off =
+                new Vector<double>(forceN[i..]) - middle - middle + new Vector<double>(forceN[(i + (2 * lag))..]);
+            sums += off;
+            squareSums += off * off;
+        }
+
+        double sum = Vector.Sum(sums);
+        double squares = Vector.Sum(squareSums);
+        for (; i < count; i++)
         {
             double off = forceN[i] - (2 * forceN[i + lag]) + forceN[i + (2 * lag)];
             sum += off;

@@ -151,6 +151,7 @@ internal static class StandingJumpTrials
             Weights.Add(list, plate, motion, task);
             UnlikeStands.Check(list, plate, motion, still);
             ImpossibleStart.Check(list, motion, contact);
+            ImpossibleRise.Check(list, motion, takeOff, fromSquat: task == JumpTask.SquatJump);
             PushMeasures.TakeOff(list, motion, takeOff);
             Push found = Push.Of(plate, motion, contact, still);
             push = found with

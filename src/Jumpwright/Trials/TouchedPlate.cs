@@ -18,6 +18,20 @@ internal static class TouchedPlate
     /// <summary>A plate rings after take-off.</summary>
     private const double RingingS = 0.08;
 
+    /// <summary>Toes that reach for the plate before they land do so within this of the landing, s.</summary>
+    private const double ReachingS = 0.08;
+
+    /// <summary>Their push is looked for over so long, s, and up to so near the landing's own edge, s and samples.</summary>
+    private const double ReachS = 0.005;
+
+    private const double OwnEdgeS = 0.002;
+    private const double OwnEdgeSamples = 2.5;
+
+    /// <summary>A push as light may be hum and ringing, N; and so many times what the rest of the flight shows (house rules).</summary>
+    private const double ReachN = 20;
+
+    private const double ReachTimes = 3;
+
     private static readonly string[] MadeOfImpulse =
     [
         MeasureNames.BodyWeight,
@@ -43,6 +57,15 @@ internal static class TouchedPlate
         MeasureNames.ReactiveStrengthIndexModified,
         MeasureNames.CountermovementDepth,
         MeasureNames.VerticalStiffnessTimeModel,
+    ];
+
+    /// <summary>What a flight of which nobody knows the end spoils; the push before it is whole.</summary>
+    private static readonly string[] MadeOfFlight =
+    [
+        MeasureNames.JumpHeightFlightTime,
+        MeasureNames.FlightTime,
+        MeasureNames.VerticalStiffnessTimeModel,
+        MeasureNames.PeakLoadingRate,
     ];
 
     /// <summary>Before a drop: the plate must read what it reads in the flight after the contact.</summary>
@@ -94,6 +117,43 @@ internal static class TouchedPlate
         if (most - least > LeastN(plate, block))
         {
             into.Doubt(Cautions.PlateTouchedInFlight(most - least), MadeOfInstantsToo);
+            return;
+        }
+
+        BeforeLanding(into, plate, takeOff, touchDown);
+    }
+
+    /// <summary>
+    /// A foot that touches the plate for a moment and leaves it again before the landing: where the flight ended, nobody can say.
+    /// </summary>
+    private static void BeforeLanding(MeasureList into, Plate plate, Instant takeOff, Instant touchDown)
+    {
+        int block = Math.Max((int)(ReachS * plate.RateHz), 1);
+        int end = (int)(touchDown.Sample - Math.Max(OwnEdgeS * plate.RateHz, OwnEdgeSamples));
+        int start = Math.Max(
+            end - (int)(ReachingS * plate.RateHz),
+            (int)(takeOff.Sample + (RingingS * plate.RateHz)) + (2 * block)
+        );
+        int before = Math.Max(
+            start - (int)(ReachingS * plate.RateHz),
+            (int)(takeOff.Sample + (RingingS * plate.RateHz))
+        );
+        double usual = 0;
+        for (int i = before; i + block <= start; i += block)
+        {
+            usual = Math.Max(usual, Math.Abs(Mean(plate, i, block) - plate.Levels.ZeroN));
+        }
+
+        double least = Math.Max(ReachN + (6 * plate.Levels.NoiseN / Math.Sqrt(block)), ReachTimes * usual);
+        double most = 0;
+        for (int i = end - block; i >= start; i--)
+        {
+            most = Math.Max(most, Mean(plate, i, block) - plate.Levels.ZeroN);
+        }
+
+        if (most > least)
+        {
+            into.Doubt(Cautions.PlateTouchedInFlight(most), MadeOfFlight);
         }
     }
 

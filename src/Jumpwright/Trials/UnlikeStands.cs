@@ -12,7 +12,12 @@ internal static class UnlikeStands
     private const double MostN = 10;
 
     /// <summary>No usable plate drifts faster, N/s: beyond it the fit has taken something else for drift (house rule).</summary>
-    private const double MostDriftNS = 2.5;
+    private const double MostDriftNS = 1.2;
+
+    /// <summary>One that the empty plate itself shows, to within this part of it, may drift so fast, N/s (house rule).</summary>
+    private const double MostShownDriftNS = 2.5;
+
+    private const double ShownPart = 0.3;
 
     private const double Uncertainties = 4;
 
@@ -60,13 +65,20 @@ internal static class UnlikeStands
         }
 
         double u = PushMeasures.Quadrature(MeanUncertaintyN(plate, light), MeanUncertaintyN(plate, heavy));
-        if (heavy.MeanN - light.MeanN > MostN + (Uncertainties * u) || Math.Abs(motion.DriftNS) > MostDriftNS)
+        if (heavy.MeanN - light.MeanN > MostN + (Uncertainties * u))
         {
             bool lightFirst = light.Samples.From < heavy.Samples.From;
             into.Doubt(
                 Cautions.WeightsDiffer(lightFirst ? light.MeanN : heavy.MeanN, lightFirst ? heavy.MeanN : light.MeanN),
                 MadeOfWeight
             );
+        }
+        else if (
+            Math.Abs(motion.DriftNS) is var drift
+            && drift > (plate.Empty.DriftUncertaintyNS < ShownPart * drift ? MostShownDriftNS : MostDriftNS)
+        )
+        {
+            into.Doubt(Cautions.DriftBeyondPlates(motion.DriftNS), MadeOfWeight);
         }
     }
 
@@ -78,8 +90,8 @@ internal static class UnlikeStands
     {
         // The empty plate itself must show it, for a lean looks like a drift to the fit.
         if (
-            Math.Abs(motion.DriftNS) > MostDriftNS
-            && Math.Abs(plate.Empty.DriftNS) > Math.Max(MostDriftNS, 2 * plate.Empty.DriftUncertaintyNS)
+            Math.Abs(motion.DriftNS) > MostShownDriftNS
+            && Math.Abs(plate.Empty.DriftNS) > Math.Max(MostShownDriftNS, 2 * plate.Empty.DriftUncertaintyNS)
         )
         {
             into.Doubt(Cautions.Drift(motion.DriftNS), MadeOfInstants);
