@@ -17,14 +17,15 @@ internal static class RollCallBench
         Plan plan = Planner.Solve(request);
         // The first call compiles the code.
         RollCall.Make(plan.Sessions[0], request, [], null, null);
-        foreach ((string what, int boxes, int minutes, bool away) in (
-            (string, int, int, bool)[])
-        [
-            ("one box fewer", 1, 0, false),
-            ("two boxes fewer", 2, 0, false),
-            ("three boxes fewer", 3, 0, false),
-            ("one in ten away, one box and ten minutes fewer", 1, 10, true),
-        ])
+        foreach (
+            (string what, int boxes, int minutes, bool away) in ((string, int, int, bool)[])
+                [
+                    ("one box fewer", 1, 0, false),
+                    ("two boxes fewer", 2, 0, false),
+                    ("three boxes fewer", 3, 0, false),
+                    ("one in ten away, one box and ten minutes fewer", 1, 10, true),
+                ]
+        )
         {
             int planned = 0,
                 left = 0;
@@ -44,9 +45,7 @@ internal static class RollCallBench
                 }
 
                 longest = Math.Max(longest, watch.Elapsed.TotalMilliseconds / Times);
-                planned += session
-                    .Athletes.Where(a => here.Contains(a.AthleteId))
-                    .Sum(a => a.Items.Sum(i => i.Sets));
+                planned += session.Athletes.Where(a => here.Contains(a.AthleteId)).Sum(a => a.Items.Sum(i => i.Sets));
                 left += called.Session.Athletes.Sum(a => a.Items.Sum(i => i.Sets));
             }
 

@@ -78,7 +78,10 @@ public static class FloorRule
         [
             .. athletes.SelectMany(a => a.Missing).Select(c => (c.AthleteId, c.ExerciseId)),
         ];
-        ImmutableArray<(string, FloorNeeds)> left = [.. needs.Where(n => !gone.Contains((n.AthleteId, n.Needs.ExerciseId)))];
+        ImmutableArray<(string, FloorNeeds)> left =
+        [
+            .. needs.Where(n => !gone.Contains((n.AthleteId, n.Needs.ExerciseId))),
+        ];
         FloorTurns placed = new(rotation, left, here, gone, today, isShort ? until : null, fresh, changeOverMinutes);
         ILookup<(string, string), FloorTurn> turnsOf = placed
             .Left.SelectMany(t => t.Here.Select(a => (Of: (a, t.Entry.ExerciseId), Turn: t)))

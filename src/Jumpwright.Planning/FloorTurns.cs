@@ -145,10 +145,7 @@ internal sealed class FloorTurns
         Bout bout = _bouts[entry];
         if (bout.Pieces is null)
         {
-            FloorNeeds[] needs =
-            [
-                .. who.SelectMany(a => _needs[a].Where(n => bout.Exercises.Contains(n.ExerciseId))),
-            ];
+            FloorNeeds[] needs = [.. who.SelectMany(a => _needs[a].Where(n => bout.Exercises.Contains(n.ExerciseId)))];
             double start = Math.Max(entry.StartMin - up, Rested(entry, who));
             bout.Pieces = PiecesOf(planned, needs, start);
             start = (bout.Pieces ?? planned).Select(p => _freeFrom.GetValueOrDefault(p)).Append(start).Max();

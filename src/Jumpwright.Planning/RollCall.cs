@@ -88,7 +88,8 @@ public static class RollCall
                         FloorCutReason.NotOverInTime => $"It would not be over in {slot.Minutes} minutes.",
                         FloorCutReason.NotFreshByThen =>
                             $"It must be done fresh, and begins too late for a session of {slot.Minutes} minutes.",
-                        FloorCutReason.KitMissing => $"There is no {MissingKit(c.ExerciseId, today)} today, or too few.",
+                        FloorCutReason.KitMissing =>
+                            $"There is no {MissingKit(c.ExerciseId, today)} today, or too few.",
                         FloorCutReason.NoLowWorkBefore => $"No landing or low ankle work is left before it.",
                         _ => $"It is done only with its jump, which is left out.",
                     }

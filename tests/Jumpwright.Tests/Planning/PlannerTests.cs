@@ -89,7 +89,13 @@ public class PlannerTests(ITestOutputHelper output)
         string[] menu = ["tuck-jump", "box-jump", "hex-bar-pull"];
         AthleteRequest who = Athlete("a01", [.. slots.SelectMany(s => menu.Select(id => Item(s.Id, id, 10, 2)))]);
         PlanRequest Ask(bool isSore, int days) =>
-            Request(slots, (isSore ? Sore(who, slots, sore, tier) : who) with { SoreLandingDaysBeforeFixture = days }) with
+            Request(
+                slots,
+                (isSore ? Sore(who, slots, sore, tier) : who) with
+                {
+                    SoreLandingDaysBeforeFixture = days,
+                }
+            ) with
             {
                 Fixtures = [match],
             };

@@ -353,7 +353,9 @@ public class ReplanningTests
                     }
 
                     elsewhere += session.Rotation.Any(p =>
-                        p.Station == turn.Station && p.ExerciseId == turn.ExerciseId && p.AthleteIds.Intersect(turn.AthleteIds).Any()
+                        p.Station == turn.Station
+                        && p.ExerciseId == turn.ExerciseId
+                        && p.AthleteIds.Intersect(turn.AthleteIds).Any()
                     )
                         ? 0
                         : 1;
@@ -365,10 +367,7 @@ public class ReplanningTests
                     [
                         .. rolled.Session.Athletes.Where(a => a.AthleteId == one.AthleteId).SelectMany(a => a.Items),
                     ];
-                    string[] gone =
-                    [
-                        .. rolled.Cuts.Where(c => c.AthleteId == one.AthleteId).Select(c => c.ExerciseId),
-                    ];
+                    string[] gone = [.. rolled.Cuts.Where(c => c.AthleteId == one.AthleteId).Select(c => c.ExerciseId)];
                     Assert.Equal(
                         one.Items.Select(i => (i.Dose.ExerciseId, i.Sets)).Where(i => !gone.Contains(i.ExerciseId)),
                         left.Select(i => (i.Dose.ExerciseId, i.Sets))
@@ -376,12 +375,19 @@ public class ReplanningTests
                     Assert.True(RestsAreKept(session, rolled.Session, one.AthleteId, request.Limits.ChangeOverMinutes));
                 }
 
-                missing += rolled.Cuts.Count(c => c.Because.ToString().StartsWith("There is no", StringComparison.Ordinal));
-                late += rolled.Cuts.Count(c => c.Because.ToString().StartsWith("It would not be over", StringComparison.Ordinal));
+                missing += rolled.Cuts.Count(c =>
+                    c.Because.ToString().StartsWith("There is no", StringComparison.Ordinal)
+                );
+                late += rolled.Cuts.Count(c =>
+                    c.Because.ToString().StartsWith("It would not be over", StringComparison.Ordinal)
+                );
             }
         }
 
-        Assert.True(elsewhere > 20 && missing > 20 && late > 20, $"{elsewhere} elsewhere, {missing} missing, {late} late");
+        Assert.True(
+            elsewhere > 20 && missing > 20 && late > 20,
+            $"{elsewhere} elsewhere, {missing} missing, {late} late"
+        );
     }
 
     private static bool RestsAreKept(PlannedSession planned, PlannedSession today, string athlete, double changeOver)

@@ -61,7 +61,12 @@ internal static class TinySquads
         // Every tenth squad has a match the day after its first session, and a knee that a rule of pain holds back.
         if (seed % 10 == 4)
         {
-            Ruling pain = new("tendon-pain", new TierAtMost(Tissue.Patellar, 2), $"Sore.", Bibliography.Get("house-rule"));
+            Ruling pain = new(
+                "tendon-pain",
+                new TierAtMost(Tissue.Patellar, 2),
+                $"Sore.",
+                Bibliography.Get("house-rule")
+            );
             request = request with
             {
                 Fixtures = [new Fixture(slots[0].Date.PlusDays(1), null, "the match")],

@@ -32,7 +32,10 @@ internal static class WithdrawnPain
     }
 
     /// <summary>The entries without the pains that were taken back.</summary>
-    public static IReadOnlyCollection<JournalEntry> Without(IReadOnlyCollection<JournalEntry> entries, DateTimeZone zone)
+    public static IReadOnlyCollection<JournalEntry> Without(
+        IReadOnlyCollection<JournalEntry> entries,
+        DateTimeZone zone
+    )
     {
         HashSet<string> gone = new(
             Of(entries, zone).Where(w => w.Counts).Select(w => w.Pain!.Id),

@@ -122,14 +122,14 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             null,
             (int)(usual * limits["taper-share"]),
             ruled < Math.Min(perSession, share)
-                ? Sentence.Of(
-                    $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the {usual} contacts that a ruling leaves."
-                )
-            : share < perSession
-                ? Sentence.Of(
-                    $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts (the week's, shared evenly)."
-                )
-            : Sentence.Of(
+                    ? Sentence.Of(
+                        $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the {usual} contacts that a ruling leaves."
+                    )
+                : share < perSession
+                    ? Sentence.Of(
+                        $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts (the week's, shared evenly)."
+                    )
+                : Sentence.Of(
                     $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts."
                 )
         );

@@ -114,13 +114,11 @@ public class FloorPainTests
         Assert.True(counts);
         Assert.Equal((entries[2], "Sam Coach", pain), (entry, word.By, of));
         // What else was said stands.
-        Assert.Equal(
-            3,
-            Assert.Single(Read([.. entries, Pain(3, "during", "pogo-hop")]).Completed).PainDuring
-        );
+        Assert.Equal(3, Assert.Single(Read([.. entries, Pain(3, "during", "pogo-hop")]).Completed).PainDuring);
     }
 
-    public static TheoryData<string> NotTakenBack => ["another day", "before it", "nobody", "another athlete", "another session", "another pain"];
+    public static TheoryData<string> NotTakenBack =>
+        ["another day", "before it", "nobody", "another athlete", "another session", "another pain"];
 
     /// <summary>Unknown closes, never opens: whatever is not that athlete's pain, taken back by a person after it and on its own day, counts.</summary>
     [Theory]

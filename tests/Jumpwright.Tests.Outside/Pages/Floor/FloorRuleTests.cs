@@ -49,8 +49,18 @@ public class FloorRuleTests(ServedDemo demo)
             Assert.Equal(cuts.Select(c => $"{c.AthleteId} {c.ExerciseId} {c.Reason}"), theirCuts);
             cut += cuts.Length;
             missing += cuts.Count(c => c.Reason == FloorCutReason.KitMissing);
-            elsewhere += turns.Count(t => !rotation.Any(r => r.Station == t.Station && r.ExerciseId == t.ExerciseId && r.AthleteIds[0] == t.AthleteIds[0]));
-            late += turns.Count(t => rotation.All(r => r.ExerciseId != t.ExerciseId || !r.AthleteIds.Contains(t.AthleteIds[0]) || r.StartMin < t.StartMin - 1e-6));
+            elsewhere += turns.Count(t =>
+                !rotation.Any(r =>
+                    r.Station == t.Station && r.ExerciseId == t.ExerciseId && r.AthleteIds[0] == t.AthleteIds[0]
+                )
+            );
+            late += turns.Count(t =>
+                rotation.All(r =>
+                    r.ExerciseId != t.ExerciseId
+                    || !r.AthleteIds.Contains(t.AthleteIds[0])
+                    || r.StartMin < t.StartMin - 1e-6
+                )
+            );
             moved += turns.Count(t => !rotation.Any(r => r.StartMin == t.StartMin && r.ExerciseId == t.ExerciseId));
         }
 
@@ -78,7 +88,10 @@ public class FloorRuleTests(ServedDemo demo)
             {
                 string[] here = [.. session.Athletes.Select(a => a.AthleteId).Where(_ => random.Next(4) > 0)];
                 int minutes = random.Next(10, session.Slot.Minutes + 1);
-                var kit = week.Request.Kit.ToDictionary(k => k.Id, k => random.Next(i % 2 == 0 ? k.Count : 0, k.Count + 1));
+                var kit = week.Request.Kit.ToDictionary(
+                    k => k.Id,
+                    k => random.Next(i % 2 == 0 ? k.Count : 0, k.Count + 1)
+                );
                 RolledCall rolled = RollCall.Make(session, week.Request, here, kit, minutes);
                 string[] tablet = await page.EvaluateAsync<string[]>(
                     """

@@ -219,7 +219,9 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         ILocator boxes = page.Locator("[data-kit='plyo-box']");
         await boxes.FillAsync("1");
         await boxes.PressAsync("Tab");
-        await page.WaitForFunctionAsync("() => document.getElementById('kit-said').textContent.includes('plyo box 1 of')");
+        await page.WaitForFunctionAsync(
+            "() => document.getElementById('kit-said').textContent.includes('plyo box 1 of')"
+        );
         string[] after = await Places(page);
         Assert.DoesNotContain(after, p => System.Text.RegularExpressions.Regex.IsMatch(p, "plyo box [2-9]"));
         Assert.Contains(after, p => p.Contains("plyo box 1", StringComparison.OrdinalIgnoreCase));
@@ -238,7 +240,9 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
 
         await server.Start();
         await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
-        await other.WaitForFunctionAsync("() => document.getElementById('kit-said').textContent.includes('plyo box 1 of')");
+        await other.WaitForFunctionAsync(
+            "() => document.getElementById('kit-said').textContent.includes('plyo box 1 of')"
+        );
         Assert.Equal(after, await Places(other));
         server.Kill();
 
