@@ -21,6 +21,7 @@ internal sealed class FloorTurns
     private readonly Dictionary<(string, string), FloorCutReason> _notBegun = [];
     private readonly Dictionary<RotationEntry, Bout> _bouts;
 
+    /// <summary>Places all turns of a session.</summary>
     /// <param name="rotation">The turns as planned.</param>
     /// <param name="needs">What each item that is left needs.</param>
     /// <param name="here">Who is here.</param>
