@@ -30,6 +30,9 @@ internal static class EdgeFit
     /// <summary>The root of a smaller part of an edge vanishes with all its powers.</summary>
     private const double LeastPart = 1e-300;
 
+    /// <summary>Logarithms farther below are lost in any sum, and a vector that holds one is reckoned number by number.</summary>
+    private const double LeastLog = -700;
+
     /// <summary>The usual power and its spread (house estimate: straight to a little round).</summary>
     private const double UsualPower = 1.2;
 
@@ -235,6 +238,10 @@ internal static class EdgeFit
         }
     }
 
+    /// <summary>What logarithms not above 0 stand for.</summary>
+    private static Vector512<double> Part(Vector512<double> logs) =>
+        Vector512.Exp(Vector512.Max(logs, Vector512.Create(LeastLog)));
+
     /// <summary>How likely the samples of a window are, instant by instant.</summary>
     private readonly ref struct EdgeScan(int way, double rateHz, PlateAnswer? answer)
     {
@@ -307,7 +314,7 @@ internal static class EdgeFit
                         + (
                             Vector512.AndNot(w, isInside)
                             * rings
-                            * Vector512.Exp(Vector512.Min(inside, nothing) * _decay)
+                            * Part(Vector512.Min(inside, nothing) * _decay)
                         );
                     silent += beyond;
                     ringing += (beyond / wider) + Vector512.Log(wider);
@@ -356,12 +363,12 @@ internal static class EdgeFit
             Vector512<double> total = nothing;
             for (int p = 0; p < Powers; p++)
             {
-                total += Vector512.Exp(turn[p] - best);
+                total += Part(turn[p] - best);
             }
 
             // Beyond the edge there is nothing, or the plate alone.
             Vector512<double> apart = (silent - ringing) / 2;
-            Vector512<double> less = Vector512.Exp(-Vector512.Abs(apart));
+            Vector512<double> less = Part(-Vector512.Abs(apart));
             Vector512<double> mixed = Vector512.ConditionalSelect(
                 Vector512.GreaterThan(apart, nothing),
                 Vector512.Create(Rings) + ((1 - Rings) * less),
@@ -542,7 +549,7 @@ internal static class EdgeFit
                 best = Math.Max(best, turn[p]);
             }
 
-            return best + Math.Log(Vector512.Sum(Vector512.Exp(turn - Vector512.Create(best))));
+            return best + Math.Log(Vector512.Sum(Part(turn - Vector512.Create(best))));
         }
     }
 

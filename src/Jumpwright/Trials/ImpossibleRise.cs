@@ -21,8 +21,8 @@ internal static class ImpossibleRise
     public static void Check(MeasureList into, FittedMotion motion, Instant takeOff, bool fromSquat)
     {
         double rise = motion.PositionAt(takeOff.Sample);
-        double u = Uncertainties * motion.PositionUncertaintyAt(takeOff.Sample);
-        if (rise - u > (fromSquat ? DeepestSquatM : HighestM) || rise + u < LowestM)
+        double beyond = Math.Max(rise - (fromSquat ? DeepestSquatM : HighestM), LowestM - rise);
+        if (beyond > 0 && beyond > Uncertainties * motion.PositionUncertaintyAt(takeOff.Sample))
         {
             into.Doubt(Cautions.ImpossibleRise(motion.WeightN, rise), UnlikeStands.MadeOfWeight);
         }
