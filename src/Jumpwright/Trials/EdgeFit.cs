@@ -311,11 +311,7 @@ internal static class EdgeFit
                     Vector512<double> beyond = Vector512.AndNot(square, isInside);
                     Vector512<double> wider =
                         Vector512<double>.One
-                        + (
-                            Vector512.AndNot(w, isInside)
-                            * rings
-                            * Part(Vector512.Min(inside, nothing) * _decay)
-                        );
+                        + (Vector512.AndNot(w, isInside) * rings * Part(Vector512.Min(inside, nothing) * _decay));
                     silent += beyond;
                     ringing += (beyond / wider) + Vector512.Log(wider);
                     if (!Vector512.GreaterThanAny(inside, nothing))

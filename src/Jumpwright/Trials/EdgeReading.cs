@@ -36,6 +36,9 @@ internal static class EdgeReading
     /// <summary>An edge read no surer than this is looked for anew, s.</summary>
     private const double SureS = 0.0015;
 
+    /// <summary>How far an edge goes on below what an export cut off, nobody sees: so much of what its slope says stays open (house estimate).</summary>
+    private const double CutOpen = 0.6;
+
     /// <summary>Unrest is the greatest of some dozen samples: so many standard deviations of one.</summary>
     private const double UnrestNoises = 2.5;
 
@@ -48,6 +51,29 @@ internal static class EdgeReading
     /// edge's straight part is drawn on to zero.
     /// </summary>
     public static Instant Of(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        int last,
+        int way,
+        PlateLevels levels,
+        double? emptyNoiseN
+    )
+    {
+        Instant read = Read(forceN, rateHz, last, way, levels, emptyNoiseN);
+        return
+            levels.CutN > 0
+            && EdgeSurroundings.FirstBelow(forceN, rateHz, last, way, levels, levels.ZeroN + levels.CutN) is { } first
+            ? read with
+            {
+                UncertaintyS = PushMeasures.Quadrature(
+                    read.UncertaintyS,
+                    CutOpen * levels.CutN / EdgeSurroundings.Steepness(forceN, rateHz, first, way, levels)
+                ),
+            }
+            : read;
+    }
+
+    private static Instant Read(
         ReadOnlySpan<double> forceN,
         double rateHz,
         int last,

@@ -25,7 +25,10 @@ internal sealed class Plate : IDisposable
     /// <summary>Empty plates are no quieter, N, unless what they read is cut off; loaded ones then still show noise, N.</summary>
     private const double CutNoiseN = 0.05;
 
-    private const double LoadedNoiseN = 0.5;
+    private const double LoadedNoiseN = 0.15;
+
+    /// <summary>Exports cut off less than this part of the load.</summary>
+    private const double MostCutPart = 0.1;
 
     private readonly double[] _forceN;
     private EmptyPlate? _leftEmpty;
@@ -94,6 +97,11 @@ internal sealed class Plate : IDisposable
             double loaded = PlateLevels.LoadedNoise(raw, contacts);
             // A plate that reads exactly nothing below a limit has no edges to fit: only the part above the limit is there.
             bool cut = empty.NoiseN < CutNoiseN && loaded > LoadedNoiseN;
+            if (cut)
+            {
+                levels = levels with { CutN = CutOf(raw, levels) };
+            }
+
             contacts = FlightDetection.Contacts(
                 raw,
                 recording.RateHz,
@@ -105,6 +113,19 @@ internal sealed class Plate : IDisposable
 
         Samples.Less(raw, empty.ZeroN, force.AsSpan(0, raw.Length));
         return new Plate(recording, levels, empty, force, humN, contacts);
+    }
+
+    /// <summary>The least that is not nothing, N above zero: below it an export wrote nothing.</summary>
+    private static double CutOf(ReadOnlySpan<double> raw, PlateLevels levels)
+    {
+        double least = MostCutPart * levels.LoadN;
+        foreach (double f in raw)
+        {
+            double above = f - levels.ZeroN;
+            least = above > CutNoiseN && above < least ? above : least;
+        }
+
+        return least;
     }
 
     /// <summary>

@@ -10,7 +10,8 @@ namespace Jumpwright.Trials;
 /// <param name="LoadN">Usual reading above it, N.</param>
 /// <param name="NoiseN">Standard deviation of one sample's noise, N, from differences of neighbours.</param>
 /// <param name="WasEmpty">False where the plate was never empty; then the zero is taken to be 0.</param>
-internal readonly record struct PlateLevels(double ZeroN, double LoadN, double NoiseN, bool WasEmpty)
+/// <param name="CutN">Below this an export wrote nothing, N above zero; 0 where nothing was cut off.</param>
+internal readonly record struct PlateLevels(double ZeroN, double LoadN, double NoiseN, bool WasEmpty, double CutN = 0)
 {
     private const double BlockS = 0.02;
 

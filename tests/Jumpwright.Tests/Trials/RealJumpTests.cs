@@ -21,10 +21,11 @@ public class RealJumpTests
         CheckValueTable.Assert("X1d", _ => trial.Value(MeasureNames.BodyWeight));
         Assert.Equal("impulse-momentum", trial.Find(MeasureNames.JumpHeight)!.Method);
         Assert.Equal("flight-time", trial.Find(MeasureNames.JumpHeightFlightTime)!.Method);
-        // Two seconds after the landing the force swings out to the very edge of 5 % of the weight once more.
-        Assert.Equal([MeasureNames.TimeToStabilisation], trial.Doubtful);
-        Assert.InRange(trial.Find(MeasureNames.JumpHeight)!.StandardUncertainty, 0.002, 0.0035);
-        Assert.Single(trial.Warnings);
+        // Two seconds after the landing the force swings out to the very edge of 5 % of the weight once more. What was kept of the force ends at 51 N
+        // before the flight and begins at 258 N after it, so that the take-off, and the velocity there, are not known to the last millisecond.
+        Assert.Equal([MeasureNames.JumpHeight, MeasureNames.TimeToStabilisation], trial.Doubtful);
+        Assert.InRange(trial.Find(MeasureNames.JumpHeight)!.StandardUncertainty, 0.003, 0.0045);
+        Assert.Equal(2, trial.Warnings.Length);
     }
 
     [Fact]
