@@ -72,10 +72,10 @@ public partial class EnglishOnGermanPagesTests
         await site.Post("/settings/speech", ("units", "InchPound"), ("language", "de"));
         (_, string page) = await site.Get("/athletes/a01");
         page = WebUtility.HtmlDecode(page);
-        Assert.Matches(@"Sprunghöhe, Countermovement Jump \([^)]*\)\. Niveau [0-9.]+ ± [0-9.]+ in nach \d+ Einheiten", page);
-        Assert.Matches(@"Aus [0-9.]+ in trainieren: Index", page);
+        Assert.Matches(@"Sprunghöhe, Countermovement Jump \([^)]*\)\. Niveau [0-9.]+ ± [0-9.]+ Zoll nach \d+ Einheiten", page);
+        Assert.Matches(@"Aus [0-9.]+ Zoll trainieren: Index", page);
         // In the picture too.
-        Assert.Contains("Höhe, von der herabgestiegen wird (in); Band: 95 %", page, StringComparison.Ordinal);
+        Assert.Contains("Höhe, von der herabgestiegen wird (Zoll); Band: 95 %", page, StringComparison.Ordinal);
         Assert.Contains("Tag; Punkte: Mittel einer Einheit", page, StringComparison.Ordinal);
     }
 
@@ -101,6 +101,8 @@ public partial class EnglishOnGermanPagesTests
                     .. l.History.Symptoms.Select(s => s.Site),
                     .. l.History.Symptoms.Select(s => s.Note),
                     .. l.History.Restrictions.Select(r => r.SetBy),
+                    .. l.History.Restrictions.Select(r => r.Role),
+                    .. l.History.Restrictions.Select(r => r.Limit),
                     .. l.History.Restrictions.Select(r => r.Note),
                     .. l.History.Screens.Select(s => s.Assessor),
                 ]

@@ -196,7 +196,7 @@ internal static class AthleteReports
             Kebab($"{trend.Series.Key.Measure} {trend.Series.Key.Task} {100 * trend.Series.Key.Condition:0} {number}"),
             $"{ReportWords.Of(trend.Series.Key):capital}",
             $"Day; dots: mean of a session; band: level, 95 %",
-            $"({unit})",
+            $"({new UnitName(unit)})",
             line,
             [.. trend.Series.Sessions.Select(s => (s.Day, scale * s.Mean))],
             Ticks(trend),

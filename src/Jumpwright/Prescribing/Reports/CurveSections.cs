@@ -68,7 +68,7 @@ internal static class CurveSections
                 new ReportPlot(
                     "drop-height",
                     $"Reactive strength over drop height",
-                    $"Height stepped from ({units.LengthName}); band: 95 %",
+                    $"Height stepped from ({new UnitName(units.LengthName)}); band: 95 %",
                     $"Index (m/s)",
                     [.. curve.Curve.Where(s => s.X > 0).Select(s => s with { X = units.Length * s.X })],
                     [.. curves.DropTrials.Select(t => (units.Length * t.DropM, t.Index))],
@@ -128,7 +128,7 @@ internal static class CurveSections
                         Plot(
                             "load-height",
                             $"Jump height over load",
-                            $"Height ({units.LengthName})",
+                            $"Height ({new UnitName(units.LengthName)})",
                             height,
                             units.Length,
                             curves.Loaded.Heights,
@@ -151,7 +151,7 @@ internal static class CurveSections
         new(
             name,
             title,
-            $"Load, bar included ({units.MassName}); band: 95 %",
+            $"Load, bar included ({new UnitName(units.MassName)}); band: 95 %",
             y,
             Scaled(curve.Curve, units.Mass, scale),
             [.. jumps.Select(j => (units.Mass * j.LoadKg, scale * j.Value))],
@@ -184,7 +184,7 @@ internal static class CurveSections
             new ReportPlot(
                 "pull-velocity",
                 $"Mean velocity of the pull over load",
-                $"Load ({units.MassName}); band: 95 %; dashed: estimated maximum",
+                $"Load ({new UnitName(units.MassName)}); band: 95 %; dashed: estimated maximum",
                 $"Velocity (m/s)",
                 Scaled(line, units.Mass, 1),
                 [.. curves.PullTrials.Select(l => (units.Mass * l.LoadKg, l.Value))],
@@ -214,7 +214,7 @@ internal static class CurveSections
             curve.TakeOff == TakeOffFoot.TwoFeet ? "run-up-two-feet" : "run-up-one-foot",
             $"Height over run-up speed, off {feet}",
             $"Run-up speed (m/s); band: 95 %",
-            $"Height ({units.LengthName})",
+            $"Height ({new UnitName(units.LengthName)})",
             Scaled(curve.Curve, 1, units.Length),
             [.. trials.Select(t => (t.SpeedMS, units.Length * t.HeightM))],
             [],
