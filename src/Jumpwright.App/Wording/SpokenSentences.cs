@@ -120,8 +120,7 @@ internal sealed partial class SpokenSentences : SentenceWriter
     protected override string LimitOf(SaidLimit limit) =>
         Language != Own && LimitNames.Of(limit.Id) is var name && Knows(name) ? Write(name) : limit.Id;
 
-    protected override string UnitOf(UnitName unit) =>
-        TextBook.Of(Language, $"unit.{unit.Symbol}") ?? unit.Symbol;
+    protected override string UnitOf(UnitName unit) => TextBook.Of(Language, $"unit.{unit.Symbol}") ?? unit.Symbol;
 
     protected override string MeasureOf(SaidMeasure measure) =>
         Language == Own ? measure.English : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;
