@@ -1,4 +1,5 @@
 using Jumpwright.Paper.Layout;
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 
 namespace Jumpwright.Paper;
@@ -7,11 +8,21 @@ namespace Jumpwright.Paper;
 public static class CardPdf
 {
     /// <summary>Draws the card; what does not fit on one page goes on to the next, under the same head.</summary>
-    public static byte[] Render(SessionCard card, CardPictures? pictures = null, CardPaper paper = CardPaper.A5)
+    /// <param name="card">What is told.</param>
+    /// <param name="pictures">Its pictures.</param>
+    /// <param name="paper">Sheet.</param>
+    /// <param name="writer">In which language and units; English and metric when null.</param>
+    public static byte[] Render(
+        SessionCard card,
+        CardPictures? pictures = null,
+        CardPaper paper = CardPaper.A5,
+        SentenceWriter? writer = null
+    )
     {
         ArgumentNullException.ThrowIfNull(card);
         var format = PaperFormat.Of(paper);
-        var layout = new CardLayout(card, pictures ?? CardPictures.None, new CardStyles(), format.Content.Width);
+        var words = new PaperWords(writer ?? SentenceWriter.English);
+        var layout = new CardLayout(card, pictures ?? CardPictures.None, new CardStyles(), format.Content.Width, words);
         return PageBinder.Bind(
             format,
             layout.FirstHead(),
@@ -19,7 +30,8 @@ public static class CardPdf
             layout.Foot,
             layout.Blocks(),
             layout.Title,
-            card.Date
+            card.Date,
+            words.Language
         );
     }
 }

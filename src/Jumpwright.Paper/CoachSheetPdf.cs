@@ -1,4 +1,5 @@
 using Jumpwright.Paper.Layout;
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 
 namespace Jumpwright.Paper;
@@ -10,10 +11,13 @@ namespace Jumpwright.Paper;
 public static class CoachSheetPdf
 {
     /// <summary>Draws the sheet.</summary>
-    public static byte[] Render(CoachSheet sheet)
+    /// <param name="sheet">What is told.</param>
+    /// <param name="writer">In which language and units; English and metric when null.</param>
+    public static byte[] Render(CoachSheet sheet, SentenceWriter? writer = null)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        var layout = new SheetLayout(sheet, PaperFormat.A4OnItsSide.Content.Width);
+        var words = new PaperWords(writer ?? SentenceWriter.English);
+        var layout = new SheetLayout(sheet, PaperFormat.A4OnItsSide.Content.Width, words);
         return PageBinder.Bind(
             PaperFormat.A4OnItsSide,
             layout.FirstHead(),
@@ -21,7 +25,8 @@ public static class CoachSheetPdf
             layout.Foot,
             layout.Blocks(),
             layout.Title,
-            sheet.Date
+            sheet.Date,
+            words.Language
         );
     }
 }

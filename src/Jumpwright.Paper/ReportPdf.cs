@@ -1,6 +1,7 @@
 using Jumpwright.Paper.Layout;
 using Jumpwright.Paper.Plotting;
 using Jumpwright.Prescribing.Reports;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Paper;
 
@@ -8,10 +9,13 @@ namespace Jumpwright.Paper;
 public static class ReportPdf
 {
     /// <summary>Draws the report.</summary>
-    public static byte[] Render(Report report)
+    /// <param name="report">What is told.</param>
+    /// <param name="writer">In which language and units; English and metric when null.</param>
+    public static byte[] Render(Report report, SentenceWriter? writer = null)
     {
         ArgumentNullException.ThrowIfNull(report);
-        var layout = new ReportLayout(report, PaperFormat.A4OrLetter.Content.Width);
+        var words = new PaperWords(writer ?? SentenceWriter.English);
+        var layout = new ReportLayout(report, PaperFormat.A4OrLetter.Content.Width, words);
         return PageBinder.Bind(
             PaperFormat.A4OrLetter,
             layout.FirstHead(),
@@ -19,15 +23,22 @@ public static class ReportPdf
             layout.Foot,
             layout.Blocks(),
             layout.Title,
-            report.AsOf
+            report.AsOf,
+            words.Language
         );
     }
 
     /// <summary>One of its pictures.</summary>
-    public static Picture Draw(ReportPlot plot)
+    public static Picture Draw(ReportPlot plot, SentenceWriter? writer = null)
     {
         ArgumentNullException.ThrowIfNull(plot);
-        return new Picture(() => BandPlot.Png(plot), () => BandPlot.Svg(plot), plot.InWords);
+        ReportPlot written = plot.Written((writer ?? SentenceWriter.English).Write);
+        return new Picture(
+            () => BandPlot.Png(written),
+            () => BandPlot.Jpeg(written),
+            () => BandPlot.Svg(written),
+            written.InWords
+        );
     }
 
     /// <summary>The same for a page.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning;
 
@@ -23,14 +24,14 @@ internal sealed class Asked
     public IReadOnlyCollection<Requirement> Met => [.. _met.Values];
 
     /// <summary>True when the requirement has to be kept. Remembers it.</summary>
-    public bool For(string id, string kind, string text)
+    public bool For(string id, string kind, Sentence text)
     {
         _met.TryAdd(id, new Requirement(id, kind, text));
         return _only is null || _only.Contains(id);
     }
 
     /// <summary>A limit, for one athlete, kit or session.</summary>
-    public bool ForLimit(string limitId, string subject, string text) =>
+    public bool ForLimit(string limitId, string subject, Sentence text) =>
         For($"limit:{limitId}:{subject}", "limit", text);
 
     /// <summary>That the items of a session fit on one time line.</summary>
@@ -38,6 +39,6 @@ internal sealed class Asked
         ForLimit(
             "rotation",
             sessionId,
-            $"Everybody's stations in {sessionId} fit on one time line with the kit there is."
+            $"Everybody's stations in {new SaidSession(sessionId)} fit on one time line with the kit there is."
         );
 }

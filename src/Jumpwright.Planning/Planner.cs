@@ -4,6 +4,7 @@ using Jumpwright.Planning.Collisions;
 using Jumpwright.Planning.Rotations;
 using Jumpwright.Planning.Searching;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning;
 
@@ -24,7 +25,7 @@ public static class Planner
     /// <param name="progress">Told in words how far the search is.</param>
     /// <param name="cancel">Stops the search.</param>
     /// <exception cref="InvalidOperationException">The plan broke a limit: a defect of the planner; the message says which.</exception>
-    public static Plan Solve(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
+    public static Plan Solve(PlanRequest request, IProgress<Sentence>? progress, CancellationToken cancel)
     {
         long began = Stopwatch.GetTimestamp();
         Requesting.Check(request);
@@ -54,12 +55,7 @@ public static class Planner
         plan with
         {
             Limits = Judge.Read(plan, request),
-            Remarks =
-            [
-                .. request
-                    .Remarks.Concat(request.Athletes.SelectMany(a => a.OtherJumping))
-                    .Distinct(StringComparer.Ordinal),
-            ],
+            Remarks = [.. request.Remarks.Concat(request.Athletes.SelectMany(a => a.OtherJumping)).Distinct()],
         };
 
     private static Plan Judged(Plan plan, PlanRequest request)
@@ -78,7 +74,7 @@ public static class Planner
     }
 
     /// <summary>A small squad in one model; a larger one athlete by athlete, with prices for kit.</summary>
-    private static Found Best(PlanRequest request, IProgress<string>? progress, CancellationToken cancel) =>
+    private static Found Best(PlanRequest request, IProgress<Sentence>? progress, CancellationToken cancel) =>
         request.Athletes.Length <= AthletesInOneModel
             ? new WholeSearch(request, Asked.All(), cancel).Best()
             : new SquadSearch(request, progress, cancel).Best();

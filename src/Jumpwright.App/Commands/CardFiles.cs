@@ -1,4 +1,6 @@
 using Jumpwright.App.Desk;
+using Jumpwright.App.Settings;
+using Jumpwright.App.Wording;
 using Jumpwright.Paper;
 using Jumpwright.Sessions;
 
@@ -8,23 +10,33 @@ namespace Jumpwright.App.Commands;
 internal static class CardFiles
 {
     /// <summary>One PDF a card and one a coach's sheet; names begin with the session, so that a listing is in order of time.</summary>
+    /// <param name="planned">What was planned.</param>
+    /// <param name="material">What is known.</param>
+    /// <param name="settings">In which language and units; English where no language is set.</param>
+    /// <param name="folder">Where to.</param>
+    /// <param name="paper">Sheet of the cards.</param>
+    /// <param name="step">Told after each file.</param>
+    /// <param name="cancel">Ends it between two files.</param>
     /// <returns>How many files were written.</returns>
     public static int Write(
-        PlannedWeek week,
+        PlannedWeek planned,
         SquadMaterial material,
+        HouseSettings settings,
         string folder,
         CardPaper paper,
         Action step,
         CancellationToken cancel
     )
     {
+        Speech.Use(Speech.Standard.As(settings));
+        PlannedWeek week = planned.In(settings.Units, material);
         Directory.CreateDirectory(folder);
-        var pictures = new PictureBook(material);
+        var pictures = new PictureBook(material, units: settings.Units);
         int written = 0;
         foreach (SessionCard card in week.Cards)
         {
             cancel.ThrowIfCancellationRequested();
-            byte[] pdf = CardPdf.Render(card, pictures.Of(card.AthleteId, card.Date), paper);
+            byte[] pdf = SpokenCards.Pdf(card, material.Catalogue, pictures, paper);
             File.WriteAllBytes(Path.Combine(folder, NameOf(card)), pdf);
             written++;
             step();
@@ -33,7 +45,10 @@ internal static class CardFiles
         foreach (CoachSheet sheet in week.Sheets)
         {
             cancel.ThrowIfCancellationRequested();
-            File.WriteAllBytes(Path.Combine(folder, NameOf(sheet)), CoachSheetPdf.Render(sheet));
+            File.WriteAllBytes(
+                Path.Combine(folder, NameOf(sheet)),
+                CoachSheetPdf.Render(sheet, SpokenSentences.Writer)
+            );
             written++;
             step();
         }

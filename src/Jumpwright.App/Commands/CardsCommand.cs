@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Settings;
 using Jumpwright.Paper;
 using NodaTime;
 
@@ -44,7 +45,8 @@ internal sealed class CardsCommand : ITaughtCommand
         var command = new Command(
             "cards",
             "Plans as 'plan' does and writes what is printed: a card an athlete and session, and a coach's sheet a session. "
-                + "Cards are A5 (and keep inside half a Letter sheet) unless --paper says otherwise. A card is valid on its day only."
+                + "Cards are A5 (and keep inside half a Letter sheet) unless --paper says otherwise. A card is valid on its day only. "
+                + "They speak the language and units set in the squad's pages; English and metric where none are."
         )
         {
             squad,
@@ -69,7 +71,16 @@ internal sealed class CardsCommand : ITaughtCommand
                     week.Cards.Length + week.Sheets.Length,
                     step =>
                         Task.Run(
-                            () => CardFiles.Write(week, opened.Material, folder, parsed.GetValue(paper), step, cancel),
+                            () =>
+                                CardFiles.Write(
+                                    week,
+                                    opened.Material,
+                                    SettingsFile.For(opened).Now,
+                                    folder,
+                                    parsed.GetValue(paper),
+                                    step,
+                                    cancel
+                                ),
                             cancel
                         )
                 );

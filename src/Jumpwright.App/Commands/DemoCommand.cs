@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Reflection;
 using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Settings;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
@@ -144,7 +145,12 @@ internal sealed class DemoCommand : ITaughtCommand
             terminal,
             "Drawing cards",
             week.Cards.Length + week.Sheets.Length,
-            step => Task.Run(() => CardFiles.Write(week, material, cardFolder, CardPaper.A5, step, cancel), cancel)
+            step =>
+                Task.Run(
+                    () =>
+                        CardFiles.Write(week, material, HouseSettings.Standard, cardFolder, CardPaper.A5, step, cancel),
+                    cancel
+                )
         );
         to.WriteLine($"The squad folder is in {squadFolder}, the store is {storeFile}, the plan is {planFile},");
         to.WriteLine($"and {written} PDFs, cards and coach's sheets, are in {cardFolder}.");

@@ -2,9 +2,12 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Settings;
+using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Paper;
 using Jumpwright.Prescribing.Reports;
+using Jumpwright.Quantities;
 using NodaTime;
 using NodaTime.Text;
 
@@ -52,7 +55,8 @@ internal sealed class ReportCommand : ITaughtCommand
         var command = new Command(
             "report",
             "Writes reports in plain words: trends with their bands, what changed and how sure, the drop height to train from, loads and run-ups, "
-                + "what limits whom, and which test next. PDFs, and each plot as SVG and PNG."
+                + "what limits whom, and which test next. PDFs, and each plot as SVG and PNG. "
+                + "They speak the language and units set in the squad's pages; English and metric where none are."
         )
         {
             squad,
@@ -96,11 +100,13 @@ internal sealed class ReportCommand : ITaughtCommand
                     return ExitCodes.Done;
                 }
 
+                HouseSettings settings = SettingsFile.For(opened).Now;
                 ImmutableArray<Report> reports = Reporting.Of(
                     material.Squad,
                     material.Histories,
                     material.Catalogue,
-                    asOf
+                    asOf,
+                    settings.Units
                 );
                 string folder = parsed.GetRequiredValue(into);
                 Report[] chosen = [.. reports.Where(r => parsed.GetValue(athlete) is not { } one || r.Id == one)];
@@ -108,7 +114,7 @@ internal sealed class ReportCommand : ITaughtCommand
                     terminal,
                     "Drawing reports",
                     chosen.Length,
-                    step => Task.Run(() => Write(chosen, folder, step, cancel), cancel)
+                    step => Task.Run(() => Write(chosen, settings, folder, step, cancel), cancel)
                 );
                 terminal.Out.WriteLine($"{written} files in {folder}");
                 return ExitCodes.Done;
@@ -117,18 +123,26 @@ internal sealed class ReportCommand : ITaughtCommand
         return command;
     }
 
-    private static int Write(Report[] reports, string folder, Action step, CancellationToken cancel)
+    private static int Write(
+        Report[] reports,
+        HouseSettings settings,
+        string folder,
+        Action step,
+        CancellationToken cancel
+    )
     {
+        Speech.Use(Speech.Standard.As(settings));
+        SentenceWriter writer = SpokenSentences.Writer;
         Directory.CreateDirectory(folder);
         int written = 0;
         foreach (Report report in reports)
         {
             cancel.ThrowIfCancellationRequested();
-            File.WriteAllBytes(Path.Combine(folder, report.Id + ".pdf"), ReportPdf.Render(report));
+            File.WriteAllBytes(Path.Combine(folder, report.Id + ".pdf"), ReportPdf.Render(report, writer));
             written++;
             foreach (ReportPlot plot in report.Sections.SelectMany(s => s.Plots))
             {
-                Picture picture = ReportPdf.Draw(plot);
+                Picture picture = ReportPdf.Draw(plot, writer);
                 string name = Path.Combine(folder, $"{report.Id}-{plot.Name}");
                 File.WriteAllText(name + ".svg", picture.Svg);
                 File.WriteAllBytes(name + ".png", picture.Png);

@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Storage.Stores;
 using Spectre.Console;
 
@@ -42,8 +43,8 @@ internal static class WorkProgress
         );
 
     /// <summary>Runs work that tells in words how far it is.</summary>
-    public static Task<T> InWords<T>(Terminal terminal, string title, Func<IProgress<string>?, T> work) =>
-        Bar<T, string>(
+    public static Task<T> InWords<T>(Terminal terminal, string title, Func<IProgress<Sentence>?, T> work) =>
+        Bar<T, Sentence>(
             terminal,
             title,
             work,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.App.Wording;
 using Jumpwright.Exercises;
 using Jumpwright.Planning;
 using Jumpwright.Plans;
@@ -53,7 +54,7 @@ internal static class Bookkeeping
         LocalDate from,
         int weeks,
         SolveBudget? budget,
-        IProgress<string>? progress,
+        IProgress<Sentence>? progress,
         CancellationToken cancel,
         Plan? before = null,
         Amendments? amendments = null,
@@ -62,7 +63,9 @@ internal static class Bookkeeping
     {
         if (material.StopsPlanning.Length > 0)
         {
-            return new Refusal("Nothing is planned until this is mended: " + string.Join(" ", material.StopsPlanning));
+            return Refusal.Of(
+                $"Nothing is planned until this is mended: {Sentence.Join(" ", material.StopsPlanning.Select(RecalledSentences.Of))}"
+            );
         }
 
         return Requests
@@ -76,8 +79,8 @@ internal static class Bookkeeping
                 ImmutableArray<Breach> breaches = Judge.Check(plan, request);
                 if (breaches.Length > 0)
                 {
-                    return new Refusal(
-                        "The plan was made but breaks a limit, so it is not shown: " + breaches[0].Sentence
+                    return Refusal.Of(
+                        $"The plan was made but breaks a limit, so it is not shown: {breaches[0].Sentence}"
                     );
                 }
 

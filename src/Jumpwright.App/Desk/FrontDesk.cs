@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Settings;
+using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
@@ -21,7 +22,7 @@ public sealed class FrontDesk : IDisposable
     // Whatever changes makes another state, and with it an empty shelf.
     private static readonly ConditionalWeakTable<State, PageShelf> Shelves = [];
 
-    private static readonly Refusal NothingYet = new("Nothing is planned yet.");
+    private static readonly Refusal NothingYet = Refusal.Of($"Nothing is planned yet.");
 
     private static readonly TimeSpan LongestBeforeAPage = TimeSpan.FromSeconds(3);
 
@@ -135,7 +136,7 @@ public sealed class FrontDesk : IDisposable
     }
 
     /// <summary>Plans and waits for it.</summary>
-    public void Plan(IProgress<string>? progress, CancellationToken cancel)
+    public void Plan(IProgress<Sentence>? progress, CancellationToken cancel)
     {
         Workbook book = _state.Book;
         Outcome<PlannedWeek> week = Planned(book, AmendmentReading.Of(Journal), progress, cancel);
@@ -157,7 +158,9 @@ public sealed class FrontDesk : IDisposable
                             [
                                 .. w.Plan.Remarks,
                                 .. fallen.Select(l =>
-                                    $"The lock on {l.ExerciseId} of {l.AthleteId} in {l.SessionId} does not hold: it is not open there any more."
+                                    Sentence.Of(
+                                        $"The lock on {SaidExercise.ById(l.ExerciseId)} of {l.AthleteId} in {new SaidSession(l.SessionId)} does not hold: it is not open there any more."
+                                    )
                                 ),
                             ],
                         },
@@ -179,7 +182,7 @@ public sealed class FrontDesk : IDisposable
     public void Try(
         string asks,
         ImmutableArray<JournalEntry> entries,
-        IProgress<string>? progress,
+        IProgress<Sentence>? progress,
         CancellationToken cancel
     )
     {
@@ -239,7 +242,7 @@ public sealed class FrontDesk : IDisposable
     private Outcome<PlannedWeek> Planned(
         Workbook book,
         Amendments asked,
-        IProgress<string>? progress,
+        IProgress<Sentence>? progress,
         CancellationToken cancel
     )
     {
@@ -314,16 +317,7 @@ public sealed class FrontDesk : IDisposable
             Workbook book = _state.Book;
             if (book.PlanOrNull is { } week)
             {
-                Squad squad = book.Material.Squad;
-                ImmutableArray<History> histories = book.Material.Histories;
-                book = book with
-                {
-                    Week = week with
-                    {
-                        Cards = Cards.Of(week.Plan, week.Request, squad, histories, settings.Units),
-                        Sheets = Cards.SheetsOf(week.Plan, week.Request, squad, histories, settings.Units),
-                    },
-                };
+                book = book with { Week = week.In(settings.Units, book.Material) };
             }
 
             _state = _state with { Book = book, Pictures = new PictureBook(book.Material, null, settings.Units) };
@@ -345,7 +339,7 @@ public sealed class FrontDesk : IDisposable
     /// </summary>
     public void Begin() =>
         Start(
-            "Reading what was measured.",
+            $"Reading what was measured.",
             (progress, cancel) =>
             {
                 _looked.Task.Wait(cancel);
@@ -354,16 +348,16 @@ public sealed class FrontDesk : IDisposable
         );
 
     /// <summary>Begins to plan; a search that is under way is left to end.</summary>
-    public void StartPlanning() => Start("Planning begins.", Plan);
+    public void StartPlanning() => Start($"Planning begins.", Plan);
 
     /// <summary>Begins to work out what would come of those entries.</summary>
     public void StartTrying(string asks, ImmutableArray<JournalEntry> entries)
     {
         DropProposal();
-        Start("Working out what would come of it.", (progress, cancel) => Try(asks, entries, progress, cancel));
+        Start($"Working out what would come of it.", (progress, cancel) => Try(asks, entries, progress, cancel));
     }
 
-    private void Start(string words, Action<IProgress<string>?, CancellationToken> search)
+    private void Start(Sentence words, Action<IProgress<Sentence>?, CancellationToken> search)
     {
         lock (_plans)
         {
@@ -391,7 +385,7 @@ public sealed class FrontDesk : IDisposable
                     {
                         lock (_writing)
                         {
-                            var fault = new Refusal(
+                            var fault = Refusal.Of(
                                 $"Planning ended by a fault in this program ({e.GetType().Name}); report it. Nothing new is planned."
                             );
                             _state = _state with { Book = _state.Book with { Week = fault } };
@@ -472,6 +466,8 @@ public sealed class FrontDesk : IDisposable
     private void DrawAhead()
     {
         State now = _state;
+        // What is drawn has axes in the units of the settings; its words must be in them too, whoever started the drawing.
+        Speech.Use(Speech.Now.As(Settings.Now));
         now.Pictures.TrendsOn(now.Book.Day);
         foreach (AthleteLeaf leaf in now.Book.Leaves)
         {
@@ -507,7 +503,7 @@ public sealed class FrontDesk : IDisposable
         }
     }
 
-    private void Say(string words)
+    private void Say(Sentence words)
     {
         lock (_writing)
         {
@@ -563,8 +559,8 @@ public sealed class FrontDesk : IDisposable
         Proposal? Proposal = null
     );
 
-    private sealed class Telling(Action<string> tell) : IProgress<string>
+    private sealed class Telling(Action<Sentence> tell) : IProgress<Sentence>
     {
-        public void Report(string value) => tell(value);
+        public void Report(Sentence value) => tell(value);
     }
 }

@@ -143,7 +143,7 @@ public sealed class OpenedSquad : IDisposable
     {
         if (Folder is null)
         {
-            return new Refusal("A store was opened by itself: serve the squad folder to take in recordings.");
+            return Refusal.Of($"A store was opened by itself: serve the squad folder to take in recordings.");
         }
 
         var had = new Contents(_store.Contents());

@@ -23,9 +23,10 @@ public sealed class PictureBook(
     UnitSystem units = UnitSystem.Metric
 )
 {
-    private readonly ConcurrentDictionary<(Dossier, LocalDate), Once<CardPictures>> _drawn = Kept(
+    private readonly ConcurrentDictionary<(Dossier, LocalDate, string), Once<CardPictures>> _drawn = Kept(
         before?._drawn,
-        material.Dossiers
+        material.Dossiers,
+        drawn => drawn.Item1
     );
 
     // A trend rests on the whole squad's noise and on what the squad watches, so that reports stay only while neither changed.
@@ -33,7 +34,8 @@ public sealed class PictureBook(
         before is not null && SameSquad(before.Material, material) ? before._trends : new();
     private readonly ConcurrentDictionary<(Dossier, LocalDate), Once<DrawnReport>> _reports = Kept(
         before is not null && SameSquad(before.Material, material) ? before._reports : null,
-        material.Dossiers
+        material.Dossiers,
+        drawn => drawn.Item1
     );
 
     // Only the spread between athletes is taken from these; what limits one of them is read from their own history.
@@ -44,13 +46,13 @@ public sealed class PictureBook(
 
     private SquadMaterial Material { get; } = material;
 
-    /// <summary>The athlete's last jump with its phases, and the trend of its height, as known on that day.</summary>
+    /// <summary>The athlete's last jump with its phases, and the trend of its height, as known on that day, in the language of the request.</summary>
     public CardPictures Of(string athleteId, LocalDate day) =>
         Dossiers.FirstOrDefault(d => d.Athlete.Id == athleteId) is { } dossier
             ? _drawn
                 .GetOrAdd(
                     // Days between which nothing was measured have the same pictures.
-                    (dossier, LastMeasured(dossier.History, day)),
+                    (dossier, LastMeasured(dossier.History, day), Speech.Now.Language),
                     last =>
                         new(() =>
                             new CardPictures(
@@ -81,7 +83,12 @@ public sealed class PictureBook(
     /// <summary>Draws all that a page shows of one athlete, so that whoever opens it later does not wait.</summary>
     internal void DrawAhead(Dossier dossier, LocalDate day)
     {
-        ReportOf(dossier, day);
+        DrawnReport report = ReportOf(dossier, day);
+        foreach (ReportPlot plot in report.Report.Sections.SelectMany(s => s.Plots))
+        {
+            _ = report.Svg(plot);
+        }
+
         CardPictures pictures = Of(dossier.Athlete.Id, day);
         _ = pictures.LastJump?.Svg;
         _ = pictures.Trend?.Svg;
@@ -108,15 +115,7 @@ public sealed class PictureBook(
             TrendsOn(day).Of(history.Athlete.Id),
             day
         );
-        Report report = Reporting.InWords(facts, day);
-        return new DrawnReport(
-            facts,
-            report,
-            report
-                .Sections.SelectMany(s => s.Plots)
-                .DistinctBy(p => p.Name)
-                .ToImmutableDictionary(p => p.Name, ReportPdf.Svg, StringComparer.Ordinal)
-        );
+        return new DrawnReport(facts, Reporting.InWords(facts, day, units));
     }
 
     /// <summary>The same trials of the same people under the same circumstances; kit, fixtures and policy come with the squad.</summary>
@@ -125,14 +124,16 @@ public sealed class PictureBook(
         && a.Dossiers.Length == b.Dossiers.Length
         && a.Dossiers.Zip(b.Dossiers).All(pair => pair.First.HasTrialsOf(pair.Second));
 
-    private static ConcurrentDictionary<(Dossier, LocalDate), Once<T>> Kept<T>(
-        ConcurrentDictionary<(Dossier, LocalDate), Once<T>>? made,
-        ImmutableArray<Dossier> now
+    private static ConcurrentDictionary<TKey, Once<T>> Kept<TKey, T>(
+        ConcurrentDictionary<TKey, Once<T>>? made,
+        ImmutableArray<Dossier> now,
+        Func<TKey, Dossier> whose
     )
+        where TKey : notnull
         where T : class
     {
         HashSet<Dossier> same = [.. now];
-        return new(made?.Where(m => same.Contains(m.Key.Item1)) ?? []);
+        return new(made?.Where(m => same.Contains(whose(m.Key))) ?? []);
     }
 
     /// <summary>The latest countermovement jump with a trace; without one the latest trial of any task that has a trace.</summary>
@@ -155,7 +156,8 @@ public sealed class PictureBook(
             {
                 return Plots.Trace(
                     trace,
-                    $"{Capital(Words.Of(trial.Trial.Task))}, {Dates.Drawn(trial.Date)}{HeightOf(trial.Trial)}"
+                    $"{Capital(Spoken.Of(trial.Trial.Task))}, {Dates.Short(trial.Date)}{HeightOf(trial.Trial)}",
+                    writer: SpokenSentences.Writer
                 );
             }
         }
@@ -193,8 +195,8 @@ public sealed class PictureBook(
                     scale * t.Height.StandardUncertainty
                 )),
         ];
-        string label = $"{Capital(MeasureWords.Name(heights.Key.Name))}, {Words.Of(heights.Key.Device)}";
-        return Plots.Trend(points, label, unit);
+        string label = $"{Capital(Spoken.Measure(heights.Key.Name))}, {Spoken.Of(heights.Key.Device)}";
+        return Plots.Trend(points, label, unit, writer: SpokenSentences.Writer);
     }
 
     /// <summary>The height to name a picture with, where the trial has one that counts.</summary>
@@ -216,7 +218,7 @@ public sealed class PictureBook(
         trial.FindTrusted(MeasureNames.JumpHeight) ?? trial.FindTrusted(MeasureNames.JumpHeightFlightTime);
 
     private (double Scale, string Unit) Lengths() =>
-        units == UnitSystem.InchPound ? (1 / Customary.MetresPerInch, "in") : (100.0, "cm");
+        units == UnitSystem.InchPound ? (1 / Customary.MetresPerInch, UnitWords.Word("in")) : (100.0, "cm");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 
 namespace Jumpwright.App.Desk;
@@ -14,4 +15,12 @@ public sealed record PlannedWeek(
 {
     /// <summary>What is otherwise than in the plan before; null when there was none.</summary>
     public ImmutableArray<PlanChange>? Changes { get; init; }
+
+    /// <summary>The same with cards and sheets in those units.</summary>
+    internal PlannedWeek In(UnitSystem units, SquadMaterial material) =>
+        this with
+        {
+            Cards = Sessions.Cards.Of(Plan, Request, material.Squad, material.Histories, units),
+            Sheets = Sessions.Cards.SheetsOf(Plan, Request, material.Squad, material.Histories, units),
+        };
 }

@@ -38,7 +38,7 @@ internal sealed class Incoming(FrontDesk desk)
 
         if (!Guid.TryParse(intake, out Guid id))
         {
-            return new Refusal("What was sent can't be read.");
+            return Refusal.Of($"What was sent can't be read.");
         }
 
         // A folder keeps its shape while it waits: its trials.csv names recordings by their place in it.
@@ -52,7 +52,7 @@ internal sealed class Incoming(FrontDesk desk)
             || clean.EndsWith(".c3d", StringComparison.OrdinalIgnoreCase);
         if (!known)
         {
-            return new Refusal($"{clean} is no recording: recordings are .csv or .c3d files.");
+            return Refusal.Of($"{clean} is no recording: recordings are .csv or .c3d files.");
         }
 
         if (
@@ -60,7 +60,7 @@ internal sealed class Incoming(FrontDesk desk)
             && SquadTables.Csv.Contains(clean, StringComparer.OrdinalIgnoreCase)
         )
         {
-            return new Refusal($"{clean} is a table of a squad, not a recording: edit it in the squad folder.");
+            return Refusal.Of($"{clean} is a table of a squad, not a recording: edit it in the squad folder.");
         }
 
         string place = Path.Combine(folder, Waiting, id.ToString());
@@ -83,7 +83,7 @@ internal sealed class Incoming(FrontDesk desk)
         string place = Path.Combine(folder, Waiting, Guid.TryParse(intake, out Guid id) ? id.ToString() : "?");
         if (!Directory.Exists(place))
         {
-            return new Refusal("Nothing waits to be taken in.");
+            return Refusal.Of($"Nothing waits to be taken in.");
         }
 
         Outcome<IntakeEntry> outcome = desk.Change<Outcome<IntakeEntry>>(squad =>
@@ -144,7 +144,7 @@ internal sealed class Incoming(FrontDesk desk)
                 is not { Entry: { } entry, Undone: false }
             )
             {
-                return new Refusal("There is no such intake, or it was taken back already.");
+                return Refusal.Of($"There is no such intake, or it was taken back already.");
             }
 
             int gone = 0;
@@ -184,7 +184,7 @@ internal sealed class Incoming(FrontDesk desk)
 
             if (squad.Recordings.All(r => r.File != file))
             {
-                return new Refusal("There is no such recording in the squad folder.");
+                return Refusal.Of($"There is no such recording in the squad folder.");
             }
 
             var row = new Dictionary<string, string>(cells, StringComparer.Ordinal) { ["file"] = file };
@@ -292,7 +292,7 @@ internal sealed class Incoming(FrontDesk desk)
         a is not null && b is not null && Path.GetFullPath(a) == Path.GetFullPath(b);
 
     private static Refusal NoFolder() =>
-        new("A store was opened by itself, and recordings are taken into a squad folder: serve the folder.");
+        Refusal.Of($"A store was opened by itself, and recordings are taken into a squad folder: serve the folder.");
 
     private static void Write(string folder, string file, RecordingLabels labels) =>
         Replace(folder, table => ManifestEditor.With(table, Row(file, labels)));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Calculators;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Kit;
 
@@ -18,5 +19,5 @@ public sealed record KitAnswer(
 )
 {
     /// <summary>What the verdict rests on, in the core's own sentences; null where it says all itself.</summary>
-    public string? Because { get; init; }
+    public Sentence? Because { get; init; }
 }

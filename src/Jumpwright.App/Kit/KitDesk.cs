@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using Jumpwright.App.Wording;
 using Jumpwright.Calculators;
 using Jumpwright.Calculators.Bands;
 using Jumpwright.Calculators.Boxes;
@@ -122,7 +122,7 @@ public static class KitDesk
             .Then<KitAnswer>(jump =>
             {
                 double apex = standing + BandMargins.TakeOffRise.Value + height + (2 * t.Number("sd"));
-                string caption = T["kit.bands.caption", Cm(distance), Cm(standing), Cm(apex)];
+                string caption = T["kit.bands.caption", Height(distance), Height(standing), Height(apex)];
                 var drawing = new ScaleDrawing(distance + 0.3, distance + 0.3, apex + 0.1);
                 foreach (int s in (int[])[-1, 1])
                 {
@@ -145,14 +145,7 @@ public static class KitDesk
                     caption
                 )
                 {
-                    Because = jump.Holds
-                        ? null
-                        : string.Join(
-                            "; ",
-                            jump.Checks.Where(c => c.State != CheckState.Met)
-                                .Select(c => c.Sentence.TrimEnd('.'))
-                                .Distinct()
-                        ) + ".",
+                    Because = jump.Holds ? null : Because(jump.Checks),
                 };
             });
     }
@@ -165,16 +158,16 @@ public static class KitDesk
             .Of(new BoxLandingInput(t.Number("stature"), t.Number("athlete"), height, t.Number("sd"), box))
             .Then<KitAnswer>(landing =>
             {
-                string caption = T["kit.box.caption", Cm(box), Cm(landing.CeilingM), Cm(height)];
+                string caption = T["kit.box.caption", Height(box), Height(landing.CeilingM), Height(height)];
                 string picture = new ScaleDrawing(0.9, 0.9, Math.Max(Math.Max(box, landing.CeilingM), height) + 0.2)
-                    .Box(0.1, 0.6, box, $"{Cm(box)} cm")
+                    .Box(0.1, 0.6, box, Height(box))
                     .Level(landing.CeilingM, 0.05, 0.8, T["kit.box.highest"])
                     .Line(-0.85, 0, -0.85, height)
                     .Mark(-0.85, height, T["kit.box.own"])
                     .Svg(caption);
                 string verdict =
-                    box > landing.CeilingM ? T["kit.box.not-met", Cm(landing.CeilingM)]
-                    : landing.ProposedM is { } proposed && box > proposed ? T["kit.box.no-room", Cm(proposed)]
+                    box > landing.CeilingM ? ReadersUnits.In(T["kit.box.not-met", Height(landing.CeilingM)])
+                    : landing.ProposedM is { } proposed && box > proposed ? T["kit.box.no-room", Height(proposed)]
                     : T["kit.box.met"];
                 if (landing.PaddedEdge)
                 {
@@ -194,13 +187,13 @@ public static class KitDesk
             .Then<KitAnswer>(posture =>
             {
                 double wished = posture.Value("start_height_for_90_m").Value;
-                string caption = T[$"kit.seat.caption.{start}", Cm(seat), Cm(wished)];
+                string caption = T[$"kit.seat.caption.{start}", Height(seat), Height(wished)];
                 string picture = new ScaleDrawing(0.6, 0.9, Math.Max(seat, wished) + 0.3)
-                    .Box(0, 0.5, seat, $"{Cm(seat)} cm")
+                    .Box(0, 0.5, seat, Height(seat))
                     .Level(wished, -0.2, 0.7, T["kit.seat.hips"])
                     .Svg(caption);
                 return new KitAnswer(
-                    (posture.HipsNear90 == true ? T["kit.seat.met"] : T["kit.seat.not-met", Cm(wished)])
+                    (posture.HipsNear90 == true ? T["kit.seat.met"] : T["kit.seat.not-met", Height(wished)])
                         + " "
                         + T["kit.not-allowing"],
                     [],
@@ -225,13 +218,13 @@ public static class KitDesk
             .Then<KitAnswer>(demand =>
             {
                 double falls = demand.Value("expected_drop_height_m").Value;
-                string caption = T["kit.drop.caption", Cm(box), Cm(falls)];
+                string caption = T["kit.drop.caption", Height(box), Height(falls)];
                 string picture = new ScaleDrawing(0.7, 0.8, Math.Max(box, t.Maybe("height") ?? 0) + 0.2)
-                    .Box(-0.5, 0.5, box, $"{Cm(box)} cm")
+                    .Box(-0.5, 0.5, box, Height(box))
                     .Level(falls, 0.05, 0.6, T["kit.drop.fallen"])
                     .Svg(caption);
                 return new KitAnswer(
-                    $"{T[box >= 0.30 ? "kit.drop.high" : "kit.drop.below"]} {T["kit.not-allowing"]}",
+                    $"{ReadersUnits.In(T[box >= 0.30 ? "kit.drop.high" : "kit.drop.below"])} {T["kit.not-allowing"]}",
                     [],
                     demand,
                     picture,
@@ -254,7 +247,7 @@ public static class KitDesk
             )
             .Then<KitAnswer>(curve =>
             {
-                string caption = T["kit.load.caption", Whole(curve.FromKg), Whole(curve.ToKg)];
+                string caption = T["kit.load.caption", Mass(curve.FromKg), Mass(curve.ToKg)];
                 var points = t.Pairs("jumps");
                 string picture = CurveDrawing.Svg(
                     points,
@@ -299,7 +292,22 @@ public static class KitDesk
             });
     }
 
-    private static string Cm(double metres) => Whole(100 * metres);
+    /// <summary>What is not met or not known, in one sentence.</summary>
+    private static Sentence Because(ImmutableArray<Check> checks)
+    {
+        Sentence all = Sentence.Join(
+            "; ",
+            checks
+                .Where(c => c.State != CheckState.Met)
+                .Select(c => c.Sentence)
+                .Distinct()
+                .Select(s => Sentence.Of($"{s:open}"))
+        );
+        return $"{all}.";
+    }
 
-    private static string Whole(double value) => value.ToString("0", CultureInfo.InvariantCulture);
+    /// <summary>A height with its unit, in the units of the request.</summary>
+    private static string Height(double metres) => SpokenSentences.Text($"{new Length(metres):0 cm}");
+
+    private static string Mass(double kilograms) => SpokenSentences.Text($"{new Mass(kilograms):0 kg}");
 }

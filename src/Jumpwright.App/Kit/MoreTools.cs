@@ -166,7 +166,7 @@ internal static class MoreTools
         ImmutableArray<(double A, double B)> jumps = t.Pairs("jumps");
         ImmutableArray<(double A, double B)> contacts = t.Pairs("contacts");
         return jumps.Length != contacts.Length
-            ? new Refusal(
+            ? Refusal.Of(
                 $"{jumps.Length} jumps and {contacts.Length} contacts are written: give each jump its contact, in the same order."
             )
             : Plain(

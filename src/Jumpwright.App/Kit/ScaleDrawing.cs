@@ -1,13 +1,15 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using Jumpwright.App.Wording;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Kit;
 
 /// <summary>A drawing to scale, metres in, SVG out: a floor, a ruler, boxes, lines, marks with words.</summary>
 internal sealed class ScaleDrawing
 {
-    private const double Side = 60;
+    private const double Side = 76;
 
     /// <summary>For words at the right, and for what is drawn: small, so that words stay readable on a phone.</summary>
     private const double WordsWide = 170;
@@ -33,10 +35,11 @@ internal sealed class ScaleDrawing
         _width = ((leftM + rightM) * _pixels) + Side + WordsWide;
         _height = ((heightM + 0.2) * _pixels) + 40;
         Line(-leftM, 0, rightM, 0, "3");
-        for (double m = 0; m <= heightM + 0.1; m += 0.5)
+        double each = Speech.Now.Units == UnitSystem.InchPound ? Customary.MetresOf(20) : 0.5;
+        for (double m = 0; m <= heightM + 0.1; m += each)
         {
             Line(-leftM - (10 / _pixels), m, -leftM, m, "1");
-            Words(-leftM - (14 / _pixels), m, $"{m:0.0} m", "end");
+            Words(-leftM - (14 / _pixels), m, SpokenSentences.Text($"{new Length(m):0.0 m}"), "end");
         }
     }
 

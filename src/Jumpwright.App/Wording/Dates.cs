@@ -17,7 +17,7 @@ internal static class Dates
     /// <summary>4 Jan 2027.</summary>
     public static string Short(LocalDate day) => Filled("date.short", day, "", T[$"month.{day.Month}.short"]);
 
-    /// <summary>4 Jan 2027 in English, whoever asks: for what is drawn once and kept, or printed.</summary>
+    /// <summary>4 Jan 2027 in English, whoever asks: for sentences that have no other language yet.</summary>
     public static string Drawn(LocalDate day) =>
         string.Format(
             CultureInfo.InvariantCulture,
@@ -27,6 +27,22 @@ internal static class Dates
             Of(Languages[0], $"month.{day.Month}.short"),
             day.Year
         );
+
+    /// <summary>A day as a sentence of the core or of paper asks for it; what asks for a file's day gets one as people write it.</summary>
+    public static string In(string language, LocalDate day, string? format)
+    {
+        string weekday = Of(language, $"day.{(int)day.DayOfWeek}")!;
+        string month = Of(language, $"month.{day.Month}")!;
+        string brief = Of(language, $"month.{day.Month}.short")!;
+        (string key, string called, string named) = format switch
+        {
+            "dddd d MMMM uuuu" => ("date.long", weekday, month),
+            "d MMMM uuuu" => ("date.short", "", month),
+            "d MMM" => ("date.day", "", brief),
+            _ => ("date.short", "", brief),
+        };
+        return string.Format(CultureInfo.InvariantCulture, Of(language, key)!, called, day.Day, named, day.Year);
+    }
 
     /// <summary>Mon 4 Jan.</summary>
     public static string InWeek(LocalDate day) =>

@@ -61,7 +61,7 @@ internal static class ItemWords
     /// <summary>A height to set up; in inches never more than was planned.</summary>
     private static string Height(double metres) =>
         Speech.Now.Units == UnitSystem.InchPound
-            ? $"{Number(Customary.HeightToSetIn(metres))} in"
+            ? $"{Number(Customary.HeightToSetIn(metres))} {UnitWords.Word("in")}"
             : $"{Number(Math.Round(metres * 100, 1))} cm";
 
     /// <summary>A load to take; in pounds never more than was planned.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Jumpwright.Athletes;
 using Jumpwright.Quantities;
@@ -117,6 +118,25 @@ internal static partial class MeasureWords
                 m =>
                     $"{m.Groups["number"].Value} {m.Groups["unit"].Value.Replace("sd", "SD", StringComparison.Ordinal)}"
             );
+
+    /// <summary>The same in the language of the page; English, which says so, where the text book knows no such method.</summary>
+    public static Piece MethodSaid(Measure measure) =>
+        MethodIn(Speech.Now.Language, measure.Method) is { } words ? new(words) : new(Method(measure), IsEnglish: true);
+
+    /// <summary>A method in that language; null where the text book knows none of that name.</summary>
+    public static string? MethodIn(string language, string method)
+    {
+        string named = NotOfAKey().Replace(Number().Replace(method, "n"), "-").ToLowerInvariant();
+        return TextBook.Of(language, $"method.{named}") is { } words
+            ? string.Format(CultureInfo.InvariantCulture, words, [.. Number().Matches(method)])
+            : null;
+    }
+
+    [GeneratedRegex("[0-9]+(?:\\.[0-9]+)?")]
+    private static partial Regex Number();
+
+    [GeneratedRegex("[^A-Za-z0-9]+")]
+    private static partial Regex NotOfAKey();
 
     [GeneratedRegex(@"\b(?<number>[0-9]+)(?<unit>sd|ms)\b", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NumberAndUnit();

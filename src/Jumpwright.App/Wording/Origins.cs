@@ -198,10 +198,11 @@ internal static class Origins
             MeasureWords.Value(value),
             [
                 new(T["origin.worked-out"], T["origin.typed-above"]),
-                new(T["origin.method"], $"{MeasureWords.Method(value)}: {basis.Formula}", isEnglish: true),
+                How(value),
+                new(T["origin.formula"], [SpokenSentences.Of(basis.Formula)]),
                 ByVersion,
                 new(T["origin.doubt"], MeasureWords.Doubt(value)),
-                .. basis.Sources.Select(s => new OriginLine(T["origin.source"], s.Text, isEnglish: true)),
+                .. basis.Sources.Select(s => new OriginLine(T["origin.source"], [SpokenSources.Of(s)])),
             ],
             []
         );
@@ -216,10 +217,10 @@ internal static class Origins
             : new(
                 said,
                 [
-                    new(T["origin.limit"], limit.Says, isEnglish: true),
+                    new(T["origin.limit"], [SpokenSentences.Of(limit.Said)]),
                     new(T["origin.shipped"], UnitWords.Spoken(limit.Value, limit.Unit)),
                     new(T["origin.firmness"], T[$"origin.firmness.{limit.Kind}"]),
-                    new(T["origin.source"], limit.Source.Text, isEnglish: true),
+                    new(T["origin.source"], [SpokenSources.Of(limit.Source)]),
                 ],
                 []
             );
@@ -239,8 +240,7 @@ internal static class Origins
 
     private static OriginLine ByVersion => new(T["origin.by"], Version);
 
-    private static OriginLine How(Measure measure) =>
-        new(T["origin.method"], MeasureWords.Method(measure), isEnglish: true);
+    private static OriginLine How(Measure measure) => new(T["origin.method"], [MeasureWords.MethodSaid(measure)]);
 
     private static (string, string) Trace(MeasuredTrial trial) =>
         (Paths.Trial(trial.Sha256, trial.Trial.Number), T["origin.trace", trial.File, trial.Trial.Number]);

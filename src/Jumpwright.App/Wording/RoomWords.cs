@@ -61,10 +61,7 @@ internal static class RoomWords
             :
             [
                 new(T["room.closed-by"] + " "),
-                .. closing
-                    .Select(r => r.LimitId)
-                    .Distinct(StringComparer.Ordinal)
-                    .SelectMany((id, i) => i == 0 ? [LimitWords.Of(id)] : (Piece[])[new(", "), LimitWords.Of(id)]),
+                SpokenSentences.Of(Sentence.Join(", ", closing.Select(r => LimitNames.Of(r.LimitId)).Distinct())),
                 new("."),
             ];
     }
@@ -82,7 +79,7 @@ internal static class RoomWords
         if (binding.Id != Expected && limits.Any(l => l.Id == Expected && Room(l) > Room(binding)))
         {
             yield return new(" (");
-            yield return LimitWords.Of(binding.Id);
+            yield return SpokenSentences.Of(LimitNames.Of(binding.Id));
             yield return new(")");
         }
 

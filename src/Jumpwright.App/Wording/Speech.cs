@@ -1,3 +1,4 @@
+using Jumpwright.App.Settings;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Wording;
@@ -13,6 +14,9 @@ internal sealed record Speech(string Language, UnitSystem Units)
     private static readonly AsyncLocal<Speech?> Current = new();
 
     public static Speech Now => Current.Value ?? Standard;
+
+    /// <summary>As the settings have it; this language where they leave it to whoever asks.</summary>
+    public Speech As(HouseSettings settings) => new(settings.Language ?? Language, settings.Units);
 
     /// <summary>Holds for the rest of the request that calls it.</summary>
     public static void Use(Speech speech) => Current.Value = speech;

@@ -9,8 +9,22 @@ internal static class SpokenExercises
 {
     private const string Own = "en";
 
-    /// <summary>Everything an exercise says.</summary>
-    public static ExerciseWords Of(Exercise exercise) => Wordings.Of(exercise, Speech.Now.Language);
+    /// <summary>Everything an exercise says; lengths in what ships are in the reader's unit, what a squad wrote stays as it is.</summary>
+    public static ExerciseWords Of(Exercise exercise)
+    {
+        ExerciseWords words = Wordings.Of(exercise, Speech.Now.Language);
+        return Speech.Now.Units == UnitSystem.Metric || !Wordings.Ships(exercise)
+            ? words
+            : words with
+            {
+                SetUp = ReadersUnits.In(words.SetUp),
+                Cues = [.. words.Cues.Select(ReadersUnits.In)],
+                Faults = [.. words.Faults.Select(f => new Fault(ReadersUnits.In(f.Seen), ReadersUnits.In(f.Fix)))],
+                Progress = ReadersUnits.In(words.Progress),
+                StopRule = ReadersUnits.In(words.StopRule),
+                Cautions = [.. words.Cautions.Select(ReadersUnits.In)],
+            };
+    }
 
     /// <summary>Its name; the id where the catalogue doesn't know it.</summary>
     public static string Name(Catalogue catalogue, string id) =>
@@ -34,7 +48,9 @@ internal static class SpokenExercises
 
     /// <summary>A card's item as far as the exercise itself says it: name, set-up and the cue.</summary>
     public static (string Language, string Name, string SetUp, string Cue) OnCard(Catalogue catalogue, CardItem item) =>
-        catalogue.Find(item.ExerciseId) is { } exercise && Of(exercise) is var words && words.Language != Own
-            ? (words.Language, words.Name, words.SetUp, words.Cues[0])
+        catalogue.Find(item.ExerciseId) is { } exercise
+        && Of(exercise) is var words
+        && (words.Language != Own || words.Name == item.Name)
+            ? (words.Language, words.Name, Cards.SetUp(words.SetUp), words.Cues[0])
             : (Own, item.Name, item.SetUp, item.Cue);
 }

@@ -4,6 +4,7 @@ using System.Resources;
 using System.Text.RegularExpressions;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using Microsoft.AspNetCore.Components;
 using NodaTime;
 using NodaTime.Text;
@@ -35,7 +36,10 @@ internal sealed partial class SpokenSentences : SentenceWriter
         _book = Books.GetValueOrDefault(speech.Language);
     }
 
-    protected override string Language => _speech.Language;
+    /// <summary>Writes as the request speaks, for what is drawn or printed: a sentence without words in its language stays English as a whole.</summary>
+    public static SentenceWriter Writer => new SpokenSentences(Speech.Now);
+
+    public override string Language => _speech.Language;
 
     protected override UnitSystem Units => _speech.Units;
 
@@ -44,10 +48,11 @@ internal sealed partial class SpokenSentences : SentenceWriter
     {
         ArgumentNullException.ThrowIfNull(sentence);
         SpokenSentences writer = new(Speech.Now);
-        return writer.Knows(sentence)
-            ? new(writer.Write(sentence))
-            : new(new SpokenSentences(Speech.Now with { Language = Own }).Write(sentence), IsEnglish: true);
+        return new(writer.Write(sentence), IsEnglish: !writer.Knows(sentence));
     }
+
+    public override string Write(Sentence sentence) =>
+        Knows(sentence) ? base.Write(sentence) : new SpokenSentences(_speech with { Language = Own }).Write(sentence);
 
     /// <summary>The sentence alone, where its language is said beside it or there is no room to say it.</summary>
     public static string Text(Sentence sentence) => Of(sentence).Text;
@@ -64,6 +69,9 @@ internal sealed partial class SpokenSentences : SentenceWriter
             ? english
             : Books.GetValueOrDefault(language)?.GetString(english, CultureInfo.InvariantCulture);
 
+    /// <summary>All English templates that have words in another language, once for each.</summary>
+    public static IEnumerable<string> AllTemplates => Books.Keys.SelectMany(Templates);
+
     /// <summary>All English templates that have words in that language.</summary>
     public static IEnumerable<string> Templates(string language)
     {
@@ -74,7 +82,13 @@ internal sealed partial class SpokenSentences : SentenceWriter
         }
     }
 
-    protected override string TemplateOf(string english) => TemplateIn(Language, english) ?? english;
+    protected override string TemplateOf(string english)
+    {
+        string template = TemplateIn(Language, english) ?? english;
+        return Units == UnitSystem.Metric
+            ? template
+            : OutsideHoles().Replace(template, m => ReadersUnits.In(m.Value, _speech));
+    }
 
     protected override string ExerciseOf(SaidExercise exercise) =>
         Catalogue.Standard.Find(exercise.Id) is { } shipped
@@ -95,9 +109,25 @@ internal sealed partial class SpokenSentences : SentenceWriter
             ? string.Format(CultureInfo.InvariantCulture, said, DayOf(day, null))
             : session.Id;
 
-    protected override string DayOf(LocalDate day, string? format) =>
-        Language == Own ? Dates.Drawn(day) : Dates.Short(day);
+    protected override string QuantityOf(string written) =>
+        written.LastIndexOf(' ') is > 0 and var at && TextBook.Of(Language, $"unit.{written[(at + 1)..]}") is { } unit
+            ? written[..(at + 1)] + unit
+            : written;
 
+    protected override string MethodOf(SaidMethod method) =>
+        Language == Own ? method.Name : MeasureWords.MethodIn(Language, method.Name) ?? method.Name;
+
+    protected override string LimitOf(SaidLimit limit) =>
+        Language != Own && LimitNames.Of(limit.Id) is var name && Knows(name) ? Write(name) : limit.Id;
+
+    protected override string UnitOf(UnitName unit) => TextBook.Of(Language, $"unit.{unit.Symbol}") ?? unit.Symbol;
+
+    protected override string MeasureOf(SaidMeasure measure) =>
+        Language == Own ? measure.English : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;
+
+    protected override string DayOf(LocalDate day, string? format) => Dates.In(Language, day, format);
+
+    /// <summary>In English as files name it.</summary>
     protected override string Small(string words) => Language == Own ? base.Small(words) : words;
 
     private bool Knows(Sentence sentence) =>
@@ -106,10 +136,14 @@ internal sealed partial class SpokenSentences : SentenceWriter
             !sentence.IsPlain
             && TemplateIn(Language, sentence.Template) is not null
             && sentence.Arguments.OfType<Sentence>().All(Knows)
+            && sentence.Arguments.OfType<SaidMethod>().All(m => MeasureWords.MethodIn(Language, m.Name) is not null)
         );
 
     [GeneratedRegex(@"\{\d+(?::[^}]*)?\}")]
     private static partial Regex Hole();
+
+    [GeneratedRegex(@"(?<=^|\})[^{}]+(?=\{|$)")]
+    private static partial Regex OutsideHoles();
 
     [GeneratedRegex(@"\p{L}{2,}")]
     private static partial Regex Words();

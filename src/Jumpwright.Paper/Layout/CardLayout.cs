@@ -1,25 +1,28 @@
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
-using NodaTime.Text;
 using PdfSharp.Drawing;
 
 namespace Jumpwright.Paper.Layout;
 
 /// <summary>Turns a card's words into rows.</summary>
-internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardStyles styles, double width)
+internal sealed class CardLayout(
+    SessionCard card,
+    CardPictures pictures,
+    CardStyles styles,
+    double width,
+    PaperWords words
+)
 {
     /// <summary>The margin column left of the margin line, where numbers stand.</summary>
     private const double Margin = 26;
 
-    private static readonly LocalDatePattern DayInWords = LocalDatePattern.CreateWithInvariantCulture(
-        "dddd d MMMM uuuu"
-    );
-    private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
-
     private double BodyWidth => width - Margin;
 
-    private string Day => DayInWords.Format(card.Date);
+    private string When => words.Say($"{card.Date:dddd d MMMM uuuu}, {card.Start:HH:mm}.");
 
-    public string Title => $"Session card, {card.AthleteName}, {Day}";
+    public string Title => words.Say($"Session card, {card.AthleteName}, {card.Date:dddd d MMMM uuuu}");
+
+    private string Valid => words.Say($"Valid on this day only.");
 
     /// <summary>The name as printed; with the id where the font has no letters for the name.</summary>
     private string Name =>
@@ -29,33 +32,26 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 5),
             .. Rows.Text(0, width, new Run(Name, styles.Athlete)),
-            .. Rows.Text(
-                0,
-                width,
-                new Run($"{Day}, {Clock.Format(card.Start)}.", styles.Day),
-                new Run("Valid on this day only.", styles.Lead)
-            ),
-            .. Rows.Text(0, width, new Run(card.Headline, styles.Lead)),
+            .. Rows.Text(0, width, new Run(When, styles.Day), new Run(Valid, styles.Lead)),
+            .. Rows.Text(0, width, new Run(words.Say(card.Headline), styles.Lead)),
             Rows.Rule(Ink.BlackLine, width, 3, 3),
         ];
 
     public IReadOnlyList<Row> FurtherHead() =>
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 4),
-            .. Rows.Text(
-                0,
-                width,
-                new Run(Name + ".", styles.Day),
-                new Run($"{Day}, {Clock.Format(card.Start)}. Valid on this day only.", styles.Body)
-            ),
+            .. Rows.Text(0, width, new Run(Name + ".", styles.Day), new Run(When + " " + Valid, styles.Body)),
             Rows.Rule(Ink.BlackLine, width, 2, 3),
         ];
 
     public IReadOnlyList<Row> Foot(int page, int pages)
     {
-        IReadOnlyList<IReadOnlyList<Piece>> lines = Wrapping.Lines([new Run(card.MadeBy, styles.Foot)], width - 60);
+        IReadOnlyList<IReadOnlyList<Piece>> lines = Wrapping.Lines(
+            [new Run(words.Say(card.MadeBy), styles.Foot)],
+            width - 60
+        );
         IReadOnlyList<Piece> made = lines.Count > 0 ? lines[0] : [];
-        string count = $"Page {page} of {pages}";
+        string count = words.Say($"Page {page} of {pages}");
         return
         [
             Row.Gap(4),
@@ -82,10 +78,10 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
                 .. Rows.Text(
                     Margin,
                     BodyWidth,
-                    new Run("No jumps are planned for you in this session.", styles.Exercise)
+                    new Run(words.Say($"No jumps are planned for you in this session."), styles.Exercise)
                 ),
                 Row.Gap(3),
-                .. Rows.Text(Margin, BodyWidth, new Run(reason, styles.Lead)),
+                .. Rows.Text(Margin, BodyWidth, new Run(words.Say(reason), styles.Lead)),
                 Row.Gap(6),
             ]);
         }
@@ -93,7 +89,7 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         if (card.Questions.Length > 0)
         {
             yield return new Block([
-                .. Rows.Text(0, width, new Run("Before you start: three questions", styles.Section)),
+                .. Rows.Text(0, width, new Run(words.Say($"Before you start: three questions"), styles.Section)),
                 Row.Gap(2),
             ]);
             for (int i = 0; i < card.Questions.Length; i++)
@@ -114,7 +110,7 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
                 .. Rows.Text(
                     0,
                     width,
-                    new Run("Total ground contacts:", styles.Body),
+                    new Run(words.Say($"Total ground contacts:"), styles.Body),
                     new Run(card.TotalContacts.ToString(), styles.Dose)
                 ),
                 Row.Gap(3),
@@ -133,17 +129,17 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
     {
         double left = BodyWidth * 0.34;
         double right = BodyWidth - left - 8;
-        var asked = Rows.Text(Margin, left, new Run(question.Question, styles.Strong)).ToList();
+        var asked = Rows.Text(Margin, left, new Run(words.Say(question.Question), styles.Strong)).ToList();
         asked[0] = Numbered(asked[0], letter.ToString(), styles.Dose, styles.Strong.Ascent);
-        asked.AddRange(question.Blanks.Select(label => Blank(label, left)));
+        asked.AddRange(question.Blanks.Select(label => Blank(words.Say(label), left)));
         Row[] answers =
         [
             .. question.Answers.SelectMany(answer =>
                 Rows.Text(
                     Margin + left + 8,
                     right,
-                    new Run(answer.Answer + ":", styles.Strong),
-                    new Run(answer.Then, styles.Body)
+                    new Run(words.Say(answer.Answer) + ":", styles.Strong),
+                    new Run(words.Say(answer.Then), styles.Body)
                 )
             ),
         ];
@@ -174,7 +170,9 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
         int perRow = Math.Clamp(item.Sets, 1, 6);
         double boxes = (perRow * (Side + Between)) - Between;
         double textWidth = BodyWidth - boxes - 8;
-        string dose = item.HeightOrLoad is { } height ? $"{item.Dose}, {height}" : item.Dose;
+        string dose = words.Say(
+            item.HeightOrLoad is { } height ? Sentence.Of($"{item.Dose}, {height}.") : Sentence.Of($"{item.Dose}.")
+        );
         var head = new List<Row>();
         head.AddRange(Rows.Text(Margin, textWidth, new Run(item.Name, styles.Exercise)));
         head[0] = Numbered(head[0], number.ToString(), styles.Number, styles.Exercise.Ascent);
@@ -182,9 +180,10 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
             Rows.Text(
                 Margin,
                 textWidth,
-                new Run(dose + ".", styles.Dose),
-                new Run("Rest", styles.Strong),
-                new Run(item.Rest, styles.Body)
+                new Run(dose, styles.Dose),
+                // The space tells it from "rest", which is no pause.
+                new Run(words.Say($"Rest "), styles.Strong),
+                new Run(words.Say(item.Rest), styles.Body)
             )
         );
         Row[] ticks =
@@ -194,14 +193,35 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
                 .Select(r => Ticks(Math.Min(perRow, item.Sets - (r * perRow)), width - boxes, Side, Between)),
         ];
         var rows = new List<Row> { Row.Gap(1), Rows.Beside(head, ticks) };
-        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Why", styles.Strong), new Run(item.Why, styles.Body)));
-        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Set up", styles.Strong), new Run(item.SetUp, styles.Body)));
-        rows.AddRange(Rows.Text(Margin, BodyWidth, new Run("Think", styles.Strong), new Run(item.Cue, styles.Body)));
         rows.AddRange(
-            Rows.Text(Margin, BodyWidth, new Run("Stop when", styles.Strong), new Run(item.StopWhen, styles.Body))
+            Rows.Text(
+                Margin,
+                BodyWidth,
+                new Run(words.Say($"Why"), styles.Strong),
+                new Run(words.Say(item.Why), styles.Body)
+            )
         );
         rows.AddRange(
-            Rows.Text(Margin, BodyWidth, new Run("Instead", styles.Strong), new Run(item.InsteadIfSore, styles.Body))
+            Rows.Text(Margin, BodyWidth, new Run(words.Say($"Set up"), styles.Strong), new Run(item.SetUp, styles.Body))
+        );
+        rows.AddRange(
+            Rows.Text(Margin, BodyWidth, new Run(words.Say($"Think"), styles.Strong), new Run(item.Cue, styles.Body))
+        );
+        rows.AddRange(
+            Rows.Text(
+                Margin,
+                BodyWidth,
+                new Run(words.Say($"Stop when"), styles.Strong),
+                new Run(words.Say(item.StopWhen), styles.Body)
+            )
+        );
+        rows.AddRange(
+            Rows.Text(
+                Margin,
+                BodyWidth,
+                new Run(words.Say($"Instead"), styles.Strong),
+                new Run(words.Say(item.InsteadIfSore), styles.Body)
+            )
         );
         rows.Add(Rows.Rule(Ink.ThinRule, width, 3, 1));
         return Margined(rows);
@@ -230,24 +250,24 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
                     0,
                     width,
                     [
-                        new Run("Landing, every time:", styles.Section),
-                        .. card.LandingLines.Select(line => new Run(line, styles.Body)),
+                        new Run(words.Say($"Landing, every time:"), styles.Section),
+                        .. card.LandingLines.Select(line => new Run(words.Say(line), styles.Body)),
                     ]
                 )
             );
             rows.Add(Row.Gap(3));
         }
 
-        rows.AddRange(Rows.Text(0, width, new Run(card.StopAtOnce, styles.Strong)));
+        rows.AddRange(Rows.Text(0, width, new Run(words.Say(card.StopAtOnce), styles.Strong)));
         rows.Add(Row.Gap(3));
-        rows.AddRange(Rows.Text(0, width, new Run(card.Caution, styles.Small)));
+        rows.AddRange(Rows.Text(0, width, new Run(words.Say(card.Caution), styles.Small)));
         return new Block(rows);
     }
 
     private Block PictureBlock(Picture picture)
     {
-        byte[] png = picture.Png;
-        using var probe = XImage.FromStream(new MemoryStream(png));
+        byte[] printed = picture.Printed;
+        using var probe = XImage.FromStream(new MemoryStream(printed));
         double height = width * probe.PixelHeight / probe.PixelWidth;
         return new Block([
             Row.Gap(6),
@@ -255,7 +275,7 @@ internal sealed class CardLayout(SessionCard card, CardPictures pictures, CardSt
                 height,
                 (g, x, y) =>
                 {
-                    using var image = XImage.FromStream(new MemoryStream(png));
+                    using var image = XImage.FromStream(new MemoryStream(printed));
                     g.DrawImage(image, x, y, width, height);
                 }
             ),

@@ -15,14 +15,15 @@ internal static partial class FixedPdf
     /// <param name="document">Finished document.</param>
     /// <param name="title">For the reader's title bar and screen readers.</param>
     /// <param name="date">The day the paper is for; there is no clock here.</param>
-    public static byte[] Save(PdfDocument document, string title, NodaTime.LocalDate date)
+    /// <param name="language">What it is written in, for screen readers.</param>
+    public static byte[] Save(PdfDocument document, string title, NodaTime.LocalDate date, string language)
     {
         var stamp = new DateTime(date.Year, date.Month, date.Day, 0, 0, 0, DateTimeKind.Utc);
         document.Info.Title = title;
         document.Info.Creator = "Jumpwright " + Quantities.ProductVersion.Current;
         document.Info.CreationDate = stamp;
         document.Info.ModificationDate = stamp;
-        document.Language = "en";
+        document.Language = language;
         using var stream = new MemoryStream();
         document.Save(stream, closeStream: false);
         return Settle(stream.ToArray());

@@ -15,6 +15,7 @@ internal static class PageBinder
     /// <param name="blocks">What is told, in order.</param>
     /// <param name="title">Title of the document.</param>
     /// <param name="date">The day the paper is for.</param>
+    /// <param name="language">What it is written in, for screen readers.</param>
     public static byte[] Bind(
         PaperFormat format,
         IReadOnlyList<Row> firstHead,
@@ -22,7 +23,8 @@ internal static class PageBinder
         Func<int, int, IReadOnlyList<Row>> foot,
         IEnumerable<Block> blocks,
         string title,
-        LocalDate date
+        LocalDate date,
+        string language
     )
     {
         double footHeight = foot(1, 1).Sum(r => r.Height);
@@ -44,6 +46,6 @@ internal static class PageBinder
             Rows.Stack(g, foot(i + 1, pages.Count), format.Content.Left, format.Content.Bottom - footHeight);
         }
 
-        return FixedPdf.Save(document, title, date);
+        return FixedPdf.Save(document, title, date, language);
     }
 }

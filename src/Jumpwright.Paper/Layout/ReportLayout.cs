@@ -1,16 +1,13 @@
 using Jumpwright.Paper.Plotting;
 using Jumpwright.Prescribing.Reports;
-using NodaTime.Text;
 using PdfSharp.Drawing;
 
 namespace Jumpwright.Paper.Layout;
 
 /// <summary>Turns a report into rows: headings, plain words, and pictures two in a line.</summary>
-internal sealed class ReportLayout(Report report, double width)
+internal sealed class ReportLayout(Report report, double width, PaperWords words)
 {
     private const double Gutter = 12;
-
-    private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMMM uuuu");
 
     private readonly TextStyle _title = TextStyle.Of(18, bold: true);
     private readonly TextStyle _section = TextStyle.Of(12, bold: true, Ink.AccentBrush);
@@ -18,35 +15,42 @@ internal sealed class ReportLayout(Report report, double width)
     private readonly TextStyle _strong = TextStyle.Of(10, bold: true);
     private readonly TextStyle _foot = TextStyle.Of(7.5);
 
-    public string Title => $"Report: {report.Title}, {Day.Format(report.AsOf)}";
+    private string Whose => words.Say($"{report.Title}, {report.AsOf:d MMMM uuuu}");
+
+    public string Title => words.Say($"Report: {Whose}");
 
     public IReadOnlyList<Row> FirstHead() =>
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 4),
             .. Rows.Text(0, width, new Run(report.Title, _title)),
-            .. Rows.Text(0, width, new Run($"What is known up to {Day.Format(report.AsOf)}.", _body)),
+            .. Rows.Text(0, width, new Run(words.Say($"What is known up to {report.AsOf:d MMMM uuuu}."), _body)),
             Rows.Rule(Ink.BlackLine, width, 3, 6),
         ];
 
     public IReadOnlyList<Row> FurtherHead() =>
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 4),
-            .. Rows.Text(0, width, new Run($"{report.Title}, {Day.Format(report.AsOf)}", _strong)),
+            .. Rows.Text(0, width, new Run(Whose, _strong)),
             Rows.Rule(Ink.BlackLine, width, 3, 6),
         ];
 
     public IReadOnlyList<Row> Foot(int page, int pages) =>
-        [Row.Gap(4), .. Rows.Text(0, width, new Run($"{report.Foot} Page {page} of {pages}.", _foot))];
+        [Row.Gap(4), .. Rows.Text(0, width, new Run(words.Say($"{report.Foot} Page {page} of {pages}."), _foot))];
 
     public IEnumerable<Block> Blocks()
     {
         foreach (ReportSection section in report.Sections)
         {
-            Row[] head = [Row.Gap(6), .. Rows.Text(0, width, new Run(section.Heading, _section)), Row.Gap(2)];
+            Row[] head =
+            [
+                Row.Gap(6),
+                .. Rows.Text(0, width, new Run(words.Say(section.Heading), _section)),
+                Row.Gap(2),
+            ];
             bool first = true;
-            foreach (string paragraph in section.Paragraphs)
+            foreach (ReportParagraph paragraph in section.Paragraphs)
             {
-                Row[] rows = [.. Rows.Text(0, width, new Run(paragraph, _body)), Row.Gap(3)];
+                Row[] rows = [.. Rows.Text(0, width, new Run(words.Say(paragraph.Said), _body)), Row.Gap(3)];
                 yield return new Block(first ? [.. head, .. rows] : rows);
                 first = false;
             }
@@ -62,7 +66,7 @@ internal sealed class ReportLayout(Report report, double width)
     {
         double each = (width - Gutter) / 2;
         double height = each * PlotSheet.Trend.Height / PlotSheet.Trend.Width;
-        byte[][] pictures = [.. pair.Select(BandPlot.Png)];
+        byte[][] pictures = [.. pair.Select(plot => BandPlot.Jpeg(plot.Written(words.Say)))];
         return new Row(
             height,
             (g, x, y) =>

@@ -1,21 +1,15 @@
 using Jumpwright.Sessions;
 using NodaTime;
-using NodaTime.Text;
 
 namespace Jumpwright.Paper.Layout;
 
 /// <summary>Turns a coach's sheet into rows: stations on ruled lines of time, who does what, and what to watch.</summary>
-internal sealed class SheetLayout(CoachSheet sheet, double width)
+internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords words)
 {
     private const double ContactsColumn = 52;
     private const double WriteColumn = 135;
     private const double NameColumn = 140;
     private const double Gutter = 10;
-
-    private static readonly LocalDatePattern DayInWords = LocalDatePattern.CreateWithInvariantCulture(
-        "dddd d MMMM uuuu"
-    );
-    private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
 
     private readonly TextStyle _title = TextStyle.Of(17, bold: true);
     private readonly TextStyle _day = TextStyle.Of(12, bold: true);
@@ -26,21 +20,27 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
     private readonly TextStyle _foot = TextStyle.Of(7);
 
     private string When =>
-        $"{DayInWords.Format(sheet.Date)}, {Clock.Format(sheet.Start)} to "
-        + Clock.Format(sheet.Start.PlusMinutes(sheet.Minutes));
+        words.Say(
+            $"{sheet.Date:dddd d MMMM uuuu}, {sheet.Start:HH:mm} to {sheet.Start.PlusMinutes(sheet.Minutes):HH:mm}"
+        );
 
-    public string Title => $"Coach's sheet, {sheet.SquadName}, {DayInWords.Format(sheet.Date)}";
+    private string Head => words.Say($"Coach's sheet: {sheet.SquadName}");
+
+    public string Title => words.Say($"Coach's sheet, {sheet.SquadName}, {sheet.Date:dddd d MMMM uuuu}");
 
     public IReadOnlyList<Row> FirstHead() =>
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 4),
-            .. Rows.Text(0, width, new Run($"Coach's sheet: {sheet.SquadName}", _title)),
-            .. Rows.Text(0, width, new Run(When, _day), new Run("Valid on this day only.", _body)),
+            .. Rows.Text(0, width, new Run(Head, _title)),
+            .. Rows.Text(0, width, new Run(When, _day), new Run(words.Say($"Valid on this day only."), _body)),
             .. Rows.Text(
                 0,
                 width,
-                new Run("Before anybody jumps", _strong),
-                new Run("ask each athlete the three questions on their card, and do what the card says.", _body)
+                new Run(words.Say($"Before anybody jumps"), _strong),
+                new Run(
+                    words.Say($"ask each athlete the three questions on their card, and do what the card says."),
+                    _body
+                )
             ),
             Rows.Rule(Ink.BlackLine, width, 3, 4),
         ];
@@ -48,14 +48,17 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
     public IReadOnlyList<Row> FurtherHead() =>
         [
             Rows.Rule(Ink.StrongRule, width, 1.3, 4),
-            .. Rows.Text(0, width, new Run($"Coach's sheet: {sheet.SquadName}.", _day), new Run(When, _body)),
+            .. Rows.Text(0, width, new Run(Head + ".", _day), new Run(When, _body)),
             Rows.Rule(Ink.BlackLine, width, 3, 4),
         ];
 
     public IReadOnlyList<Row> Foot(int page, int pages)
     {
-        string count = $"Page {page} of {pages}";
-        IReadOnlyList<IReadOnlyList<Piece>> made = Wrapping.Lines([new Run(sheet.MadeBy, _foot)], width - 80);
+        string count = words.Say($"Page {page} of {pages}");
+        IReadOnlyList<IReadOnlyList<Piece>> made = Wrapping.Lines(
+            [new Run(words.Say(sheet.MadeBy), _foot)],
+            width - 80
+        );
         return
         [
             Row.Gap(3),
@@ -78,8 +81,8 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
     {
         if (sheet.Stations.Length > 0)
         {
-            var line = new TimeLine(sheet, width, _body, _strong, _name);
-            Row[] head = [.. Rows.Text(0, width, new Run("Where and when", _section)), line.Axis()];
+            var line = new TimeLine(sheet, width, _body, _strong, _name, words);
+            Row[] head = [.. Rows.Text(0, width, new Run(words.Say($"Where and when"), _section)), line.Axis()];
             foreach (Block station in Under(head, line.Stations()))
             {
                 yield return station;
@@ -88,7 +91,7 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
             yield return new Block([Row.Gap(8)]);
         }
 
-        Row[] heads = [.. Rows.Text(0, width, new Run("Who does what", _section)), Heads()];
+        Row[] heads = [.. Rows.Text(0, width, new Run(words.Say($"Who does what"), _section)), Heads()];
         foreach (Block who in Under(heads, Everybody()))
         {
             yield return who;
@@ -99,7 +102,7 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
             .. Rows.Text(
                 0,
                 width,
-                new Run("Ground contacts of all athletes:", _body),
+                new Run(words.Say($"Ground contacts of all athletes:"), _body),
                 new Run(sheet.Lines.Sum(l => l.Contacts).ToString(), _name)
             ),
         ]);
@@ -138,10 +141,10 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
             _strong.LineHeight + 5,
             (g, x, y) =>
             {
-                _strong.Draw(g, "Athlete", x, y + _strong.Ascent);
-                _strong.Draw(g, "In this order", x + NameColumn + Gutter, y + _strong.Ascent);
-                _strong.Draw(g, "Contacts", x + ContactsLeft, y + _strong.Ascent);
-                _strong.Draw(g, "Done, pain, what you saw", x + width - WriteColumn, y + _strong.Ascent);
+                _strong.Draw(g, words.Say($"Athlete"), x, y + _strong.Ascent);
+                _strong.Draw(g, words.Say($"In this order"), x + NameColumn + Gutter, y + _strong.Ascent);
+                _strong.Draw(g, words.Say($"Contacts "), x + ContactsLeft, y + _strong.Ascent);
+                _strong.Draw(g, words.Say($"Done, pain, what you saw"), x + width - WriteColumn, y + _strong.Ascent);
                 g.DrawLine(Ink.BlackLine, x, y + _strong.LineHeight + 2, x + width, y + _strong.LineHeight + 2);
             }
         );
@@ -151,7 +154,7 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
         List<Row> name = [.. Rows.Text(0, NameColumn, new Run(line.AthleteName, _name))];
         if (note is { } number)
         {
-            name.AddRange(Rows.Text(0, NameColumn, new Run($"see note {number}", _body)));
+            name.AddRange(Rows.Text(0, NameColumn, new Run(words.Say($"see note {number}"), _body)));
         }
 
         Row[] items =
@@ -164,7 +167,7 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
                         new[]
                         {
                             new Run(line.Items.Length > 1 ? $"{i + 1}" : "", _strong),
-                            new Run(i < line.Items.Length - 1 ? item + "." : item, _body),
+                            new Run(words.Say(item) + (i < line.Items.Length - 1 ? "." : ""), _body),
                         }
                 )
             ),
@@ -179,8 +182,12 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
         if (sheet.Lines.Any(l => l.Watch is not null))
         {
             yield return new Block([
-                .. Rows.Text(0, width, new Run("What to watch", _section)),
-                .. Rows.Text(0, width, new Run("For the coach only: keep this page, don't hang it up.", _strong)),
+                .. Rows.Text(0, width, new Run(words.Say($"What to watch"), _section)),
+                .. Rows.Text(
+                    0,
+                    width,
+                    new Run(words.Say($"For the coach only: keep this page, don't hang it up."), _strong)
+                ),
                 Row.Gap(4),
             ])
             {
@@ -197,7 +204,11 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
                     ];
                     Row[] what =
                     [
-                        .. Rows.Text(NameColumn + Gutter, width - NameColumn - Gutter, new Run(watch, _body)),
+                        .. Rows.Text(
+                            NameColumn + Gutter,
+                            width - NameColumn - Gutter,
+                            new Run(words.Say(watch), _body)
+                        ),
                     ];
                     yield return new Block([Rows.Beside(who, what), Rows.Rule(Ink.ThinRule, width, 2.5, 3)]);
                 }
@@ -206,7 +217,7 @@ internal sealed class SheetLayout(CoachSheet sheet, double width)
 
         yield return new Block([
             Row.Gap(4),
-            .. sheet.Notes.SelectMany(note => Rows.Text(0, width, new Run(note, _body)).Append(Row.Gap(2))),
+            .. sheet.Notes.SelectMany(note => Rows.Text(0, width, new Run(words.Say(note), _body)).Append(Row.Gap(2))),
         ]);
     }
 }

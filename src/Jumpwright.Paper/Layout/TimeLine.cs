@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 using NodaTime;
 using NodaTime.Text;
@@ -9,7 +10,14 @@ namespace Jumpwright.Paper.Layout;
 /// Stations on ruled lines of time: a thick line from start to end, and under it when, what and who. Entries whose words
 /// would touch stand on lines of their own.
 /// </summary>
-internal sealed class TimeLine(CoachSheet sheet, double width, TextStyle body, TextStyle strong, TextStyle name)
+internal sealed class TimeLine(
+    CoachSheet sheet,
+    double width,
+    TextStyle body,
+    TextStyle strong,
+    TextStyle name,
+    PaperWords words
+)
 {
     private const double Label = 92;
     private const double LeastText = 100;
@@ -52,13 +60,16 @@ internal sealed class TimeLine(CoachSheet sheet, double width, TextStyle body, T
     public IEnumerable<Block> Stations()
     {
         foreach (
-            IGrouping<string, CoachStation> station in sheet
-                .Stations.GroupBy(s => s.Station, StringComparer.Ordinal)
+            IGrouping<Sentence, CoachStation> station in sheet
+                .Stations.GroupBy(s => s.Station)
                 .OrderBy(g => g.Min(s => s.StartMin))
-                .ThenBy(g => g.Key, StringComparer.Ordinal)
+                .ThenBy(g => g.Key.ToString(), StringComparer.Ordinal)
         )
         {
-            yield return StationBlock(station.Key, [.. station.OrderBy(s => s.StartMin).ThenBy(s => s.EndMin)]);
+            yield return StationBlock(
+                words.Say(station.Key),
+                [.. station.OrderBy(s => s.StartMin).ThenBy(s => s.EndMin)]
+            );
         }
     }
 
@@ -97,20 +108,26 @@ internal sealed class TimeLine(CoachSheet sheet, double width, TextStyle body, T
         double right = Math.Max(left + 2, At(entry.EndMin));
         double textWidth = Math.Min(Math.Max(right - left - Apart, LeastText), width - Label);
         double textLeft = Math.Max(Label, Math.Min(left, width - textWidth));
-        Row[] words =
+        Row[] said =
         [
             .. Rows.Text(
                 textLeft,
                 textWidth,
                 new Run(
-                    $"{ClockAt(entry.StartMin)} to {ClockAt(entry.EndMin)}{(entry.EasyUntilMin is { } easy ? $", easy until {ClockAt(easy)}" : "")}",
+                    words.Say(
+                        entry.EasyUntilMin is { } easy
+                            ? Sentence.Of(
+                                $"{ClockAt(entry.StartMin)} to {ClockAt(entry.EndMin)}, easy until {ClockAt(easy)}"
+                            )
+                            : Sentence.Of($"{ClockAt(entry.StartMin)} to {ClockAt(entry.EndMin)}")
+                    ),
                     body
                 ),
-                new Run(entry.Exercise, strong)
+                new Run(words.Say(entry.Exercise), strong)
             ),
             .. Rows.Text(textLeft, textWidth, new Run(string.Join(", ", entry.AthleteNames), body)),
         ];
-        return new Entry(left, right, textLeft, textLeft + textWidth, words);
+        return new Entry(left, right, textLeft, textLeft + textWidth, said);
     }
 
     private static Row Lane(IReadOnlyList<Entry> entries) =>

@@ -98,5 +98,7 @@ internal static class BandPlot
 
     public static byte[] Png(ReportPlot data) => PlotSheet.Trend.Png(Draw(data));
 
+    public static byte[] Jpeg(ReportPlot data) => PlotSheet.Trend.Jpeg(Draw(data));
+
     public static string Svg(ReportPlot data) => InlineSvg.Of(Draw(data), PlotSheet.Trend, data.Title, data.InWords);
 }

@@ -54,6 +54,13 @@ internal sealed record PlotSheet(int Width, int Height)
         return plot.GetImageBytes(2 * Width, 2 * Height, ImageFormat.Png);
     }
 
+    /// <summary>The same as JPEG, fine enough for lines and letters.</summary>
+    public byte[] Jpeg(Plot plot)
+    {
+        plot.ScaleFactor = 2;
+        return plot.GetImage(2 * Width, 2 * Height).GetImageBytes(ImageFormat.Jpeg, 92);
+    }
+
     /// <summary>Width of drawn text, px.</summary>
     public static float WidthOf(string text, float size, bool bold = false)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Jumpwright.Quantities;
 using Jumpwright.Trials;
 using ScottPlot;
 
@@ -13,7 +14,7 @@ internal static class TracePlot
     private const double BottomPx = 114;
     private const double LineGapPx = 23;
 
-    public static Plot Draw(MotionTrace trace, string title)
+    public static Plot Draw(MotionTrace trace, string title, SentenceWriter writer)
     {
         Plot plot = PlotSheet.Empty(title, (float)BottomPx, PlotSheet.Trace);
         (double from, double to) = Seen(trace);
@@ -31,25 +32,33 @@ internal static class TracePlot
         double secondsPerPx = (to - from) / PlotSheet.Trace.DataWidthPx;
         Shade(plot, trace, from, to);
         Lines(plot, trace, from, to);
-        Names(plot, trace, from, to, top, secondsPerPx);
-        Axes(plot, trace, peak, from, to);
+        Names(plot, trace, from, to, top, secondsPerPx, writer);
+        Axes(plot, trace, peak, from, to, writer);
         return plot;
     }
 
     /// <summary>What the picture shows, in a sentence or two.</summary>
-    public static string InWords(MotionTrace trace)
+    public static Sentence InWords(MotionTrace trace)
     {
-        string phases = string.Join(
-            ", ",
-            trace.Phases.Select(p =>
-                string.Create(CultureInfo.InvariantCulture, $"{p.Name} {p.FromS:0.00} to {p.ToS:0.00} s")
-            )
-        );
-        string weight = trace.WeightN is { } w
-            ? string.Create(CultureInfo.InvariantCulture, $" Body weight {w:0} N.")
-            : "";
-        string plates = trace.LeftN.IsEmpty ? "" : " Left leg in dashes, right leg in dots, both in a full line.";
-        return (phases.Length == 0 ? "Force over time." : $"Force over time: {phases}.") + weight + plates;
+        List<Sentence> said =
+        [
+            trace.Phases.IsEmpty
+                ? Sentence.Of($"Force over time.")
+                : Sentence.Of(
+                    $"Force over time: {Sentence.Join(", ", trace.Phases.Select(p => Sentence.Of($"{PhaseWords.Of(p)} {p.FromS:0.00} to {p.ToS:0.00} s")))}."
+                ),
+        ];
+        if (trace.WeightN is { } weight)
+        {
+            said.Add($"Body weight {weight:0} N.");
+        }
+
+        if (!trace.LeftN.IsEmpty)
+        {
+            said.Add($"Left leg in dashes, right leg in dots, both in a full line.");
+        }
+
+        return Sentence.Join(" ", said);
     }
 
     private static (double From, double To) Seen(MotionTrace trace)
@@ -201,27 +210,35 @@ internal static class TracePlot
     }
 
     /// <summary>Phases' names and the marks' names, upright above the curve; neighbours are kept apart.</summary>
-    private static void Names(Plot plot, MotionTrace trace, double from, double to, double top, double secondsPerPx)
+    private static void Names(
+        Plot plot,
+        MotionTrace trace,
+        double from,
+        double to,
+        double top,
+        double secondsPerPx,
+        SentenceWriter writer
+    )
     {
-        var names = new List<(double At, string Name, bool Mark)>();
+        var names = new List<(double At, Sentence Name, bool Mark)>();
         foreach (Phase phase in Widened(trace, from).Where(p => p.ToS > from && p.FromS < to))
         {
             double a = Math.Max(phase.FromS, from);
             double b = Math.Min(phase.ToS, to);
-            names.Add(((a + b) / 2, phase.Name, false));
+            names.Add(((a + b) / 2, PhaseWords.Of(phase), false));
             if (phase.Name == Tracing.Flight)
             {
-                names.Add((a + (13 * secondsPerPx), "take-off", true));
-                names.Add((b - (13 * secondsPerPx), "touch-down", true));
+                names.Add((a + (13 * secondsPerPx), PhaseWords.TakeOff, true));
+                names.Add((b - (13 * secondsPerPx), PhaseWords.TouchDown, true));
             }
             else if (phase.Name == Tracing.Fall)
             {
-                names.Add((b - (13 * secondsPerPx), "touch-down", true));
+                names.Add((b - (13 * secondsPerPx), PhaseWords.TouchDown, true));
             }
         }
 
         double next = double.NegativeInfinity;
-        foreach ((double at, string name, bool mark) in names.OrderBy(n => n.At))
+        foreach ((double at, Sentence name, bool mark) in names.OrderBy(n => n.At))
         {
             double x = Math.Max(at, next);
             if (x > to - (8 * secondsPerPx))
@@ -229,7 +246,7 @@ internal static class TracePlot
                 break;
             }
 
-            var text = plot.Add.Text(name, x, top * 0.985);
+            var text = plot.Add.Text(Fonts.PaperFonts.Printable(writer.Write(name)), x, top * 0.985);
             text.LabelRotation = -90;
             text.LabelAlignment = Alignment.MiddleRight;
             text.LabelFontName = Fonts.PaperFonts.Family;
@@ -240,7 +257,7 @@ internal static class TracePlot
         }
     }
 
-    private static void Axes(Plot plot, MotionTrace trace, double peak, double from, double to)
+    private static void Axes(Plot plot, MotionTrace trace, double peak, double from, double to, SentenceWriter writer)
     {
         double step = Step(peak);
         var ticks = new ScottPlot.TickGenerators.NumericManual();
@@ -250,19 +267,25 @@ internal static class TracePlot
         }
 
         plot.Axes.Left.TickGenerator = ticks;
-        Label(plot.Axes.Bottom.Label, "Time (s)\n" + Key(trace));
+        Sentence[] below = [$"Time (s)", .. Key(trace)];
+        Label(plot.Axes.Bottom.Label, string.Join('\n', below.Select(writer.Write)));
         plot.Axes.Bottom.TickGenerator = Seconds(from, to);
         plot.Grid.XAxisStyle.IsVisible = false;
-        Label(plot.Axes.Left.Label, "Force (N)");
+        Label(plot.Axes.Left.Label, writer.Write($"Force (N)"));
     }
 
     /// <summary>Which line is which, in words.</summary>
-    private static string Key(MotionTrace trace)
+    private static IEnumerable<Sentence> Key(MotionTrace trace)
     {
-        string weight = trace.WeightN is null ? "" : "fine dashes: body weight";
-        string plates =
-            trace.LeftN.IsEmpty || trace.RightN.IsEmpty ? "" : "full line: both legs, dashes: left, dots: right";
-        return plates.Length > 0 && weight.Length > 0 ? plates + "\n" + weight : plates + weight;
+        if (!trace.LeftN.IsEmpty && !trace.RightN.IsEmpty)
+        {
+            yield return $"full line: both legs, dashes: left, dots: right";
+        }
+
+        if (trace.WeightN is not null)
+        {
+            yield return $"fine dashes: body weight";
+        }
     }
 
     private static ScottPlot.TickGenerators.NumericManual Seconds(double from, double to)

@@ -1,6 +1,6 @@
 using System.Globalization;
+using Jumpwright.Quantities;
 using NodaTime;
-using NodaTime.Text;
 using ScottPlot;
 
 namespace Jumpwright.Paper.Plotting;
@@ -8,10 +8,7 @@ namespace Jumpwright.Paper.Plotting;
 /// <summary>Values over days, each with its ± bar; the last one is written out.</summary>
 internal static class TrendPlot
 {
-    private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMM");
-    private static readonly LocalDatePattern DayAndYear = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
-
-    public static Plot Draw(IReadOnlyList<TrendPoint> points, string label, string unit)
+    public static Plot Draw(IReadOnlyList<TrendPoint> points, string label, string unit, SentenceWriter writer)
     {
         if (points.Count == 0)
         {
@@ -52,16 +49,17 @@ internal static class TrendPlot
         var text = plot.Add.Text(
             Fonts.PaperFonts.Printable(said),
             x[^1],
-            last.Value + Math.Abs(last.U) + (0.06 * room)
+            // Above whatever stands under the words.
+            inOrder.Where((_, i) => x[^1] - x[i] <= 0.45 * span).Max(p => p.Value + Math.Abs(p.U)) + (0.06 * room)
         );
         text.LabelFontName = Fonts.PaperFonts.Family;
         text.LabelFontSize = PlotSheet.Type;
         text.LabelBold = true;
         text.LabelFontColor = PlotSheet.Ink;
         text.LabelAlignment = inOrder.Length > 1 ? Alignment.LowerRight : Alignment.LowerCenter;
-        plot.Axes.Bottom.TickGenerator = Days(inOrder, x, span);
+        plot.Axes.Bottom.TickGenerator = Days(inOrder, x, span, writer);
         TracePlot.Label(plot.Axes.Left.Label, Fonts.PaperFonts.Printable(unit));
-        TracePlot.Label(plot.Axes.Bottom.Label, "Day (bars: ± of the measuring alone)");
+        TracePlot.Label(plot.Axes.Bottom.Label, writer.Write($"Day (bars: ± of the measuring alone)"));
         return plot;
     }
 
@@ -78,18 +76,29 @@ internal static class TrendPlot
         ];
 
     /// <summary>Every value in words.</summary>
-    public static string InWords(IReadOnlyList<TrendPoint> points, string unit) =>
-        points.Count == 0
-            ? "No values."
-            : string.Join(
-                "; ",
-                points
-                    .OrderBy(p => p.Date)
-                    .Select(p => $"{DayAndYear.Format(p.Date)}: {Number(p.Value, p.U)} ± {Number(p.U, p.U)} {unit}")
-            ) + ".";
+    public static Sentence InWords(IReadOnlyList<TrendPoint> points, string unit)
+    {
+        if (points.Count == 0)
+        {
+            return $"No values.";
+        }
+
+        Sentence values = Sentence.Join(
+            "; ",
+            points
+                .OrderBy(p => p.Date)
+                .Select(p => Sentence.Of($"{p.Date}: {Number(p.Value, p.U)} ± {Number(p.U, p.U)} {unit}"))
+        );
+        return $"{values}.";
+    }
 
     /// <summary>Days of the points as far as they stand apart; the year on the first and wherever it changes.</summary>
-    private static ScottPlot.TickGenerators.NumericManual Days(TrendPoint[] points, double[] x, double span)
+    private static ScottPlot.TickGenerators.NumericManual Days(
+        TrendPoint[] points,
+        double[] x,
+        double span,
+        SentenceWriter writer
+    )
     {
         var ticks = new ScottPlot.TickGenerators.NumericManual();
         double pxPerDay = PlotSheet.Trend.DataWidthPx / (span * 1.24);
@@ -97,7 +106,8 @@ internal static class TrendPlot
         int year = int.MinValue;
         for (int i = 0; i < points.Length; i++)
         {
-            string name = (points[i].Date.Year == year ? Day : DayAndYear).Format(points[i].Date);
+            LocalDate day = points[i].Date;
+            string name = writer.Write(day.Year == year ? Sentence.Of($"{day:d MMM}") : Sentence.Of($"{day}"));
             double half = PlotSheet.WidthOf(name, PlotSheet.Type) / 2;
             if ((x[i] * pxPerDay) - half < free)
             {
@@ -106,7 +116,7 @@ internal static class TrendPlot
 
             ticks.AddMajor(x[i], name);
             free = (x[i] * pxPerDay) + half + 12;
-            year = points[i].Date.Year;
+            year = day.Year;
         }
 
         return ticks;

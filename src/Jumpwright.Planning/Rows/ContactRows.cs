@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -19,7 +20,7 @@ internal static class ContactRows
                     "contacts-per-session",
                     $"{who.Athlete.Id}:{slot.Id}",
                     who.ContactsAtMostOn(slot.Date),
-                    $"At most {who.ContactsAtMostOn(slot.Date)} contacts for {who.Athlete.Name} in {slot.Id}."
+                    $"At most {who.ContactsAtMostOn(slot.Date)} contacts for {who.Athlete.Name} in {slot.Said}."
                 );
                 AtMost(
                     squad,
@@ -27,7 +28,7 @@ internal static class ContactRows
                     "high-intensity-contacts",
                     $"{who.Athlete.Id}:{slot.Id}",
                     who.HighIntensityContactsPerSessionAtMost,
-                    $"At most {who.HighIntensityContactsPerSessionAtMost} high-intensity contacts for {who.Athlete.Name} in {slot.Id}."
+                    $"At most {who.HighIntensityContactsPerSessionAtMost} high-intensity contacts for {who.Athlete.Name} in {slot.Said}."
                 );
             }
 
@@ -51,7 +52,7 @@ internal static class ContactRows
         string limitId,
         string subject,
         int limit,
-        string text
+        Sentence text
     )
     {
         if (

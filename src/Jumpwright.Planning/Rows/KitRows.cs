@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -23,7 +24,7 @@ internal static class KitRows
                     !squad.Asked.ForLimit(
                         KitUse.LimitOf(kit.Key),
                         $"{KitUse.KitOf(kit.Key)}:{slot.Id}",
-                        $"{count} of {KitUse.KitOf(kit.Key)} in {slot.Id}, together {KitUse.Seconds(squad.Request, kit.Key, slot) / 60.0:0.#} min."
+                        $"{count} of {SaidKit.ById(KitUse.KitOf(kit.Key))} in {slot.Said}, together {KitUse.Seconds(squad.Request, kit.Key, slot) / 60.0:0.#} min."
                     )
                 )
                 {

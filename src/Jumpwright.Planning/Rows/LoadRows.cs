@@ -1,6 +1,7 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -31,7 +32,7 @@ internal static class LoadRows
             || !squad.Asked.ForLimit(
                 cap.LimitId,
                 $"{who.Athlete.Id}:{cap.Subject}",
-                $"{who.Athlete.Name}: at most {cap.AtMost} {(cap.Tissue is null ? "contacts" : $"contacts × tier on the {cap.Tissue.ToString()!.ToLowerInvariant()}")} from {cap.SessionIds[0]}. {cap.Because}"
+                $"{who.Athlete.Name}: at most {cap.AtMost} {Counted(cap)} from {new SaidSession(cap.SessionIds[0])}. {cap.Because}"
             )
         )
         {
@@ -55,7 +56,7 @@ internal static class LoadRows
             || !squad.Asked.ForLimit(
                 "weekly-growth-in-plan",
                 $"{who.Athlete.Id}:{growth.Subject}",
-                $"{who.Athlete.Name}: the {growth.Tissue.ToString().ToLowerInvariant()} is asked for at most {growth.Percent} % and {growth.Step} more than in the week before {growth.Later[0]}."
+                $"{who.Athlete.Name}: the {LimitNames.Of(growth.Tissue)} is asked for at most {growth.Percent} % and {growth.Step} more than in the week before {new SaidSession(growth.Later[0])}."
             )
         )
         {
@@ -77,4 +78,9 @@ internal static class LoadRows
     }
 
     private static int Each(Choice choice, Tissue? tissue) => choice.Menu.LoadOf(choice.Exercise, tissue, 1);
+
+    private static Sentence Counted(LoadCap cap) =>
+        cap.Tissue is { } tissue
+            ? Sentence.Of($"contacts × tier on the {LimitNames.Of(tissue)}")
+            : Sentence.Of($"contacts");
 }

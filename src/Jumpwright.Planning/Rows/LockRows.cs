@@ -1,4 +1,5 @@
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -22,7 +23,7 @@ internal static class LockRows
             bool asked = squad.Asked.For(
                 locked.RequirementId,
                 "lock",
-                $"{locked.ExerciseId} of {locked.AthleteId} in {locked.SessionId} is locked at {locked.Sets} sets."
+                $"{SaidExercise.ById(locked.ExerciseId)} of {locked.AthleteId} in {new SaidSession(locked.SessionId)} is locked at {locked.Sets} sets."
             );
             if (!open)
             {
@@ -30,8 +31,12 @@ internal static class LockRows
                     "on-the-menu",
                     $"{locked.AthleteId}:{locked.SessionId}:{locked.ExerciseId}",
                     choice is null
-                        ? $"{locked.ExerciseId} is not open to {locked.AthleteId} in {locked.SessionId}."
-                        : $"{locked.ExerciseId} is open to {locked.AthleteId} with {choice.Menu.Dose.SetsMin} to {choice.Menu.Dose.SetsMax} sets in {locked.SessionId}."
+                        ? Sentence.Of(
+                            $"{SaidExercise.ById(locked.ExerciseId)} is not open to {locked.AthleteId} in {new SaidSession(locked.SessionId)}."
+                        )
+                        : Sentence.Of(
+                            $"{SaidExercise.ById(locked.ExerciseId)} is open to {locked.AthleteId} with {choice.Menu.Dose.SetsMin} to {choice.Menu.Dose.SetsMax} sets in {new SaidSession(locked.SessionId)}."
+                        )
                 );
                 if (asked && menuHolds)
                 {

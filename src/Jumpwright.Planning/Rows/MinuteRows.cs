@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -19,7 +20,7 @@ internal static class MinuteRows
                     || !squad.Asked.ForLimit(
                         "session-minutes",
                         $"{who.Athlete.Id}:{slot.Id}",
-                        $"{who.Athlete.Name} has {limit / 60.0:0.#} min in {slot.Id} for work and changes."
+                        $"{who.Athlete.Name} has {limit / 60.0:0.#} min in {slot.Said} for work and changes."
                     )
                 )
                 {

@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -16,7 +17,7 @@ internal static class OpeningRows
                     !squad.Asked.ForLimit(
                         "opens-in-order",
                         $"{choice.Who.Athlete.Id}:{choice.Slot.Id}:{choice.Exercise.Id}",
-                        $"{choice.Exercise.Id} opens to {choice.Who.Athlete.Name} after {opening.Sessions} sessions of {opening.ExerciseId}."
+                        $"{choice.Exercise.SaidId} opens to {choice.Who.Athlete.Name} after {opening.Sessions} sessions of {SaidExercise.ById(opening.ExerciseId)}."
                     )
                 )
                 {

@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -19,7 +20,7 @@ internal static class PairRows
                     || !squad.Asked.ForLimit(
                         "pairs-together",
                         $"{who.Athlete.Id}:{pair.SessionId}:{pair.Id}",
-                        $"{who.Athlete.Name} does {pair.HeavyExerciseId} only with {pair.LightExerciseId}, set for set ({pair.SessionId})."
+                        $"{who.Athlete.Name} does {SaidExercise.ById(pair.HeavyExerciseId)} only with {SaidExercise.ById(pair.LightExerciseId)}, set for set ({new SaidSession(pair.SessionId)})."
                     )
                 )
                 {

@@ -32,7 +32,7 @@ internal static class RecoveryRows
                     && squad.Asked.ForLimit(
                         "recovery-from-recent-work",
                         $"{who.Athlete.Id}:{tissue}",
-                        $"{who.Athlete.Name} recovers from {recent.ExerciseId}: {recent.RecoveryHours} h for the {Word(tissue)}."
+                        $"{who.Athlete.Name} recovers from {SaidExercise.ById(recent.ExerciseId)}: {recent.RecoveryHours} h for the {Word(tissue)}."
                     )
                 )
                 {
@@ -98,12 +98,12 @@ internal static class RecoveryRows
         }
     }
 
-    private static string Word(Tissue tissue) =>
+    private static Sentence Word(Tissue tissue) =>
         tissue switch
         {
-            Tissue.Achilles => "Achilles tendon and ankle",
-            Tissue.Patellar => "patellar tendon and knee",
-            Tissue.Hip => "hip",
-            _ => "bone",
+            Tissue.Achilles => $"Achilles tendon and ankle",
+            Tissue.Patellar => $"patellar tendon and knee",
+            Tissue.Hip => $"hip",
+            _ => $"bone",
         };
 }

@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -30,7 +31,7 @@ internal static class SessionShapeRows
             && squad.Asked.ForLimit(
                 "exercises-per-session-at-most",
                 $"{who.Athlete.Id}:{slot.Id}",
-                $"At most {who.ExercisesPerSessionAtMost} exercises for {who.Athlete.Name} in {slot.Id}."
+                $"At most {who.ExercisesPerSessionAtMost} exercises for {who.Athlete.Name} in {slot.Said}."
             )
         )
         {
@@ -45,7 +46,7 @@ internal static class SessionShapeRows
             && squad.Asked.ForLimit(
                 "exercises-per-session-at-least",
                 $"{who.Athlete.Id}:{slot.Id}",
-                $"At least {who.ExercisesPerSessionAtLeast} exercises in a session of {who.Athlete.Name} that holds any ({slot.Id})."
+                $"At least {who.ExercisesPerSessionAtLeast} exercises in a session of {who.Athlete.Name} that holds any ({slot.Said})."
             )
         )
         {
@@ -70,7 +71,7 @@ internal static class SessionShapeRows
             || !squad.Asked.ForLimit(
                 "low-work-first",
                 $"{who.Athlete.Id}:{slot.Id}",
-                $"{who.Athlete.Name}'s session {slot.Id} begins with landing or low ankle work."
+                $"{who.Athlete.Name}'s session {slot.Said} begins with landing or low ankle work."
             )
         )
         {

@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -25,7 +26,7 @@ internal static class VariantRows
                     && squad.Asked.ForLimit(
                         "variants-per-session",
                         $"{who.Athlete.Id}:{slot.Id}:{family.Key.Family}{(family.Key.Low ? ":low" : "")}",
-                        $"At most {most} of {string.Join(", ", family.Select(c => c.Exercise.Id))} for {who.Athlete.Name} in {slot.Id}: variants of one exercise."
+                        $"At most {most} of {Sentence.Join(", ", family.Select(c => Sentence.Of($"{c.Exercise.SaidId}")))} for {who.Athlete.Name} in {slot.Said}: variants of one exercise."
                     )
                 )
                 {

@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Rows;
 
@@ -26,17 +27,19 @@ internal static class WishRows
                     )
                     .Select(c => c.AtLeast(wish.SetsAtLeast)),
             ];
-            bool asked = squad.Asked.For(
-                wish.RequirementId,
-                "wish",
-                $"{wish.ExerciseId} for {wish.AthleteId} {(wish.SessionId is null ? "" : $"in {wish.SessionId} ")}at least {wish.TimesAtLeast} times{(wish.SetsAtLeast > 0 ? $" with {wish.SetsAtLeast} sets or more" : "")}."
-            );
+            bool asked = squad.Asked.For(wish.RequirementId, "wish", Wished(wish));
             if (ways.Length < wish.TimesAtLeast)
             {
                 bool menuHolds = squad.Asked.ForLimit(
                     "on-the-menu",
                     $"{wish.AthleteId}:{wish.SessionId ?? "any"}:{wish.ExerciseId}",
-                    $"{wish.ExerciseId} is open to {wish.AthleteId} in {ways.Length} sessions{(wish.SetsAtLeast > 0 ? " with so many sets" : "")}."
+                    wish.SetsAtLeast > 0
+                        ? Sentence.Of(
+                            $"{SaidExercise.ById(wish.ExerciseId)} is open to {wish.AthleteId} in {ways.Length} sessions with so many sets."
+                        )
+                        : Sentence.Of(
+                            $"{SaidExercise.ById(wish.ExerciseId)} is open to {wish.AthleteId} in {ways.Length} sessions."
+                        )
                 );
                 if (asked && menuHolds)
                 {
@@ -48,5 +51,18 @@ internal static class WishRows
                 squad.Model.Add(LinearExpr.Sum(ways) >= wish.TimesAtLeast);
             }
         }
+    }
+
+    private static Sentence Wished(Wish wish)
+    {
+        SaidExercise what = SaidExercise.ById(wish.ExerciseId);
+        Sentence times = wish.SessionId is { } session
+            ? Sentence.Of(
+                $"{what} for {wish.AthleteId} in {new SaidSession(session)} at least {wish.TimesAtLeast} times"
+            )
+            : Sentence.Of($"{what} for {wish.AthleteId} at least {wish.TimesAtLeast} times");
+        return wish.SetsAtLeast > 0
+            ? Sentence.Of($"{times} with {wish.SetsAtLeast} sets or more.")
+            : Sentence.Of($"{times}.");
     }
 }

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Searching;
 
 /// <summary>Simulated annealing of the whole squad, athlete after athlete.</summary>
-internal sealed class Annealing(Squad squad, IProgress<string>? progress, CancellationToken cancel)
+internal sealed class Annealing(Squad squad, IProgress<Sentence>? progress, CancellationToken cancel)
 {
     /// <summary>Moves of the whole squad for each unit of the budget, before there are floors and on them.</summary>
     private const double MovesForEachUnit = 300_000;

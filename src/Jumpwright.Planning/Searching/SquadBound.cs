@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Google.OrTools.Sat;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Searching;
 
@@ -64,7 +65,7 @@ internal sealed class SquadBound : IDisposable
     /// <param name="rounds">How many.</param>
     /// <param name="told">Told how far it is.</param>
     /// <returns>Null; or how it ended, when somebody has no plan at all.</returns>
-    public Found? Price(int rounds, IProgress<string>? told)
+    public Found? Price(int rounds, IProgress<Sentence>? told)
     {
         HopedStep hoped = new(Hoped);
         double[] direction = new double[Prices.Length];

@@ -1,4 +1,5 @@
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Planning.Searching;
 
@@ -9,7 +10,7 @@ namespace Jumpwright.Planning.Searching;
 /// local search that keeps every limit there: every move that is kept has its place. Work is counted in
 /// rounds and moves, in two lanes whatever the machine has, so that the same request gives the same plan.
 /// </summary>
-internal sealed class SquadSearch(PlanRequest request, IProgress<string>? progress, CancellationToken cancel)
+internal sealed class SquadSearch(PlanRequest request, IProgress<Sentence>? progress, CancellationToken cancel)
 {
     private const double RoundsForEachUnit = 0.4;
     private const int RoundsMost = 40;

@@ -41,7 +41,7 @@ internal static class ManifestReader
                 {
                     Fault =
                         rows[first].Fault
-                        ?? new Refusal(
+                        ?? Refusal.Of(
                             $"{row.File} lines {rows[first].Line} and {row.Line} list '{read.File}' with different labels: take one out."
                         ),
                 };
@@ -88,30 +88,38 @@ internal static class ManifestReader
 
         if (file.Length == 0)
         {
-            return Faulty(row, "", "the file is empty: write the recording's name");
+            return Faulty(row, "", Sentence.Of($"the file is empty: write the recording's name"));
         }
 
         if (!StaysInside(file))
         {
-            return Faulty(row, file, $"'{RowReader.Shown(file)}' leads out of the folder: put the recording inside it");
+            return Faulty(
+                row,
+                file,
+                Sentence.Of($"'{RowReader.Shown(file)}' leads out of the folder: put the recording inside it")
+            );
         }
 
         if (SquadTables.All.Contains(file, StringComparer.OrdinalIgnoreCase))
         {
-            return Faulty(row, file, $"'{file}' is one of the squad's own tables, not a recording");
+            return Faulty(row, file, Sentence.Of($"'{file}' is one of the squad's own tables, not a recording"));
         }
 
         string? task = cells.Text("task");
         if (task is not null && JumpTasks.Parse(task) is null)
         {
-            cells.Fault($"task '{RowReader.Shown(task)}' must be one of {string.Join(", ", JumpTasks.All)}");
+            cells.Fault(
+                Sentence.Of($"task '{RowReader.Shown(task)}' must be one of {string.Join(", ", JumpTasks.All)}")
+            );
         }
 
         string? plates = cells.Text("plates");
         if (plates is not null && PlateChoice.Parse(plates) is null)
         {
             cells.Fault(
-                $"plates '{RowReader.Shown(plates)}' must be a plate's number, such as 3, or left+right, such as 1+2"
+                Sentence.Of(
+                    $"plates '{RowReader.Shown(plates)}' must be a plate's number, such as 3, or left+right, such as 1+2"
+                )
             );
         }
 
@@ -138,7 +146,7 @@ internal static class ManifestReader
             row.Line,
             file.Length == 0 ? $"{row.File} line {row.Line}" : file,
             RecordingLabels.None,
-            new Refusal($"{row.File} line {row.Line}: {what}.")
+            Refusal.Of($"{row.File} line {row.Line}: {Sentence.Plain(what):open}.")
         );
 
     private static Limb? Limb(RowReader cells)
@@ -154,7 +162,9 @@ internal static class ManifestReader
             case "right":
                 return Jumpwright.Recordings.Limb.Right;
             default:
-                cells.Fault($"limb '{RowReader.Shown(cells.Text("limb")!)}' must be both, left, right or empty");
+                cells.Fault(
+                    Sentence.Of($"limb '{RowReader.Shown(cells.Text("limb")!)}' must be both, left, right or empty")
+                );
                 return null;
         }
     }

@@ -34,19 +34,23 @@ internal static class StoreRefusals
         new($"The bytes with the SHA-256 {sha256} are damaged in the store: import the squad folder into a new store.");
 
     public static Refusal TooLarge(string file, long bytes) =>
-        new(
+        Refusal.Of(
             $"{file} is {bytes / (1024 * 1024)} MiB long, no recording of a jump is: "
-                + "cut out the jump and export it again. It was not stored."
+                + $"cut out the jump and export it again. It was not stored."
         );
 
     public static Refusal CannotRead(string file, string why) =>
-        new($"{file} can't be opened ({why}): close it in other programs, check its permissions, and import again.");
+        Refusal.Of(
+            $"{file} can't be opened ({why}): close it in other programs, check its permissions, and import again."
+        );
 
     public static Refusal Changed(string file) =>
-        new($"{file} changed while it was imported: wait until the device has written it, then import again.");
+        Refusal.Of($"{file} changed while it was imported: wait until the device has written it, then import again.");
 
     public static Refusal Fault(string file, string what) =>
-        new($"{file} could not be measured because of a fault in this program ({what}): keep the file and report it.");
+        Refusal.Of(
+            $"{file} could not be measured because of a fault in this program ({what}): keep the file and report it."
+        );
 
     public static Refusal NotEmpty(string folder) =>
         new($"'{folder}' is not empty: give a new folder, so that nothing there is overwritten.");

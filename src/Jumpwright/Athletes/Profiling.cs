@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes.Profiles;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Athletes;
@@ -28,7 +29,8 @@ public static class Profiling
                 .OrderByDescending(Rank)
                 .ThenByDescending(f => f.Probability ?? 0),
         ];
-        return new Profile(history.Athlete.Id, asOf, findings, ProfileSummary.Of(known, findings), current);
+        (Sentence said, NamedTest? test) = ProfileSummary.Of(known, findings);
+        return new Profile(history.Athlete.Id, asOf, findings, said, current) { Test = test };
     }
 
     /// <summary>What guards health stands first, as a condition; then what limits, what is unclear, what is untested.</summary>

@@ -12,9 +12,9 @@ namespace Jumpwright.Calculators;
 public sealed record Basis(
     string Id,
     string Title,
-    string Formula,
+    Sentence Formula,
     ImmutableArray<string> SourceIds,
-    string? Dispute = null
+    Sentence? Dispute = null
 )
 {
     /// <summary>The sources themselves.</summary>

@@ -10,13 +10,20 @@ namespace Jumpwright.Calculators;
 /// <param name="Basis">Formula, sources, dispute.</param>
 /// <param name="Values">Named values with unit, standard uncertainty and method, the chief one first.</param>
 /// <param name="Sentence">In plain words, with the numbers.</param>
-public abstract record Calculation(Basis Basis, ImmutableArray<Measure> Values, string Sentence)
+public abstract record Calculation(Basis Basis, ImmutableArray<Measure> Values, Sentence Sentence)
 {
+    /// <summary>The sentence without the test that it would wish for.</summary>
+    public Sentence Answer
+    {
+        get => field ?? Sentence;
+        init;
+    }
+
     /// <summary>What to be careful about.</summary>
-    public ImmutableArray<string> Warnings { get; init; } = [];
+    public ImmutableArray<Sentence> Warnings { get; init; } = [];
 
     /// <summary>The cheapest next test that would sharpen the answer; null where none applies.</summary>
-    public string? NextTest { get; init; }
+    public Sentence? NextTest { get; init; }
 
     /// <summary>The value of that name.</summary>
     /// <exception cref="InvalidOperationException">There is none.</exception>

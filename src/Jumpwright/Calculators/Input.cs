@@ -6,16 +6,16 @@ namespace Jumpwright.Calculators;
 internal static class Input
 {
     /// <summary>Null when the value is inside; else the refusal.</summary>
-    internal static Refusal? Outside(string what, double value, double from, double to, string unit) =>
+    internal static Refusal? Outside(Sentence what, double value, double from, double to, string unit) =>
         double.IsFinite(value) && value >= from && value <= to
             ? null
-            : new Refusal(
-                $"{what} is given as {Number(value)} {unit}: between {Number(from)} and {Number(to)} {unit} is expected. Measure it again, or check the unit."
+            : Refusal.Of(
+                $"{what} is given as {value:0.###} {Said(unit)}: between {from:0.###} and {to:0.###} {Said(unit)} is expected. Measure it again, or check the unit."
             );
 
     /// <summary>A hip higher or lower than any is on a body so tall is a slip of the tape; one not measured is none.</summary>
     internal static Refusal? HipHeight(double? hipHeightM, double statureM) =>
-        hipHeightM is { } hip ? Outside("Hip height", hip, 0.45 * statureM, 0.60 * statureM, "m") : null;
+        hipHeightM is { } hip ? Outside($"Hip height", hip, 0.45 * statureM, 0.60 * statureM, "m") : null;
 
     /// <summary>The first that refuses, or null.</summary>
     internal static Refusal? First(params ReadOnlySpan<Refusal?> refusals)
@@ -31,5 +31,13 @@ internal static class Input
         return null;
     }
 
-    private static string Number(double value) => value.ToString("0.###");
+    /// <summary>As it was typed in, so in SI whoever reads it.</summary>
+    private static Sentence Said(string unit) =>
+        unit switch
+        {
+            "body weights" => $"body weights",
+            "trials" => $"trials",
+            "units" => $"units",
+            _ => Sentence.Of($"{unit}"),
+        };
 }

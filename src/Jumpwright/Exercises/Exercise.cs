@@ -67,6 +67,9 @@ public sealed record Exercise
     /// <summary>How the tiers were got: published values, or estimated and how.</summary>
     public required string DemandBasis { get; init; }
 
+    /// <summary>The same as a sentence: what ships is said in every language, what a squad wrote stays as it is.</summary>
+    public Sentence DemandBasisSaid => Sentence.OfCatalogue(DemandBasis);
+
     /// <summary>Hours from the end of a session with this exercise to the start of the next that works the tissue hard again.</summary>
     public required ImmutableDictionary<Tissue, int> RecoveryHours
     {
@@ -150,5 +153,8 @@ public sealed record Exercise
             IsHighIntensityAt(dropHeightM),
             ContactsPerRep > 0,
             ExternalLoad is not null
-        );
+        )
+        {
+            LandsOnFloor = Landing is not ("box" or "none"),
+        };
 }

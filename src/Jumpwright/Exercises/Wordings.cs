@@ -35,6 +35,13 @@ public static class Wordings
             : Own(exercise);
     }
 
+    /// <summary>Whether it says what ships, word for word.</summary>
+    public static bool Ships(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        return Catalogue.Standard.Find(exercise.Id) is { } shipped && SaysTheSame(exercise, shipped);
+    }
+
     private static ExerciseWords Own(Exercise e) =>
         new("en", e.Name, e.Purpose, e.SetUp, e.Cues, e.Faults, e.Progress, e.StopRule, e.Cautions);
 

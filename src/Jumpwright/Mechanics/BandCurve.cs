@@ -88,7 +88,7 @@ public sealed record BandCurve(
     {
         if (lengthsM.Length != forcesN.Length || lengthsM.Length < 3)
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"{Math.Min(lengthsM.Length, forcesN.Length)} scale readings: a curve needs at least 3 at different lengths. Read the scale at three stretches."
             );
         }
@@ -104,8 +104,8 @@ public sealed record BandCurve(
             double x = lengthsM[i] - restM;
             if (!(x > 0) || !(forcesN[i] > 0))
             {
-                return new Refusal(
-                    $"Reading {i + 1} is at {lengthsM[i]:0.00} m with {forcesN[i]:0.0} N: a reading needs a length beyond rest ({restM:0.00} m) and a pull above 0."
+                return Refusal.Of(
+                    $"Reading {i + 1} is at {new Length(lengthsM[i]):0.00 m} with {forcesN[i]:0.0} N: a reading needs a length beyond rest ({new Length(restM):0.00 m}) and a pull above 0."
                 );
             }
 
@@ -120,8 +120,8 @@ public sealed record BandCurve(
         double determinant = (s2 * s4) - (s3 * s3);
         if (determinant < 1e-6 * s2 * s4)
         {
-            return new Refusal(
-                "The scale readings stand at nearly the same length: read at three clearly different stretches."
+            return Refusal.Of(
+                $"The scale readings stand at nearly the same length: read at three clearly different stretches."
             );
         }
 
@@ -137,8 +137,8 @@ public sealed record BandCurve(
 
         if (a + (2 * b * longest) <= 0 || a <= 0)
         {
-            return new Refusal(
-                "The readings give a band that pulls less when it is stretched more: a reading is wrong, or the band slipped. Read again."
+            return Refusal.Of(
+                $"The readings give a band that pulls less when it is stretched more: a reading is wrong, or the band slipped. Read again."
             );
         }
 

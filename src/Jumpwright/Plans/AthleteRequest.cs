@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
 
@@ -33,6 +34,9 @@ public sealed record AthleteRequest(
     /// <summary>Variants of one exercise in a session, as <see cref="Variants"/> counts them.</summary>
     public int VariantsPerSessionAtMost { get; init; } = 1;
 
+    /// <summary>Days before a fixture, its own beside them, on which no landing on the floor loads a sore tissue. House rule.</summary>
+    public int SoreLandingDaysBeforeFixture { get; init; } = LimitBook.Standard.Whole(SoreBeforeFixture.LimitId);
+
     /// <summary>Fewest exercises of a session that holds any at all.</summary>
     public int ExercisesPerSessionAtLeast { get; init; }
 
@@ -52,10 +56,10 @@ public sealed record AthleteRequest(
     public ImmutableArray<LoadGrowth> Growths { get; init; } = [];
 
     /// <summary>Jumps of practices and matches as they enter the limits, in sentences.</summary>
-    public ImmutableArray<string> OtherJumping { get; init; } = [];
+    public ImmutableArray<Sentence> OtherJumping { get; init; } = [];
 
     /// <summary>What the coach is asked to look at, in sentences; it closes nothing.</summary>
-    public ImmutableArray<string> Prompts { get; init; } = [];
+    public ImmutableArray<Sentence> Prompts { get; init; } = [];
 
     /// <summary>The menu's entry for an exercise in a session, or null when it is not open there.</summary>
     public MenuItem? OnMenu(string sessionId, string exerciseId) =>

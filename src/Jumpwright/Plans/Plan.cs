@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Plans;
 
@@ -18,5 +19,5 @@ public sealed record Plan(
 )
 {
     /// <summary>What was asked of limits and does not hold, and how other jumping was counted, in sentences.</summary>
-    public ImmutableArray<string> Remarks { get; init; } = [];
+    public ImmutableArray<Sentence> Remarks { get; init; } = [];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -32,7 +33,7 @@ public sealed record PlanRequest(
     public ImmutableArray<Override> Overrides { get; init; } = [];
 
     /// <summary>What was asked of limits and does not hold, each as a sentence that says why.</summary>
-    public ImmutableArray<string> Remarks { get; init; } = [];
+    public ImmutableArray<Sentence> Remarks { get; init; } = [];
 
     /// <summary>Monday of the week of that day: the week in which contacts and goals are counted.</summary>
     public static LocalDate WeekOf(LocalDate day) => day.PlusDays(1 - (int)day.DayOfWeek);

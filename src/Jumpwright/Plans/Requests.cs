@@ -33,19 +33,19 @@ public static class Requests
     {
         if (weeks is < 1 or > 12)
         {
-            return new Refusal($"A plan of {weeks} weeks was asked for; ask for 1 to 12.");
+            return Refusal.Of($"A plan of {weeks} weeks was asked for; ask for 1 to 12.");
         }
 
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(squad.TimeZone) is not { } zone)
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"squad.yaml names the time zone '{squad.TimeZone}', which is not an IANA zone; write one such as Europe/Paris."
             );
         }
 
         if (squad.Windows.IsEmpty)
         {
-            return new Refusal("squad.yaml has no training windows; write at least one under windows.");
+            return Refusal.Of($"squad.yaml has no training windows; write at least one under windows.");
         }
 
         string? twice = histories
@@ -54,7 +54,7 @@ public static class Requests
             ?.Key;
         if (twice is not null)
         {
-            return new Refusal($"The athlete {twice} stands twice; give every athlete an id of their own.");
+            return Refusal.Of($"The athlete {twice} stands twice; give every athlete an id of their own.");
         }
 
         Amendments asked = amendments ?? Amendments.None;
@@ -102,8 +102,10 @@ public static class Requests
                     .Policy.Where(p => !Squad.IsReportSetting(p.Key))
                     .Where(p => squad.OverridesOf("").All(o => o.Limit != p.Key))
                     .OrderBy(p => p.Key, StringComparer.Ordinal)
-                    .Select(p => $"squad.yaml: '{p.Key}: {p.Value}' under policy is no number, so it is not used."),
-                .. books.Append(limits).SelectMany(b => b.Remarks).Distinct(StringComparer.Ordinal),
+                    .Select(p =>
+                        Sentence.Of($"squad.yaml: '{p.Key}: {p.Value}' under policy is no number, so it is not used.")
+                    ),
+                .. books.Append(limits).SelectMany(b => b.Remarks).Distinct(),
                 .. ConditionRules.Remarks(squad),
             ],
         };

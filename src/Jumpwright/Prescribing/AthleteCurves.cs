@@ -72,11 +72,11 @@ public sealed record AthleteCurves(
         ImmutableArray<DropJumpTrial> drops = DropJumps.Of(history, day);
         var loaded = LoadedJumps.Of(history, day);
         double? loadLimit = rulings.Any(r => r.Effect is NoExternalLoad) ? 0 : null;
-        Refusal noLoaded = new(
-            "No loaded jump was measured: jumps with a light hex bar at two loads or more would give its curve."
-        )
+        Refusal noLoaded = Refusal.Of(
+            $"No loaded jump was measured: jumps with a light hex bar at two loads or more would give its curve."
+        ) with
         {
-            Brief = "load of a jump (jumps with a light hex bar, two loads)",
+            Brief = $"load of a jump (jumps with a light hex bar, two loads)",
         };
         (double from, double to) = loaded?.Aim(limits["load-speed-least"], limits["load-speed-most"]) ?? (0, 0);
         double? mostTest =
@@ -154,14 +154,14 @@ public sealed record AthleteCurves(
         ImmutableArray<MeasuredLanding> landings = Landings.Of(history, day);
         if (landings.IsEmpty)
         {
-            return new Refusal("No drop landing was measured on a plate: its force is not known.")
+            return Refusal.Of($"No drop landing was measured on a plate: its force is not known.") with
             {
-                Brief = "landing force (drop landings on a plate, three or more)",
+                Brief = $"landing force (drop landings on a plate, three or more)",
             };
         }
 
         return history.Athlete.BodyMassKg is not { } mass
-            ? new Refusal("Body mass is not known: weigh the athlete.")
+            ? Refusal.Of($"Body mass is not known: weigh the athlete.")
             : LandingForces.Of(
                 new LandingInput(
                     mass,

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
-using Jumpwright.Athletes.Profiles;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
@@ -32,14 +31,20 @@ public static class BarredTests
     {
         ArgumentNullException.ThrowIfNull(profile);
         ArgumentNullException.ThrowIfNull(catalogue);
-        Sentence summary = profile.Summary;
+        NamedTest? named = profile.Test;
         var findings = ImmutableArray.CreateBuilder<Finding>(profile.Findings.Length);
         foreach (Finding finding in profile.Findings)
         {
-            if (finding.NextTest is { } test && Bars(finding.Quality, rulings, catalogue) is { } ruling)
+            if (finding.NextTest is not null && Bars(finding.Quality, rulings, catalogue) is { } ruling)
             {
                 findings.Add(finding with { NextTest = CriterionJudge.Waits(ruling.Because) });
-                summary = Waits(summary, test);
+                named =
+                    named?.Quality == finding.Quality
+                        ? named with
+                        {
+                            Said = $"Its test waits: it is not for now.",
+                        }
+                        : named;
             }
             else
             {
@@ -50,17 +55,10 @@ public static class BarredTests
         return profile with
         {
             Findings = findings.MoveToImmutable(),
-            Summary = summary,
+            Test = named,
         };
     }
 
     private static Ruling? Bars(Quality quality, ImmutableArray<Ruling> rulings, Catalogue catalogue) =>
         catalogue.Find(Jumps[quality]) is { } jump ? rulings.FirstOrDefault(r => r.Effect.Forbids(jump.Facts)) : null;
-
-    /// <summary>A summary names at most one test, as its last sentence.</summary>
-    private static Sentence Waits(Sentence summary, Sentence test)
-    {
-        Sentence waits = $"Its test waits: it is not for now.";
-        return summary.Replacing(ProfileSummary.First(test), waits).Replacing(ProfileSummary.Settles(test), waits);
-    }
 }

@@ -19,7 +19,7 @@ public sealed record Refusal(string Sentence)
     }
 
     /// <summary>The reason in a few words, where several refusals are told in one line; null where the sentence is all there is.</summary>
-    public string? Brief { get; init; }
+    public Sentence? Brief { get; init; }
 
     public override string ToString() => Sentence;
 }

@@ -124,20 +124,6 @@ public sealed class Sentence : IEquatable<Sentence>
         _arguments.Add(value);
     }
 
-    /// <summary>The same with another sentence in the place of one of its parts, however deep that stands.</summary>
-    public Sentence Replacing(Sentence part, Sentence by)
-    {
-        if (Equals(part))
-        {
-            return by;
-        }
-
-        Sentence replaced = new(0, 0) { IsPlain = IsPlain };
-        replaced._template.Append(Template);
-        replaced._arguments.AddRange(Arguments.Select(a => a is Sentence inner ? inner.Replacing(part, by) : a));
-        return replaced;
-    }
-
     /// <summary>True when it is of the same kind, whatever fills it.</summary>
     public bool IsLike(Sentence other)
     {

@@ -14,13 +14,13 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
     public static SentenceWriter English { get; } = new();
 
     /// <summary>The language, for arguments that have words of their own in it.</summary>
-    protected virtual string Language => "en";
+    public virtual string Language => "en";
 
     /// <summary>The units of lengths and masses.</summary>
     protected virtual UnitSystem Units => UnitSystem.Metric;
 
     /// <summary>The sentence in full.</summary>
-    public string Write(Sentence sentence)
+    public virtual string Write(Sentence sentence)
     {
         ArgumentNullException.ThrowIfNull(sentence);
         return string.Format(
@@ -45,9 +45,13 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
             SaidExercise exercise => Shaped(ExerciseOf(exercise), format),
             SaidKit kit => Shaped(KitOf(kit), format),
             SaidSession session => SessionOf(session),
+            SaidMeasure measure => Shaped(MeasureOf(measure), format),
+            SaidMethod method => MethodOf(method),
+            SaidLimit limit => LimitOf(limit),
+            UnitName unit => UnitOf(unit),
             ISaid said => Shaped(said.In(Language), format),
-            Length length => length.ToString(format, Units),
-            Mass mass => mass.ToString(format, Units),
+            Length length => QuantityOf(length.ToString(format, Units)),
+            Mass mass => QuantityOf(mass.ToString(format, Units)),
             IFormattable value => value.ToString(format, CultureInfo.InvariantCulture),
             _ => arg.ToString() ?? "",
         };
@@ -64,9 +68,24 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
     /// <summary>A session.</summary>
     protected virtual string SessionOf(SaidSession session) => session.Id;
 
+    /// <summary>A length or a mass with its unit, for example <c>18.1 in</c>, where the language has another word for the unit.</summary>
+    protected virtual string QuantityOf(string written) => written;
+
+    /// <summary>A measure.</summary>
+    protected virtual string MeasureOf(SaidMeasure measure) => measure.English;
+
+    /// <summary>How a value was got.</summary>
+    protected virtual string MethodOf(SaidMethod method) => method.Name;
+
+    /// <summary>A limit.</summary>
+    protected virtual string LimitOf(SaidLimit limit) => limit.Id;
+
+    /// <summary>A unit's word.</summary>
+    protected virtual string UnitOf(UnitName unit) => unit.Symbol;
+
     /// <summary>A day.</summary>
     /// <param name="day">The day.</param>
-    /// <param name="format">How files write it; null where people do.</param>
+    /// <param name="format">How files write it, or paper with or without weekday and year; null where people do in a sentence.</param>
     protected virtual string DayOf(LocalDate day, string? format) =>
         format is null ? Day.Of(day) : day.ToString(format, CultureInfo.InvariantCulture);
 

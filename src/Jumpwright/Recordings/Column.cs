@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Recordings;
 
 /// <summary>One column of a table: its name as written, its role, and what turns its unit into SI.</summary>
@@ -45,7 +47,9 @@ internal readonly record struct Column(string Name, ColumnRole Role, double Fact
 
             if (factor is not 1)
             {
-                warnings.Add(Repairs.UnitConverted(name, factor < 1 ? "seconds" : "newtons"));
+                warnings.Add(
+                    Repairs.UnitConverted(name, factor < 1 ? Sentence.Of($"seconds") : Sentence.Of($"newtons"))
+                );
             }
             else if (!string.Equals(name, known, StringComparison.Ordinal))
             {

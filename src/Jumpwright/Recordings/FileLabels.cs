@@ -45,7 +45,7 @@ internal sealed class FileLabels
                 ParseResult<LocalDate> date = LocalDatePattern.Iso.Parse(value);
                 if (!date.Success)
                 {
-                    warnings.Add(Repairs.LabelIgnored(number, key, value, "a day such as 2027-01-04"));
+                    warnings.Add(Repairs.LabelIgnored(number, key, value, $"a day such as 2027-01-04"));
                     return null;
                 }
 
@@ -60,7 +60,7 @@ internal sealed class FileLabels
                         return Refusals.UnknownTask(number, Fields.Shown(value));
                     }
 
-                    warnings.Add(Repairs.LabelIgnored(number, key, value, "a known task"));
+                    warnings.Add(Repairs.LabelIgnored(number, key, value, $"a known task"));
                     return null;
                 }
 
@@ -77,7 +77,7 @@ internal sealed class FileLabels
                         return Refusals.ExternalLoad(number, Fields.Shown(value));
                     }
 
-                    warnings.Add(Repairs.LabelIgnored(number, key, value, "a load from 0 to 400 kg"));
+                    warnings.Add(Repairs.LabelIgnored(number, key, value, $"a load from {0.0} to {400.0} kg"));
                     return null;
                 }
 
@@ -93,7 +93,7 @@ internal sealed class FileLabels
                     || char.IsDigit(value[0])
                 )
                 {
-                    warnings.Add(Repairs.LabelIgnored(number, key, value, "both, left or right"));
+                    warnings.Add(Repairs.LabelIgnored(number, key, value, $"both, left or right"));
                     return null;
                 }
 

@@ -3,7 +3,6 @@ using System.Text.Json;
 using Jumpwright.Athletes;
 using Jumpwright.Quantities;
 using NodaTime;
-using NodaTime.Text;
 
 namespace Jumpwright.Safety;
 
@@ -38,7 +37,7 @@ public sealed class LimitBook
         ImmutableSortedDictionary<string, LimitValue> standard,
         ImmutableSortedDictionary<string, double> set,
         ImmutableArray<LimitOverride> inForce,
-        ImmutableArray<string> remarks
+        ImmutableArray<Sentence> remarks
     )
     {
         _standard = standard;
@@ -57,7 +56,7 @@ public sealed class LimitBook
     public ImmutableArray<LimitOverride> InForce { get; }
 
     /// <summary>What was asked and does not hold, each as a sentence that says why.</summary>
-    public ImmutableArray<string> Remarks { get; }
+    public ImmutableArray<Sentence> Remarks { get; }
 
     /// <summary>The value of a limit, in its own unit.</summary>
     /// <exception cref="KeyNotFoundException">There is no such limit: add it to limits.json.</exception>
@@ -97,7 +96,7 @@ public sealed class LimitBook
         {
             if (Refuse(asked, from, until) is { } why)
             {
-                if (why.Length > 0)
+                if (!why.Equals(NotOfTheseDays))
                 {
                     remarks.Add(why);
                 }
@@ -114,7 +113,7 @@ public sealed class LimitBook
             )
             {
                 remarks.Add(
-                    $"The override of {asked.Limit} to {asked.Value} {limit.Unit} would loosen what is tightened to {earlier} already; {earlier} stays."
+                    $"The override of {new SaidLimit(asked.Limit)} to {Amount(asked.Value, limit.Unit)} would loosen what is tightened to {Alone(earlier, limit.Unit)} already; {Alone(earlier, limit.Unit)} stays."
                 );
                 continue;
             }
@@ -126,26 +125,37 @@ public sealed class LimitBook
         return new(_standard, set.ToImmutable(), inForce.ToImmutable(), remarks.ToImmutable());
     }
 
-    /// <summary>Null when it holds; empty when it is not of these days; else the sentence why it does not hold.</summary>
-    private string? Refuse(LimitOverride asked, LocalDate from, LocalDate until)
+    /// <summary>Stands for what nobody needs to be told.</summary>
+    private static Sentence NotOfTheseDays { get; } = Sentence.Of($"");
+
+    /// <summary>Null when it holds; <see cref="NotOfTheseDays"/>; else the sentence why it does not hold.</summary>
+    private Sentence? Refuse(LimitOverride asked, LocalDate from, LocalDate until)
     {
-        string name = $"The override of {asked.Limit}{(asked.AthleteId is { } id ? " for " + id : "")}";
+        SaidLimit called = new(asked.Limit);
+        Sentence name = asked.AthleteId is { } id
+            ? Sentence.Of($"The override of {called} for {id}")
+            : Sentence.Of($"The override of {called}");
         if (!_standard.TryGetValue(asked.Limit, out LimitValue? limit))
         {
             return asked.IsPolicy
-                ? $"squad.yaml: no limit or setting is called '{asked.Limit}'; it is not used. `jumpwright limits` lists them."
-                : $"{name} names no limit there is; it is not used. `jumpwright limits` lists them.";
+                ? Sentence.Of(
+                    $"squad.yaml: no limit or setting is called '{asked.Limit}'; it is not used. `jumpwright limits` lists them."
+                )
+                : Sentence.Of($"{name} names no limit there is; it is not used. `jumpwright limits` lists them.");
         }
 
+        Sentence stays = Amount(limit.Value, limit.Unit);
         if (!double.IsFinite(asked.Value) || asked.Value < 0)
         {
-            return $"{name} has no usable value; {limit.Value} {limit.Unit} stays.";
+            return $"{name} has no usable value; {stays} stays.";
         }
 
         LocalDate begins = asked.From ?? from;
         if (asked.Until is { } end && (end < from || begins > until || end < begins))
         {
-            return end < from || begins > until ? "" : $"{name} ends before it begins; it is not used.";
+            return end < from || begins > until
+                ? NotOfTheseDays
+                : Sentence.Of($"{name} ends before it begins; it is not used.");
         }
 
         if (limit.Kind == LimitKind.Preference || limit.IsTightenedBy(asked.Value) || !limit.IsLoosenedBy(asked.Value))
@@ -155,28 +165,47 @@ public sealed class LimitBook
 
         if (limit.Kind == LimitKind.House)
         {
-            return $"{name} would loosen it from {limit.Value} to {asked.Value} {limit.Unit}: it is a rule about health and can only be tightened.";
+            return $"{name} would loosen it from {Alone(limit.Value, limit.Unit)} to {Amount(asked.Value, limit.Unit)}: it is a rule about health and can only be tightened.";
         }
 
         if (asked.IsPolicy)
         {
-            return $"squad.yaml: '{asked.Limit}' can be tightened there, not loosened; write it in overrides.csv with who, reason and until.";
+            return $"squad.yaml: '{called}' can be tightened there, not loosened; write it in overrides.csv with who, reason and until.";
         }
 
         if (string.IsNullOrWhiteSpace(asked.Who) || string.IsNullOrWhiteSpace(asked.Reason))
         {
-            return $"{name} has no name or no reason; {limit.Value} {limit.Unit} stays.";
+            return $"{name} has no name or no reason; {stays} stays.";
         }
 
         if (asked.Until is not { } last || Period.DaysBetween(begins, last) > DaysAtMost)
         {
-            return $"{name} must end within {DaysAtMost} days of {LocalDatePattern.Iso.Format(begins)}; {limit.Value} {limit.Unit} stays.";
+            return $"{name} must end within {DaysAtMost} days of {begins:uuuu-MM-dd}; {stays} stays.";
         }
 
         return begins > from || last < until
-            ? $"{name} does not cover all days from {LocalDatePattern.Iso.Format(from)} to {LocalDatePattern.Iso.Format(until)}; there {limit.Value} {limit.Unit} stays."
+            ? Sentence.Of(
+                $"{name} does not cover all days from {from:uuuu-MM-dd} to {until:uuuu-MM-dd}; there {stays} stays."
+            )
             : null;
     }
+
+    private static Sentence Amount(double value, string unit) =>
+        unit switch
+        {
+            "m" => $"{new Length(value):0.########## m}",
+            "kg" => $"{new Mass(value):0.########## kg}",
+            _ => $"{value} {new UnitName(unit)}",
+        };
+
+    /// <summary>The same without its unit.</summary>
+    private static Sentence Alone(double value, string unit) =>
+        unit switch
+        {
+            "m" => $"{new Length(value):0.########## (m)}",
+            "kg" => $"{new Mass(value):0.########## (kg)}",
+            _ => $"{value}",
+        };
 
     /// <summary>Reads the data file: a JSON array, one object a limit.</summary>
     public static Outcome<LimitBook> Read(string json)

@@ -20,6 +20,9 @@ public sealed record LimitValue(
     string Says
 )
 {
+    /// <summary>What it limits, for whoever reads another language.</summary>
+    public Sentence Said => Sentence.OfCatalogue(Says);
+
     /// <summary>True when the other value closes more than this one.</summary>
     public bool IsTightenedBy(double other) => Sense == LimitSense.AtMost ? other < Value : other > Value;
 

@@ -1,4 +1,6 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Sessions;
 
 /// <summary>An answer and what it does today.</summary>
-public sealed record CardAnswer(string Answer, string Then);
+public sealed record CardAnswer(Sentence Answer, Sentence Then);

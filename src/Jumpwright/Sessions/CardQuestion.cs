@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Sessions;
 
@@ -6,4 +7,8 @@ namespace Jumpwright.Sessions;
 /// <param name="Question">The question.</param>
 /// <param name="Blanks">Labels of the blanks to write in, in order; empty when an answer is only ticked.</param>
 /// <param name="Answers">Every answer.</param>
-public sealed record CardQuestion(string Question, ImmutableArray<string> Blanks, ImmutableArray<CardAnswer> Answers);
+public sealed record CardQuestion(
+    Sentence Question,
+    ImmutableArray<Sentence> Blanks,
+    ImmutableArray<CardAnswer> Answers
+);

@@ -30,23 +30,27 @@ public static class CardQuestions
     public static ImmutableArray<CardQuestion> All { get; } =
     [
         new(
-            "Pain today? Where, and how much from 0 to 10?",
-            ["Where", "0 to 10"],
+            $"Pain today? Where, and how much from 0 to 10?",
+            [$"Where", $"0 to 10"],
             [
-                new($"0 to {GoOn.Value:0}", "go on."),
+                new($"0 to {GoOn.Value:0}", $"go on."),
                 new(
                     $"{GoOn.Value + 1:0} to {StopAbove.Value:0}",
-                    "do only the 'instead' of each exercise; stop that too if it gets worse. Tell the coach."
+                    $"do only the 'instead' of each exercise; stop that too if it gets worse. Tell the coach."
                 ),
-                new($"More than {StopAbove.Value:0}", "stop. No jumps today. Tell the coach."),
-                new("Any pain in the shin bone or a foot bone", "stop, whatever the number. Tell the coach."),
+                new($"More than {StopAbove.Value:0}", $"stop. No jumps today. Tell the coach."),
+                new($"Any pain in the shin bone or a foot bone", $"stop, whatever the number. Tell the coach."),
             ]
         ),
-        new("Worse than yesterday morning?", [], [new("No", "go on."), new("Yes", "no jumps today. Tell the coach.")]),
         new(
-            "Swelling, or does something give way?",
+            $"Worse than yesterday morning?",
             [],
-            [new("No", "go on."), new("Yes", "no jumps. See a clinician first (doctor or physiotherapist).")]
+            [new($"No", $"go on."), new($"Yes", $"no jumps today. Tell the coach.")]
+        ),
+        new(
+            $"Swelling, or does something give way?",
+            [],
+            [new($"No", $"go on."), new($"Yes", $"no jumps. See a clinician first (doctor or physiotherapist).")]
         ),
     ];
 }

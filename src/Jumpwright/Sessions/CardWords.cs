@@ -11,19 +11,19 @@ namespace Jumpwright.Sessions;
 /// <summary>The words of a card: numbers in cm and kg or in inches and pounds, and minutes, one short reason, one cue.</summary>
 internal static class CardWords
 {
-    internal static readonly ImmutableArray<string> LandingLines =
+    internal static readonly ImmutableArray<Sentence> LandingLines =
     [
-        "Step off the box, don't jump off it.",
-        "Step down from a landing box.",
-        "Land quiet, knees over feet.",
-        "If unsure, one box lower.",
+        $"Step off the box, don't jump off it.",
+        $"Step down from a landing box.",
+        $"Land quiet, knees over feet.",
+        $"If unsure, one box lower.",
     ];
 
-    internal const string StopAtOnce =
-        "Stop everything and get help for: a pop you felt, a knee that locks, numbness, chest pain, feeling faint, or a knock to the head.";
+    internal static readonly Sentence StopAtOnce =
+        $"Stop everything and get help for: a pop you felt, a knee that locks, numbness, chest pain, feeling faint, or a knock to the head.";
 
-    internal const string Caution =
-        "Training advice, not medical advice. Local rules and licensed practice come first. Nobody is declared fit by this card.";
+    internal static readonly Sentence Caution =
+        $"Training advice, not medical advice. Local rules and licensed practice come first. Nobody is declared fit by this card.";
 
     private static Sentence Said(Quality quality) =>
         quality switch
@@ -80,9 +80,9 @@ internal static class CardWords
     }
 
     /// <summary>The first sentences of the set-up, as many as a hand can take in.</summary>
-    internal static string SetUp(Exercise exercise)
+    internal static string SetUp(string whole)
     {
-        string[] sentences = exercise.SetUp.Split(". ", StringSplitOptions.RemoveEmptyEntries);
+        string[] sentences = whole.Split(". ", StringSplitOptions.RemoveEmptyEntries);
         string two = string.Join(". ", sentences.Take(2));
         return two.EndsWith('.') ? two : two + ".";
     }
@@ -100,7 +100,11 @@ internal static class CardWords
         return dose.EasySets(sets) > 0 ? Sentence.Of($"{amount}, first set easy") : amount;
     }
 
-    internal static Sentence? HeightOrLoad(Dose dose, UnitSystem units)
+    /// <summary>What is set up for it, and how high or heavy.</summary>
+    /// <param name="dose">The dose.</param>
+    /// <param name="units">Inches are set to half inches and pounds to whole ones, never more than was planned.</param>
+    /// <param name="brief">Without why the load is what it is.</param>
+    internal static Sentence? HeightOrLoad(Dose dose, UnitSystem units, bool brief = false)
     {
         List<Sentence> parts = [];
         if (dose.DropHeightM is { } drop)
@@ -115,7 +119,8 @@ internal static class CardWords
 
         if (dose.ExternalLoadKg is { } load)
         {
-            parts.Add($"{Load(load, units)} in all ({dose.LoadBasis})");
+            Sentence taken = $"{Load(load, units)} in all";
+            parts.Add(brief ? taken : Sentence.Of($"{taken} ({dose.LoadBasis})"));
         }
 
         if (dose.RunUpSteps is { } steps)
@@ -161,13 +166,15 @@ internal static class CardWords
             : Sentence.Of($"at pain {from:0} to {to:0}: {easier.Said}, {half}");
     }
 
-    private static string Height(double metres, UnitSystem units) =>
+    private static Sentence Height(double metres, UnitSystem units) =>
         units == UnitSystem.InchPound
-            ? $"{Customary.HeightToSetIn(metres):0.#} in"
-            : $"{Math.Round(100 * metres):0} cm";
+            ? Sentence.Of($"{Customary.HeightToSetIn(metres):0.#} in")
+            : Sentence.Of($"{Math.Round(100 * metres):0} cm");
 
-    private static string Load(double kilograms, UnitSystem units) =>
-        units == UnitSystem.InchPound ? $"{Customary.LoadToTakeLb(kilograms):0} lb" : $"{kilograms:0.#} kg";
+    private static Sentence Load(double kilograms, UnitSystem units) =>
+        units == UnitSystem.InchPound
+            ? Sentence.Of($"{Customary.LoadToTakeLb(kilograms):0} lb")
+            : Sentence.Of($"{kilograms:0.#} kg");
 
     private static string Time(int seconds) =>
         seconds < 60 ? $"{seconds} s"

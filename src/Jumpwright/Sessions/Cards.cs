@@ -4,7 +4,6 @@ using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
-using NodaTime.Text;
 
 namespace Jumpwright.Sessions;
 
@@ -59,9 +58,12 @@ public static class Cards
             nothing is null ? CardWords.LandingLines : [],
             CardWords.StopAtOnce,
             CardWords.Caution,
-            MadeBy(request, athlete.Id, session.Slot.Id)
+            MadeBy(request, $"{athlete.Id}", session.Slot.Id)
         );
     }
+
+    /// <summary>As much of how an exercise is set up as a card has room for, in whichever language.</summary>
+    public static string SetUp(string whole) => CardWords.SetUp(whole);
 
     private static CardItem ItemOf(
         PlannedItem item,
@@ -82,7 +84,7 @@ public static class Cards
             exercise.Id,
             exercise.Name,
             CardWords.Why(item, exercise),
-            CardWords.SetUp(exercise),
+            SetUp(exercise.SetUp),
             exercise.Cues[0],
             CardWords.Amount(item.Dose, item.Sets),
             CardWords.HeightOrLoad(item.Dose, units),
@@ -94,6 +96,6 @@ public static class Cards
         );
     }
 
-    internal static string MadeBy(PlanRequest request, string who, string sessionId) =>
-        $"Jumpwright {ProductVersion.Current}, plan from {LocalDatePattern.Iso.Format(request.From)}, {who}, {sessionId}";
+    internal static Sentence MadeBy(PlanRequest request, Sentence who, string sessionId) =>
+        $"Jumpwright {ProductVersion.Current}, plan from {request.From:uuuu-MM-dd}, {who}, {sessionId}";
 }

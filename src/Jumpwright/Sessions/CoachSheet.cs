@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Sessions;
@@ -12,6 +13,6 @@ public sealed record CoachSheet(
     int Minutes,
     ImmutableArray<CoachLine> Lines,
     ImmutableArray<CoachStation> Stations,
-    ImmutableArray<string> Notes,
-    string MadeBy
+    ImmutableArray<Sentence> Notes,
+    Sentence MadeBy
 );

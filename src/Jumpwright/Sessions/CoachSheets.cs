@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
-using NodaTime.Text;
 
 namespace Jumpwright.Sessions;
 
@@ -37,8 +37,8 @@ internal static class CoachSheets
                     .Rotation.OrderBy(r => r.StartMin)
                     .ThenBy(r => r.Station, StringComparer.Ordinal)
                     .Select(r => new CoachStation(
-                        r.Station,
-                        request.Catalogue.Find(r.ExerciseId)?.Name ?? r.ExerciseId,
+                        StationOf(r.Station),
+                        $"{NameOf(r.ExerciseId, request.Catalogue)}",
                         r.StartMin,
                         r.EndMin,
                         [.. r.AthleteIds.Select(id => names.GetValueOrDefault(id, id))]
@@ -48,7 +48,7 @@ internal static class CoachSheets
                     }),
             ],
             [.. Notes(plan, request)],
-            Cards.MadeBy(request, "coach", session.Slot.Id)
+            Cards.MadeBy(request, $"coach", session.Slot.Id)
         );
     }
 
@@ -57,31 +57,51 @@ internal static class CoachSheets
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
         AthleteRequest? asked = request.Athletes.FirstOrDefault(a => a.Athlete.Id == athlete.Id);
-        string[] watching =
+        Sentence[] watching =
         [
             .. (asked?.RulingsOn(session.Slot.Date) ?? [])
-                .Select(r => r.Because.ToString())
-                .Distinct(StringComparer.Ordinal)
+                .Select(r => r.Because)
+                .Distinct()
                 .Take(3)
                 .Concat(asked?.Prompts ?? []),
         ];
-        string? watch = watching.Length == 0 ? null : string.Join(" ", watching);
+        Sentence? watch = watching.Length == 0 ? null : Sentence.Join(" ", watching);
         return new CoachLine(
             athlete.Name,
-            items.IsEmpty ? ["Nothing planned"] : [.. items.Select(i => Brief(i, request.Catalogue, units))],
+            items.IsEmpty ? [$"Nothing planned"] : [.. items.Select(i => Brief(i, request.Catalogue, units))],
             items.Sum(i => i.Contacts),
             watch
         );
     }
 
-    private static string Brief(PlannedItem item, Catalogue catalogue, UnitSystem units)
+    private static Sentence Brief(PlannedItem item, Catalogue catalogue, UnitSystem units)
     {
-        string name = catalogue.Find(item.Dose.ExerciseId)?.Name ?? item.Dose.ExerciseId;
-        string? how = CardWords.HeightOrLoad(item.Dose, units)?.ToString().Split(" (")[0];
-        return $"{name} {CardWords.Amount(item.Dose, item.Sets)}" + (how is null ? "" : ", " + how);
+        SaidExercise name = NameOf(item.Dose.ExerciseId, catalogue);
+        Sentence amount = CardWords.Amount(item.Dose, item.Sets);
+        return CardWords.HeightOrLoad(item.Dose, units, brief: true) is { } how
+            ? Sentence.Of($"{name} {amount}, {how}")
+            : Sentence.Of($"{name} {amount}");
     }
 
-    private static IEnumerable<string> Notes(Plan plan, PlanRequest request)
+    private static SaidExercise NameOf(string id, Catalogue catalogue) =>
+        catalogue.Find(id)?.Said ?? SaidExercise.ById(id);
+
+    /// <summary>A place or several, for example <c>plyo-box-1+floor</c>: kit with its number.</summary>
+    private static Sentence StationOf(string station)
+    {
+        Sentence[] places = [.. station.Split('+').Select(PlaceOf)];
+        return places.Aggregate((all, next) => Sentence.Of($"{all} and {next}"));
+    }
+
+    private static Sentence PlaceOf(string id)
+    {
+        int at = id.LastIndexOf('-');
+        return at > 0 && int.TryParse(id[(at + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+            ? Sentence.Of($"{new SaidKit(id[..at])} {number}")
+            : Sentence.Of($"{new SaidKit(id)}");
+    }
+
+    private static IEnumerable<Sentence> Notes(Plan plan, PlanRequest request)
     {
         yield return CardWords.Caution;
         if (plan is { Objective: { } value, BestBound: { } bound, Gap: { } gap })
@@ -89,16 +109,36 @@ internal static class CoachSheets
             yield return $"The plan is worth {value:0} points; no plan within the limits is worth more than {bound:0} (gap {100 * gap:0.0} %).";
         }
 
-        foreach (string remark in request.Remarks)
+        foreach (Sentence remark in request.Remarks)
         {
             yield return remark;
         }
 
         foreach (Override o in plan.Overrides)
         {
-            yield return FormattableString.Invariant(
-                $"Overridden until {LocalDatePattern.Iso.Format(o.Until)} by {o.Who}: {o.Limit}{(o.AthleteId is { } id ? " of " + id : "")} {o.Value:0.###} instead of {o.Standard:0.###} {o.Unit} ({o.Reason})."
-            );
+            SaidLimit called = new(o.Limit);
+            Sentence what = o.AthleteId is { } id ? Sentence.Of($"{called} of {id}") : Sentence.Of($"{called}");
+            yield return $"Overridden until {o.Until:uuuu-MM-dd} by {o.Who}: {what} {Overridden(o)} ({o.Reason}).";
         }
     }
+
+    /// <summary>What a limit is set to and what it was, in its unit.</summary>
+    private static Sentence Overridden(Override o) =>
+        o.Unit switch
+        {
+            "m" => $"{new Length(o.Value):0.### m} instead of {new Length(o.Standard):0.### m}",
+            "kg" => $"{new Mass(o.Value):0.### kg} instead of {new Mass(o.Standard):0.### kg}",
+            _ => $"{o.Value:0.###} instead of {o.Standard:0.###} {UnitOf(o.Unit)}",
+        };
+
+    private static Sentence UnitOf(string unit) =>
+        unit switch
+        {
+            "contacts" => $"contacts",
+            "contacts × tier" => $"contacts × tier",
+            "days" => $"days",
+            "exercises" => $"exercises",
+            "sessions" => $"sessions",
+            _ => Sentence.Of($"{unit}"),
+        };
 }

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Sessions;
 
 /// <summary>One station's line on the time axis.</summary>
 public sealed record CoachStation(
-    string Station,
-    string Exercise,
+    Sentence Station,
+    Sentence Exercise,
     double StartMin,
     double EndMin,
     ImmutableArray<string> AthleteNames

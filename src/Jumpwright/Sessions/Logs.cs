@@ -93,16 +93,12 @@ public static class Logs
 
             if (set.PainDuring > stop.PainDuringAbove)
             {
-                Add(
-                    FormattableString.Invariant(
-                        $"pain {set.PainDuring:0.#} of 10; above {stop.PainDuringAbove:0.#} it stops"
-                    )
-                );
+                Add($"pain {set.PainDuring:0.#} of 10; above {stop.PainDuringAbove:0.#} it stops");
             }
 
             if (set.PainSiteNew && stop.PainSiteNew)
             {
-                Add("it hurt in a new place");
+                Add($"it hurt in a new place");
             }
 
             if (set.HeightM is { } height)
@@ -110,9 +106,7 @@ public static class Logs
                 if (stop.HeightLossPct is { } loss && height < bestHeight * (1 - (loss / 100)) - 1e-9)
                 {
                     Add(
-                        FormattableString.Invariant(
-                            $"{100 * height:0.0} cm after {100 * bestHeight:0.0} cm, {100 * (1 - (height / bestHeight)):0} % lower; {loss:0.#} % is the limit"
-                        )
+                        $"{new Length(height):0.0 cm} after {new Length(bestHeight):0.0 cm}, {100 * (1 - (height / bestHeight)):0} % lower; {loss:0.#} % is the limit"
                     );
                 }
 
@@ -124,24 +118,14 @@ public static class Logs
                 if (stop.ContactGainPct is { } gain && contact > bestContact * (1 + (gain / 100)) + 1e-9)
                 {
                     Add(
-                        FormattableString.Invariant(
-                            $"contact {1000 * contact:0} ms after {1000 * bestContact:0} ms; {gain:0.#} % longer is the limit"
-                        )
+                        $"contact {1000 * contact:0} ms after {1000 * bestContact:0} ms; {gain:0.#} % longer is the limit"
                     );
                 }
 
                 bestContact = Math.Min(bestContact, contact);
             }
 
-            void Add(string what) =>
-                found.Add(
-                    new(
-                        item.Dose.ExerciseId,
-                        set.Set,
-                        wentOn,
-                        $"{item.Dose.ExerciseId}{(set.Set is { } k ? $", set {k}" : "")}: {what}{(wentOn ? ", and it went on" : "")}."
-                    )
-                );
+            void Add(Sentence what) => found.Add(new(item.Dose.ExerciseId, set.Set, wentOn, what));
         }
 
         return found.ToImmutable();
@@ -172,12 +156,7 @@ public static class Logs
             {
                 CompletedItem at = done[n - 1];
                 bool wentOn = n < seen.Length;
-                return new StopFinding(
-                    at.ExerciseId,
-                    at.Set,
-                    wentOn,
-                    $"Test, {at.ExerciseId}, trial {at.Set ?? n}: {verdict.Because}{(wentOn ? ", and it went on" : "")}."
-                );
+                return new StopFinding(at.ExerciseId, at.Set, wentOn, verdict.Because!) { Trial = at.Set ?? n };
             }
         }
 

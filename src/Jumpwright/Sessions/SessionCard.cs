@@ -30,8 +30,8 @@ public sealed record SessionCard(
     ImmutableArray<CardQuestion> Questions,
     ImmutableArray<CardItem> Items,
     int TotalContacts,
-    ImmutableArray<string> LandingLines,
-    string StopAtOnce,
-    string Caution,
-    string MadeBy
+    ImmutableArray<Sentence> LandingLines,
+    Sentence StopAtOnce,
+    Sentence Caution,
+    Sentence MadeBy
 );

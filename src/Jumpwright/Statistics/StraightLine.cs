@@ -93,7 +93,7 @@ public sealed record StraightLine(
 
         if (n < 2 || xx <= 1e-12 * Math.Max(1, meanX * meanX))
         {
-            return new Refusal("A line needs points at two different places at least.");
+            return Refusal.Of($"A line needs points at two different places at least.");
         }
 
         double slope = xy / xx;

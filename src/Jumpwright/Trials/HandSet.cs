@@ -129,14 +129,14 @@ internal sealed class HandSet
         return null;
     }
 
-    private static string Word(TrialEvent which) =>
+    private static Sentence Word(TrialEvent which) =>
         which switch
         {
-            TrialEvent.Onset => "onset",
-            TrialEvent.PeakDownwardVelocity => "peak downward velocity",
-            TrialEvent.Bottom => "lowest point",
-            TrialEvent.TakeOff => "take-off",
-            TrialEvent.TouchDown => "touch-down",
-            _ => "first touch-down",
+            TrialEvent.Onset => Sentence.Of($"onset"),
+            TrialEvent.PeakDownwardVelocity => Sentence.Of($"peak downward velocity"),
+            TrialEvent.Bottom => Sentence.Of($"lowest point"),
+            TrialEvent.TakeOff => Sentence.Of($"take-off"),
+            TrialEvent.TouchDown => Sentence.Of($"touch-down"),
+            _ => Sentence.Of($"first touch-down"),
         };
 }

@@ -29,7 +29,7 @@ internal static class Leading
         double apart = Math.Abs(plate.Seconds(left, right));
         if (left >= 0 && right >= 0 && apart >= TogetherS)
         {
-            into.Doubt(Cautions.OneFootFirst(left < right ? "left" : "right", apart), sides);
+            into.Doubt(Cautions.OneFootFirst(left < right, apart), sides);
         }
     }
 

@@ -57,7 +57,7 @@ internal static class PlateClocks
         LagS(plate) is { } lag ? [.. trials.Select(trial => Named(trial, lag))] : trials;
 
     private static Trial Named(Trial trial, double lagS) =>
-        trial.Doubting(Cautions.PlatesOutOfStep(lagS > 0 ? "right" : "left", Math.Abs(lagS)), MadeOfBoth);
+        trial.Doubting(Cautions.PlatesOutOfStep(lagS > 0, Math.Abs(lagS)), MadeOfBoth);
 
     /// <summary>By how much the right plate's clock lags behind the left's, s; null where they keep step, or nobody can say.</summary>
     internal static double? LagS(Plate plate)

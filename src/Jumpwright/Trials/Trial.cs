@@ -34,7 +34,7 @@ public sealed record Trial(
         !Doubtful.Contains(name, StringComparer.Ordinal)
         || (
             Warnings.Any(w => w.StartsWith(Cautions.Coarse, StringComparison.Ordinal))
-            && !Warnings.Contains(Cautions.HopAtTheEdge, StringComparer.Ordinal)
+            && !Warnings.Contains(Cautions.HopAtTheEdge.ToString(), StringComparer.Ordinal)
         );
 
     /// <summary>The same with a sentence more, and those of the named measures that it has doubtful.</summary>

@@ -84,6 +84,10 @@ internal static class RefusalsPage
             .Where(r => r.Type.EndsWith("Refusals", StringComparison.Ordinal))
             .SelectMany(r => Sentences(r.From.GetType(r.Type, throwOnError: true)!));
 
+    /// <summary>The same, and every sentence with which something is repaired or warned of.</summary>
+    public static IEnumerable<(string Name, string Sentence)> EverySentence =>
+        Rooms.SelectMany(r => Sentences(r.From.GetType(r.Type, throwOnError: true)!));
+
     public static string Write()
     {
         var page = new StringBuilder(
@@ -126,13 +130,8 @@ internal static class RefusalsPage
 
     private static IEnumerable<(string Name, string Sentence)> Sentences(Type type)
     {
-        const BindingFlags All = BindingFlags.Static | BindingFlags.Public | BindingFlags.DeclaredOnly;
-        foreach (FieldInfo constant in type.GetFields(All).Where(f => f.IsLiteral && f.FieldType == typeof(string)))
-        {
-            yield return (constant.Name, (string)constant.GetRawConstantValue()!);
-        }
-
-        foreach (MethodInfo method in type.GetMethods(All))
+        const BindingFlags Public = BindingFlags.Static | BindingFlags.Public | BindingFlags.DeclaredOnly;
+        foreach (MethodInfo method in type.GetMethods(Public))
         {
             object?[] arguments = [.. method.GetParameters().Select(p => Example(method.Name, p))];
             switch (method.Invoke(null, arguments))
@@ -140,7 +139,7 @@ internal static class RefusalsPage
                 case Refusal refusal:
                     yield return (method.Name, refusal.Sentence);
                     break;
-                case string sentence:
+                case Sentence sentence:
                     yield return (method.Name, sentence);
                     break;
                 case null:
@@ -167,22 +166,15 @@ internal static class RefusalsPage
                 ("ParameterOutside", "name") => "POINT:RATE",
                 (_, "column" or "name" or "missing") => method is "UnitConverted" ? "force_kN" : "force_N",
                 (_, "taken") => "force_N",
-                (_, "unit") => method is "UnitConverted" ? "newtons" : "V",
+                (_, "unit") => "V",
                 (_, "task") => "drop-jump",
-                (_, "foot") => "left",
-                (_, "which" or "before") => "take-off",
-                (_, "after") => "touch-down",
                 (_, "parameter") => "ANALOG:SCALE",
-                (_, "expected") => "a number from 15 to 300 kg",
                 (_, "fault") => "OverflowException",
                 ("UnknownTask", _) => "cartwheel",
                 ("UnknownHeader", _) => "zeit,kraft",
                 ("Frame", _) => "12.5",
                 ("FrameEvent", _) => "jump",
                 ("FrameAlternate", _) => "take-off",
-                ("FrameRateImplausible", _) => "a flight of 2.4 s would be a jump over 1.2 m",
-                ("IntervalImplausible", _) => "a flight of 480 s would be a jump over 1.2 m",
-                ("Contradiction", _) => "points",
                 (_, "value") => "heavy",
                 _ => "7OO",
             };
@@ -260,9 +252,23 @@ internal static class RefusalsPage
             return new ManifestRow(12, "cmj-01.csv", Jumpwright.Recordings.RecordingLabels.None, null);
         }
 
-        if (type == typeof(IEnumerable<string>))
+        if (type == typeof(Sentence))
         {
-            return new[] { "take-off" };
+            return (method, name) switch
+            {
+                (_, "unit") => Sentence.Of($"newtons"),
+                (_, "expected") => Sentence.Of($"a number from {15.0} to {300.0} {"kg"}"),
+                ("FrameRateImplausible", _) => Sentence.Of($"a flight of {2.4:0.###} s would be a jump over 1.2 m"),
+                ("IntervalImplausible", _) => Sentence.Of($"a flight of {480.0:0.###} s would be a jump over 1.2 m"),
+                ("Contradiction", _) => Sentence.Of($"points"),
+                (_, "after") => Sentence.Of($"touch-down"),
+                _ => Sentence.Of($"take-off"),
+            };
+        }
+
+        if (type == typeof(IEnumerable<Sentence>))
+        {
+            return new[] { Sentence.Of($"take-off"), Sentence.Of($"touch-down") };
         }
 
         if (type.IsEnum)

@@ -149,7 +149,7 @@ public sealed class AmendmentTests : IAsyncLifetime
         Assert.Equal(PlanStatus.Infeasible, then.Status);
         Assert.Contains(
             then.Collisions.SelectMany(c => c.Requirements),
-            r => r.Text.Contains("is not open", StringComparison.Ordinal)
+            r => r.Text.ToString().Contains("is not open", StringComparison.Ordinal)
         );
     }
 

@@ -129,8 +129,11 @@ public partial class SecondLanguageTests(ServedDemo demo)
     [GeneratedRegex("<(?:summary class=\"number\"|td[^>]*|span class=\"number\")>([^<]*)<")]
     private static partial Regex Number();
 
-    /// <summary>Ids and names of files, which are the same in any language.</summary>
-    [GeneratedRegex(@"\S+\.(csv|c3d|md|yaml)\b|[a-z0-9]+(-[a-z0-9]+)+", RegexOptions.ExplicitCapture)]
+    /// <summary>Ids, names of files and of their columns (<c>frames_per_second</c>), which are the same in any language.</summary>
+    [GeneratedRegex(
+        @"\S+\.(csv|c3d|md|yaml)\b|[a-z0-9]+(-[a-z0-9]+)+|[a-z0-9]+(_[A-Za-z0-9]+)+",
+        RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Id();
 
     [GeneratedRegex(@"\p{L}{3,}")]

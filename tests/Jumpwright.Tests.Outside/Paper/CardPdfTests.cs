@@ -30,7 +30,7 @@ public class CardPdfTests
         read.MustSay("Valid on this day only");
         read.MustSay(card.Caution);
         read.MustSay(card.StopAtOnce);
-        Assert.All(card.LandingLines, read.MustSay);
+        Assert.All(card.LandingLines, line => read.MustSay(line));
         foreach (CardQuestion question in card.Questions)
         {
             Assert.All(question.Answers, a => read.MustSay(a.Answer + ":"));

@@ -1,4 +1,5 @@
 using Jumpwright.Paper;
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 
 namespace Jumpwright.Tests.Outside.Paper;
@@ -36,10 +37,10 @@ public class CoachSheetPdfTests
         var read = CardText.Read(CoachSheetPdf.Render(sheet));
         read.MustSay(sheet.SquadName);
         read.MustSay("Tuesday 5 January 2027, 17:00 to 17:45");
-        Assert.All(sheet.Notes, read.MustSay);
+        Assert.All(sheet.Notes, note => read.MustSay(note));
         Assert.All(sheet.Lines.SelectMany(l => l.Items), item => MustHold(read, item));
         Assert.All(sheet.Lines, l => MustHold(read, l.AthleteName));
-        Assert.All(sheet.Lines.Select(l => l.Watch).OfType<string>(), read.MustSay);
+        Assert.All(sheet.Lines.Select(l => l.Watch).OfType<Sentence>(), watch => read.MustSay(watch));
         Assert.All(sheet.Stations, s => MustHold(read, s.Station + " " + s.Exercise));
         read.MustSay($"Ground contacts of all athletes: {sheet.Lines.Sum(l => l.Contacts)}");
     }
@@ -61,7 +62,7 @@ public class CoachSheetPdfTests
     {
         CoachSheet sheet = HandMadeSheets.Small with
         {
-            Stations = [new CoachStation("drop box 1", "Depth jump", 7.5, 12, ["Athlete Number1"])],
+            Stations = [new CoachStation($"drop box 1", $"Depth jump", 7.5, 12, ["Athlete Number1"])],
         };
         CardText.Read(CoachSheetPdf.Render(sheet)).MustSay("17:08 to 17:12 Depth jump Athlete Number1");
     }
@@ -77,9 +78,14 @@ public class CoachSheetPdfTests
         {
             Lines =
             [
-                new CoachLine("Žofia Łuczyńska-Ødegård", ["Snap-down 2 × 5"], 10, null),
-                new CoachLine("<script>alert(1)</script>", ["Snap-down 2 × 5"], 10, null),
-                new CoachLine("\u202Eevil \u05E9\u05DC\u05D5\u05DD \uD83D\uDE00 \uD800", ["Snap-down 2 × 5"], 10, null),
+                new CoachLine("Žofia Łuczyńska-Ødegård", [$"Snap-down 2 × 5"], 10, null),
+                new CoachLine("<script>alert(1)</script>", [$"Snap-down 2 × 5"], 10, null),
+                new CoachLine(
+                    "\u202Eevil \u05E9\u05DC\u05D5\u05DD \uD83D\uDE00 \uD800",
+                    [$"Snap-down 2 × 5"],
+                    10,
+                    null
+                ),
             ],
         };
         var read = CardText.Read(CoachSheetPdf.Render(odd));

@@ -82,14 +82,14 @@ internal static class HandMadeCards
             [.. items],
             items.Sum(i => i.Contacts),
             [
-                "Step off the box, don't jump off it.",
-                "Step down from a landing box.",
-                "Land quiet, knees over feet.",
-                "If unsure, one box lower.",
+                $"Step off the box, don't jump off it.",
+                $"Step down from a landing box.",
+                $"Land quiet, knees over feet.",
+                $"If unsure, one box lower.",
             ],
-            "Stop everything and get help for: a pop you felt, a knee that locks, numbness, chest pain, feeling faint, or a knock to the head.",
-            "Training advice, not medical advice. Local rules and licensed practice come first. Nobody is declared fit by this card.",
-            "Jumpwright 0.1.0, plan from 2027-01-04, a01, 2027-01-05-pm"
+            $"Stop everything and get help for: a pop you felt, a knee that locks, numbness, chest pain, feeling faint, or a knock to the head.",
+            $"Training advice, not medical advice. Local rules and licensed practice come first. Nobody is declared fit by this card.",
+            $"Jumpwright 0.1.0, plan from 2027-01-04, a01, 2027-01-05-pm"
         );
 
     public static readonly SessionCard Nothing = Of("Bo Quist") with
@@ -121,24 +121,24 @@ internal static class HandMadeCards
     private static ImmutableArray<CardQuestion> Questions =>
         [
             new(
-                "Pain today? Where, and how much from 0 to 10?",
-                ["Where", "0 to 10"],
+                $"Pain today? Where, and how much from 0 to 10?",
+                [$"Where", $"0 to 10"],
                 [
-                    new("0 to 2", "go on."),
-                    new("3 to 5", "do the 'instead' items and half the sets. Tell the coach."),
-                    new("More than 5", "stop. No jumps today. Tell the coach."),
-                    new("Any pain in the shin bone or a foot bone", "stop, whatever the number. Tell the coach."),
+                    new($"0 to 2", $"go on."),
+                    new($"3 to 5", $"do the 'instead' items and half the sets. Tell the coach."),
+                    new($"More than 5", $"stop. No jumps today. Tell the coach."),
+                    new($"Any pain in the shin bone or a foot bone", $"stop, whatever the number. Tell the coach."),
                 ]
             ),
             new(
-                "Worse than yesterday morning?",
+                $"Worse than yesterday morning?",
                 [],
-                [new("No", "go on."), new("Yes", "no jumps today. Tell the coach.")]
+                [new($"No", $"go on."), new($"Yes", $"no jumps today. Tell the coach.")]
             ),
             new(
-                "Swelling, or does something give way?",
+                $"Swelling, or does something give way?",
                 [],
-                [new("No", "go on."), new("Yes", "no jumps. See a clinician first (doctor or physiotherapist).")]
+                [new($"No", $"go on."), new($"Yes", $"no jumps. See a clinician first (doctor or physiotherapist).")]
             ),
         ];
 }

@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 using NodaTime;
 
@@ -31,20 +32,20 @@ internal static class HandMadeSheets
                         i == 2
                             ? new CoachLine(
                                 n,
-                                ["Nothing planned"],
+                                [$"Nothing planned"],
                                 0,
-                                "Stop sign on 2027-01-03: see a clinician first."
+                                $"Stop sign on 2027-01-03: see a clinician first."
                             )
                             : new CoachLine(
                                 n,
                                 [
-                                    "Snap-down 2 × 5",
-                                    "Pogo hop 3 × 10",
-                                    "Jump from a seat to a box 3 × 3, land on a box of 40 cm",
-                                    "Depth jump 3 × 5, step off 30 cm",
+                                    $"Snap-down 2 × 5",
+                                    $"Pogo hop 3 × 10",
+                                    $"Jump from a seat to a box 3 × 3, land on a box of 40 cm",
+                                    $"Depth jump 3 × 5, step off 30 cm",
                                 ],
                                 79,
-                                i % 7 == 1 ? "15 years old on 2027-01-05: no depth jumps." : null
+                                i % 7 == 1 ? Sentence.Of($"15 years old on 2027-01-05: no depth jumps.") : null
                             )
                 ),
             ],
@@ -55,8 +56,8 @@ internal static class HandMadeSheets
                         Enumerable
                             .Range(0, groups)
                             .Select(group => new CoachStation(
-                                stations[station],
-                                exercises[station],
+                                $"{stations[station]}",
+                                $"{exercises[station]}",
                                 5 + (8 * ((station + group) % 5)),
                                 5 + (8 * ((station + group) % 5)) + (station % 2 == 0 ? 8 : 3),
                                 [.. names.Where((_, i) => i % groups == group)]
@@ -64,10 +65,10 @@ internal static class HandMadeSheets
                     ),
             ],
             [
-                "Overridden until 2027-01-20 by B. Hale: contacts-per-week (training camp).",
-                "Training advice, not medical advice. Local rules and licensed practice come first.",
+                $"Overridden until 2027-01-20 by B. Hale: contacts-per-week (training camp).",
+                $"Training advice, not medical advice. Local rules and licensed practice come first.",
             ],
-            "Jumpwright 0.1.0, plan from 2027-01-04, coach, 2027-01-05-pm"
+            $"Jumpwright 0.1.0, plan from 2027-01-04, coach, 2027-01-05-pm"
         );
     }
 }

@@ -1,8 +1,10 @@
 using System.Text.RegularExpressions;
 using Jumpwright.App.Wording;
 using Jumpwright.Exercises;
+using Jumpwright.Plans;
 using Jumpwright.Prescribing.Gains;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Tests.Outside.Wording;
@@ -15,9 +17,20 @@ public partial class SpokenSentencesTests
         .. TemplatesInCode
             .Of(typeof(Sentence).Assembly)
             .Union(TemplatesInCode.Of(typeof(Planning.Planner).Assembly))
+            .Union(TemplatesInCode.Of(typeof(Jumpwright.Paper.CardPdf).Assembly))
+            .Union(TemplatesInCode.Of(typeof(Jumpwright.Storage.Stores.Store).Assembly))
             .Union(TemplatesInCode.Of(typeof(SpokenSentences).Assembly))
             // What the catalogue says is a template of its own.
             .Union(Catalogue.Standard.Exercises.SelectMany(e => e.Entry).Select(c => c.Said.Template))
+            .Union(
+                LimitBook
+                    .Standard.All.Select(l => l.Id)
+                    .Concat(Limits.All.Select(l => l.Id))
+                    .Concat(LimitNames.OfRulings)
+                    .Select(id => LimitNames.Of(id).Template)
+            )
+            .Union(LimitBook.Standard.All.Select(l => l.Said.Template))
+            .Union(Catalogue.Standard.Exercises.Select(e => e.DemandBasisSaid.Template))
             .Union(PublishedEffects.All.Select(e => Sentence.OfCatalogue(e.Training).Template))
             .Order(StringComparer.Ordinal),
     ];
@@ -117,7 +130,7 @@ public partial class SpokenSentencesTests
     private static partial Regex EnglishNo();
 
     [GeneratedRegex(
-        @"\b(?:kein\w*|nicht|nichts|niemand\w*|nie|weder|noch nie|ohne|unbekannt\w*|unlizenziert\w*)\b",
+        @"\b(?:kein\w*|nicht|nichts|niemand\w*|nie|weder|noch nie|ohne|nein|unbekannt\w*|unlizenziert\w*)\b",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex GermanNo();

@@ -12,7 +12,7 @@ public class BasisTests
             CalculatorList.All,
             b =>
             {
-                Assert.NotEmpty(b.Formula);
+                Assert.NotEmpty(b.Formula.ToString());
                 Assert.NotEmpty(b.Sources);
                 Assert.False(string.IsNullOrWhiteSpace(b.Dispute), b.Id);
             }

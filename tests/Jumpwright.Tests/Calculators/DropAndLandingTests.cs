@@ -112,8 +112,11 @@ public class DropAndLandingTests
             one.Value("peak_landing_force_BW").Value,
             0.05 * truth.PeakBw(Flight.TouchDownSpeedMS(0.4))
         );
-        Assert.Contains(one.Warnings, w => w.Contains("from about one height", StringComparison.Ordinal));
-        Assert.DoesNotContain(two.Warnings, w => w.Contains("from about one height", StringComparison.Ordinal));
+        Assert.Contains(one.Warnings, w => w.ToString().Contains("from about one height", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            two.Warnings,
+            w => w.ToString().Contains("from about one height", StringComparison.Ordinal)
+        );
         Assert.Contains("10 cm lower", one.NextTest, StringComparison.Ordinal);
         Assert.True(
             LandingForces.Relative([new(0.3, 1), new(0.3, 1), new(0.3, 1)], 0.15, 0.4)

@@ -165,7 +165,7 @@ public class CollisionTests(ITestOutputHelper output)
         Assert.Equal(PlanStatus.Infeasible, plan.Status);
         Collision collision = Assert.Single(plan.Collisions);
         Assert.Equal(["limit", "lock", "lock"], collision.Requirements.Select(r => r.Kind).Order());
-        Assert.Contains(collision.Requirements, r => r.Text.Contains("drop-box", StringComparison.Ordinal));
+        Assert.Contains(collision.Requirements, r => r.Text.ToString().Contains("drop-box", StringComparison.Ordinal));
     }
 
     private static PlanStatus Answer(PlanRequest request, IEnumerable<string> ids) =>

@@ -79,7 +79,7 @@ public class ReportTests
         Assert.Contains("typically", text, StringComparison.Ordinal);
         Assert.Contains("never added up", text, StringComparison.Ordinal);
         Assert.Contains(report.Sections.SelectMany(s => s.Plots), p => p.Name == "drop-height");
-        Assert.All(report.Sections.SelectMany(s => s.Plots), p => Assert.NotEmpty(p.InWords));
+        Assert.All(report.Sections.SelectMany(s => s.Plots), p => Assert.NotEmpty(p.InWords.ToString()));
     }
 
     [Fact]

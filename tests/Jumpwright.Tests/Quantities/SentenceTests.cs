@@ -71,15 +71,6 @@ public class SentenceTests
     }
 
     [Fact]
-    public void APart_IsReplaced_HoweverDeepItStands()
-    {
-        Sentence test = $"ten hops";
-        Sentence whole = $"Jumps. {Sentence.Of($"First: {test}.")}";
-        Assert.Equal("Jumps. First: none.", whole.Replacing(test, $"none").ToString());
-        Assert.Equal("Jumps. First: ten hops.", whole.ToString());
-    }
-
-    [Fact]
     public void Several_StandInARow()
     {
         Assert.Equal("a; b; c", Sentence.Join("; ", [$"a", $"b", $"c"]).ToString());

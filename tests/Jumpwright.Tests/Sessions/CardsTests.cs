@@ -64,12 +64,12 @@ public class CardsTests
         SessionCard card = PlanByHand.Card(Ordinary);
         Assert.Equal(3, card.Questions.Length);
         Assert.All(card.Questions, q => Assert.True(q.Answers.Length >= 2));
-        Assert.All(card.Questions.SelectMany(q => q.Answers), a => Assert.NotEmpty(a.Then));
+        Assert.All(card.Questions.SelectMany(q => q.Answers), a => Assert.NotEmpty(a.Then.ToString()));
         Assert.Contains(
             card.Questions[0].Answers,
             a =>
-                a.Answer.Contains("shin bone", StringComparison.Ordinal)
-                && a.Then.StartsWith("stop", StringComparison.Ordinal)
+                a.Answer.ToString().Contains("shin bone", StringComparison.Ordinal)
+                && a.Then.ToString().StartsWith("stop", StringComparison.Ordinal)
         );
     }
 

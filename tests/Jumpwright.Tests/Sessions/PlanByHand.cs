@@ -127,6 +127,9 @@ internal static class PlanByHand
     public static SessionCard Card(Plan plan, Athlete? athlete = null, params Ruling[] rulings) =>
         Assert.Single(Cards.Of(plan, Request(athlete, rulings), Squad, [Of(athlete ?? Somebody)]));
 
+    public static SessionCard CardIn(UnitSystem units, Plan plan) =>
+        Assert.Single(Cards.Of(plan, Request(), Squad, [Of(Somebody)], units));
+
     public static CoachSheet Sheet(Plan plan, params Ruling[] rulings) =>
         Assert.Single(Cards.SheetsOf(plan, Request(null, rulings), Squad, [Of(Somebody)]));
 

@@ -102,7 +102,7 @@ public class LandingAndSidesTests
             0.002
         );
         Assert.Null(trial.Find(MeasureNames.JumpHeight));
-        Assert.Contains(Cautions.WeighedElsewhere, trial.Warnings);
+        Assert.Contains(Cautions.WeighedElsewhere.ToString(), trial.Warnings);
     }
 
     [Theory]

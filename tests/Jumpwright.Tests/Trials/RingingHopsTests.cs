@@ -54,12 +54,12 @@ public class RingingHopsTests
             Trial trial = trials[0];
             if (!trial.Warnings.Any(w => w.StartsWith("The plate rings where hops", StringComparison.Ordinal)))
             {
-                Assert.DoesNotContain(Cautions.Ringing, trial.Warnings);
+                Assert.DoesNotContain(Cautions.Ringing.ToString(), trial.Warnings);
                 continue;
             }
 
             named++;
-            if (trial.Warnings.Contains(Cautions.Ringing))
+            if (trial.Warnings.Contains(Cautions.Ringing.ToString()))
             {
                 doubtful++;
                 Assert.Contains(MeasureNames.ContactTime, trial.Doubtful);

@@ -38,7 +38,7 @@ internal sealed record PlanJson(
             [.. plan.Collisions.Select(CollisionJson.Of)],
             [.. plan.Overrides.Select(OverrideJson.Of)],
             [.. plan.Limits.Select(LimitJson.Of)],
-            plan.Remarks
+            [.. plan.Remarks.Select(r => r.ToString())]
         );
 
     /// <summary>One object over several lines.</summary>

@@ -38,6 +38,8 @@ internal static class JournalReading
             return history;
         }
 
+        theirs = WithdrawnPain.Without(theirs, zone);
+
         ImmutableArray<CompletedItem> done = SetsDone.Merge(history.Completed, theirs, zone);
         ImmutableArray<SymptomReport> felt =
         [
@@ -211,7 +213,7 @@ internal static class JournalReading
     {
         if (raw(trial.Sha256) is not { } bytes)
         {
-            return new Refusal("The recording's bytes are not at hand, so the trial can't be measured again.");
+            return Refusal.Of($"The recording's bytes are not at hand, so the trial can't be measured again.");
         }
 
         return Recording
@@ -225,7 +227,7 @@ internal static class JournalReading
                             {
                                 Warnings = [.. recording.Warnings.Union(same.Warnings, StringComparer.Ordinal)],
                             }
-                            : new Refusal("The recording no longer holds this trial: import the squad again.")
+                            : Refusal.Of($"The recording no longer holds this trial: import the squad again.")
                     )
             );
     }

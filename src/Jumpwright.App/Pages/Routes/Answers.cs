@@ -1,4 +1,6 @@
 using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
+using Jumpwright.Quantities;
 using Microsoft.AspNetCore.Components;
 
 namespace Jumpwright.App.Pages.Routes;
@@ -25,6 +27,13 @@ internal static class Answers
         int status = StatusCodes.Status409Conflict,
         string language = "en"
     ) => Results.Json(new { refused = sentence, lang = language }, statusCode: status);
+
+    /// <summary>What measuring or taking in refused, in the language of the page.</summary>
+    public static IResult Refused(Refusal refusal)
+    {
+        (string text, bool isEnglish) = SpokenSentences.Of(RecalledSentences.Of(refusal.Sentence));
+        return isEnglish ? Refused(text) : Refused(text, language: Speech.Now.Language);
+    }
 
     /// <summary>The body as an object, or null where it is too long or of another shape.</summary>
     public static async Task<T?> Body<T>(HttpRequest request, int most = MostBytes)

@@ -34,7 +34,7 @@ internal static class IntakeRoutes
                 Outcome<string> kept = await incoming.Keep(intake, name ?? "", request.Body, cancel);
                 return kept.TryGet(out string? under, out Refusal? refusal)
                     ? Results.Json(new { kept = under })
-                    : Answers.Refused(refusal.Sentence);
+                    : Answers.Refused(refusal);
             }
         );
         app.MapPost(
@@ -42,7 +42,7 @@ internal static class IntakeRoutes
             (string intake, CancellationToken cancel) =>
                 incoming.Finish(intake, "import page", cancel).TryGet(out IntakeEntry? entry, out Refusal? refusal)
                     ? Results.Json(new { taken = entry.Files.Length })
-                    : Answers.Refused(refusal.Sentence)
+                    : Answers.Refused(refusal)
         );
         app.MapGet(
             "/import/{intake}/state",
@@ -60,7 +60,7 @@ internal static class IntakeRoutes
                     .Undo(form["intake"].ToString(), "import page", cancel)
                     .TryGet(out _, out Refusal? refusal)
                     ? new SeeOther("/import")
-                    : Page(desk, null, [new(refusal.Sentence, IsEnglish: true)]);
+                    : Page(desk, null, [SpokenSentences.Of(RecalledSentences.Of(refusal.Sentence))]);
             }
         );
         app.MapPost(
@@ -85,7 +85,7 @@ internal static class IntakeRoutes
                         )
                         .TryGet(out int written, out Refusal? refusal)
                         ? [new(Counted("import.labelled", written))]
-                        : [new(refusal.Sentence, IsEnglish: true)]
+                        : [SpokenSentences.Of(RecalledSentences.Of(refusal.Sentence))]
                 );
             }
         );
@@ -106,7 +106,11 @@ internal static class IntakeRoutes
                         desk,
                         null,
                         now.Refusal is { } refusal
-                            ? [new(T["import.mended.refused", now.File] + " "), new(refusal.Sentence, IsEnglish: true)]
+                            ?
+                            [
+                                new(T["import.mended.refused", now.File] + " "),
+                                SpokenSentences.Of(RecalledSentences.Of(refusal.Sentence)),
+                            ]
                             :
                             [
                                 new(
@@ -118,7 +122,7 @@ internal static class IntakeRoutes
                                 ),
                             ]
                     )
-                    : Page(desk, null, [new(why.Sentence, IsEnglish: true)]);
+                    : Page(desk, null, [SpokenSentences.Of(RecalledSentences.Of(why.Sentence))]);
             }
         );
     }

@@ -1,4 +1,5 @@
 using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
 using Jumpwright.Paper;
 using Jumpwright.Sessions;
 using Microsoft.AspNetCore.Components;
@@ -73,9 +74,10 @@ internal static class PageRoutes
             (string session, string athlete, string? paper) =>
                 Card(desk.Book, session, athlete) is { } card
                     ? Results.File(
-                        CardPdf.Render(
+                        SpokenCards.Pdf(
                             card,
-                            desk.Pictures.Of(athlete, card.Date),
+                            desk.Book.Catalogue,
+                            desk.Pictures,
                             Enum.TryParse(paper, ignoreCase: true, out CardPaper asked) && Enum.IsDefined(asked)
                                 ? asked
                                 : CardPaper.A5
@@ -117,7 +119,7 @@ internal static class PageRoutes
             "/sheets/{session}.pdf",
             (string session) =>
                 desk.Book.PlanOrNull?.Sheets.FirstOrDefault(s => s.SessionId == session) is { } sheet
-                    ? Results.File(CoachSheetPdf.Render(sheet), "application/pdf")
+                    ? Results.File(CoachSheetPdf.Render(sheet, SpokenSentences.Writer), "application/pdf")
                     : Answers.NotFound(desk.Book)
         );
         app.MapFallback(() => Answers.NotFound(desk.Book));

@@ -51,13 +51,13 @@ internal static class RuleRoutes
     private static async Task<IResult> Asked(FrontDesk desk, HttpRequest request, Edit edit, CancellationToken cancel)
     {
         IFormCollection form = await request.ReadFormAsync(cancel);
-        string said = desk.Change(squad =>
-            squad.Folder is not { } folder ? TextBook.T["rules.no-folder"]
+        Piece said = desk.Change(squad =>
+            squad.Folder is not { } folder ? new Piece(TextBook.T["rules.no-folder"])
             : edit(desk.Book, folder, name => form[name].ToString().Trim())
                 .Then(_ => squad.ImportAgain(null, cancel))
                 .TryGet(out _, out Refusal? refusal)
-                ? TextBook.T["rules.kept"]
-            : refusal.Sentence
+                ? new Piece(TextBook.T["rules.kept"])
+            : SpokenSentences.Of(refusal.Said)
         );
         return Page(desk, said);
     }
@@ -67,13 +67,13 @@ internal static class RuleRoutes
         string section = field("section");
         if (!Fields.TryGetValue(section, out string[]? names))
         {
-            return new Refusal("There is no such list.");
+            return Refusal.Of($"There is no such list.");
         }
 
         (string Name, string Value)[] cells = [.. names.Select(n => (n, field(n)))];
         if (cells.FirstOrDefault(c => c.Value.Length > 80) is { Name: { } tooLong })
         {
-            return new Refusal($"{tooLong} is too long: 80 letters at most.");
+            return Refusal.Of($"{tooLong} is too long: 80 letters at most.");
         }
 
         return SquadFolderEditor
@@ -97,7 +97,7 @@ internal static class RuleRoutes
         string? athlete = field("athlete") is { Length: > 0 } id ? id : null;
         if (athlete is not null && book.Find(athlete) is null)
         {
-            return new Refusal("There is no such athlete.");
+            return Refusal.Of($"There is no such athlete.");
         }
 
         if (
@@ -108,7 +108,7 @@ internal static class RuleRoutes
             || field("reason").Length > 200
         )
         {
-            return new Refusal("Write a number, and both days as 2027-01-04.");
+            return Refusal.Of($"Write a number, and both days as 2027-01-04.");
         }
 
         var asked = new LimitOverride(field("limit"), athlete, value, field("who"), field("reason"), from, until);
@@ -120,10 +120,10 @@ internal static class RuleRoutes
         LimitBook after = before.With([asked], from, from);
         if (after.InForce.Length == before.InForce.Length)
         {
-            return new Refusal(
+            return Refusal.Of(
                 after.Remarks.Length > before.Remarks.Length
                     ? after.Remarks[^1]
-                    : "An override ends on or after the day on which it begins."
+                    : Sentence.Of($"An override ends on or after the day on which it begins.")
             );
         }
 
@@ -132,7 +132,7 @@ internal static class RuleRoutes
             && (asked.Who.Length == 0 || asked.Reason.Length == 0)
         )
         {
-            return new Refusal("Say by name who sets the limit, and why. Nothing was changed.");
+            return Refusal.Of($"Say by name who sets the limit, and why. Nothing was changed.");
         }
 
         return SquadFolderEditor.AddOverride(
@@ -160,7 +160,7 @@ internal static class RuleRoutes
     private static LocalDate? Day(string text) =>
         LocalDatePattern.Iso.Parse(text) is { Success: true } day ? day.Value : null;
 
-    private static IResult Page(FrontDesk desk, string? says) =>
+    private static IResult Page(FrontDesk desk, Piece? says) =>
         Answers.Page<RulesPage>(
             new
             {

@@ -169,9 +169,9 @@ internal static class SetUpRoutes
         (Piece? says, FormFault? fault) = desk.Change<(Piece?, FormFault?)>(squad =>
             squad.Folder is not { } folder ? (null, wrong(new Piece(T["set-up.no-folder"])))
             : !write(folder).TryGet(out string? said, out Refusal? refusal)
-                ? (null, wrong(new Piece(refusal.Sentence, IsEnglish: true)))
+                ? (null, wrong(SpokenSentences.Of(refusal.Said)))
             : squad.ImportAgain(null, cancel).TryGet(out _, out Refusal? why) ? (new Piece(said), null)
-            : (new Piece(why.Sentence, IsEnglish: true), null)
+            : (SpokenSentences.Of(why.Said), null)
         );
         return Page(desk, fault, says);
     }

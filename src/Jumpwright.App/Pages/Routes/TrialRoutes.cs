@@ -90,7 +90,7 @@ internal static class TrialRoutes
                     displacement = Column(t.DisplacementM),
                 }
             )
-            : Answers.Refused(refusal.Sentence);
+            : Answers.Refused(refusal);
     }
 
     private static IResult Try(Workbook book, MeasuredTrial trial, ImmutableArray<CorrectionEntry.Moved> events)
@@ -103,7 +103,7 @@ internal static class TrialRoutes
                 .TryGet(out Trial? again, out Refusal? refusal)
         )
         {
-            return Answers.Refused(refusal.Sentence);
+            return Answers.Refused(refusal);
         }
 
         object phases =
@@ -145,7 +145,7 @@ internal static class TrialRoutes
                 .TryGet(out _, out Refusal? refusal)
         )
         {
-            return Answers.Refused(refusal.Sentence);
+            return Answers.Refused(refusal);
         }
 
         desk.Write(

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
+using Jumpwright.App.Wording;
 using Jumpwright.Planning;
 using Jumpwright.Storage.Stores;
 using NodaTime;
@@ -52,7 +53,14 @@ internal static class WeekRoutes
         );
         app.MapGet(
             "/week/state",
-            () => Results.Json(new { says = desk.Planning?.Says, planning = desk.Planning is not null })
+            () =>
+                Results.Json(
+                    new
+                    {
+                        says = desk.Planning is { } told ? SpokenSentences.Text(told.Says) : null,
+                        planning = desk.Planning is not null,
+                    }
+                )
         );
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 using nietras.SeparatedValues;
 
 namespace Jumpwright.Storage.Folders.Csv;
@@ -132,10 +133,11 @@ internal sealed class CsvTable
         {
             string line = lines[i];
             string? fault =
-                line.Length > LongestLine ? "it is longer than a million characters: shorten it"
+                line.Length > LongestLine ? Sentence.Of($"it is longer than a million characters: shorten it")
                 : QuoteScan.IsRegular(line, delimiter) ? null
-                : "a quotation mark stands in the middle of a cell, or is not closed: "
-                    + "put the whole cell in quotation marks and double those inside";
+                : Sentence.Of(
+                    $"a quotation mark stands in the middle of a cell, or is not closed: put the whole cell in quotation marks and double those inside"
+                );
             string[] cells =
                 line.Length == 0 ? [""]
                 : fault is null ? Records(line, delimiter, i + 1).First().Cells
@@ -152,8 +154,9 @@ internal sealed class CsvTable
     private string? FaultOf(string[] cells) =>
         cells.Length == _header.Length
             ? null
-            : $"it has {cells.Length} cells where the header has {_header.Length}: "
-                + "put a cell that holds a comma in quotation marks, and keep the empty ones";
+            : Sentence.Of(
+                $"it has {cells.Length} cells where the header has {_header.Length}: put a cell that holds a comma in quotation marks, and keep the empty ones"
+            );
 
     private bool HeaderHolds(TableSchema schema, ProblemList problems)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Jumpwright.Athletes;
+using Jumpwright.Quantities;
 using NodaTime;
 using NodaTime.Text;
 
@@ -38,7 +39,7 @@ internal sealed class RowReader(CsvRow row)
             return parsed.Value;
         }
 
-        Fault($"{column} '{Shown(cell)}' is no date: write year-month-day, for example 2027-01-04");
+        Fault(Sentence.Of($"{column} '{Shown(cell)}' is no date: write year-month-day, for example 2027-01-04"));
         return null;
     }
 
@@ -55,15 +56,22 @@ internal sealed class RowReader(CsvRow row)
         {
             Fault(
                 cell.Contains(',', StringComparison.Ordinal)
-                    ? $"{column} '{Shown(cell)}' has a decimal comma: write a decimal point"
-                    : $"{column} '{Shown(cell)}' is no number: write the number alone{In(unit)}"
+                    ? Sentence.Of($"{column} '{Shown(cell)}' has a decimal comma: write a decimal point")
+                : unit.Length == 0 ? Sentence.Of($"{column} '{Shown(cell)}' is no number: write the number alone")
+                : Sentence.Of($"{column} '{Shown(cell)}' is no number: write the number alone, in {unit}")
             );
             return null;
         }
 
         if (value < least || value > most)
         {
-            Fault($"{column} {Shown(cell)} is outside {Plainly(least)} to {Plainly(most)}{Unit(unit)}: correct it");
+            Fault(
+                unit.Length == 0
+                    ? Sentence.Of($"{column} {Shown(cell)} is outside {Plainly(least)} to {Plainly(most)}: correct it")
+                    : Sentence.Of(
+                        $"{column} {Shown(cell)} is outside {Plainly(least)} to {Plainly(most)} {unit}: correct it"
+                    )
+            );
             return null;
         }
 
@@ -104,8 +112,4 @@ internal sealed class RowReader(CsvRow row)
     public static string Shown(string cell) => cell.Length <= 40 ? cell : cell[..39] + "…";
 
     private static string Plainly(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
-
-    private static string In(string unit) => unit.Length == 0 ? "" : ", in " + unit;
-
-    private static string Unit(string unit) => unit.Length == 0 ? "" : " " + unit;
 }

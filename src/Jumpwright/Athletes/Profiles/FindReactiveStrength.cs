@@ -51,7 +51,7 @@ internal static class FindReactiveStrength
             Quality.ReactiveStrength,
             Math.Max(slow, low),
             guardsHealth: false,
-            $"Drop jump: contact {Spoken.Of(contact.Measure)}, reactive strength index {Spoken.Of(index.Measure)} ({MethodWords.Said(index.Measure.Method)}{dropped}) on {contact.Date} (contact at most {1000 * ProfileLimits.DropContact.Value:0} ms and index at least {ProfileLimits.ReactiveStrength.Value:0.0} m/s wished).",
+            $"Drop jump: contact {Spoken.Of(contact.Measure)}, reactive strength index {Spoken.Of(index.Measure)} ({new SaidMethod(index.Measure.Method)}{dropped}) on {contact.Date} (contact at most {1000 * ProfileLimits.DropContact.Value:0} ms and index at least {ProfileLimits.ReactiveStrength.Value:0.0} m/s wished).",
             Test,
             slow >= low ? ProfileLimits.DropContact : ProfileLimits.ReactiveStrength,
             evidence

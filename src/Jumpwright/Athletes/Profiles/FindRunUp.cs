@@ -42,7 +42,7 @@ internal static class FindRunUp
                     Quality.RunUp,
                     Likelihood.Below(gain, doubt, ProfileLimits.RunUpGain.Value),
                     guardsHealth: false,
-                    $"Run-up jump {Spoken.Of(approach.Measure)}, standing {Spoken.Of(standing.Measure)} ({MethodWords.Said(approach.Measure.Method)}, {approach.Date}): the run-up brings {Spoken.Percent(gain, doubt)} (at least {ProfileLimits.RunUpGain.Value:0} % wished).",
+                    $"Run-up jump {Spoken.Of(approach.Measure)}, standing {Spoken.Of(standing.Measure)} ({new SaidMethod(approach.Measure.Method)}, {approach.Date}): the run-up brings {Spoken.Percent(gain, doubt)} (at least {ProfileLimits.RunUpGain.Value:0} % wished).",
                     Test,
                     ProfileLimits.RunUpGain,
                     approach,

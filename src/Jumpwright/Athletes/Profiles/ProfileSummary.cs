@@ -21,13 +21,7 @@ internal static class ProfileSummary
             _ => $"{quality}",
         };
 
-    /// <summary>That a test comes first, as a summary names it; a test that is forbidden is taken out of it by this.</summary>
-    internal static Sentence First(Sentence test) => $"First: {test:small}.";
-
-    /// <summary>What would settle it, as a summary's last sentence.</summary>
-    internal static Sentence Settles(Sentence test) => $"{test}.";
-
-    internal static Sentence Of(Known known, ImmutableArray<Finding> findings)
+    internal static (Sentence Known, NamedTest? Test) Of(Known known, ImmutableArray<Finding> findings)
     {
         Sentence? height = Height(known);
         Finding[] limiting = [.. findings.Where(f => f.Verdict == FindingVerdict.Limits)];
@@ -35,26 +29,31 @@ internal static class ProfileSummary
         Finding[] performance = [.. limiting.Where(f => f.Quality is not (Quality.Landing or Quality.SingleLeg))];
         if (findings.All(f => f.Verdict == FindingVerdict.NotTested))
         {
-            return Joined(
-                height,
-                $"What limits them is not known: nothing fresh was tested.",
-                First(findings[0].NextTest ?? Sentence.Of($"any test at hand"))
+            Sentence test = findings[0].NextTest ?? Sentence.Of($"any test at hand");
+            return (
+                Joined(height, $"What limits them is not known: nothing fresh was tested."),
+                new NamedTest(findings[0].Quality, $"First: {test:small}.")
             );
         }
 
+        Finding? unclear = findings.FirstOrDefault(f => f.Verdict == FindingVerdict.Unclear);
         Sentence? first = condition is null
             ? null
             : Sentence.Of($"{Said(condition.Quality):capital} comes first, as a condition ({Sure(condition)}).");
         Sentence? then = performance switch
         {
             [] when condition is not null => null,
-            [] => Open(findings),
+            [] => Open(findings, unclear),
             [Finding one] => $"{Said(one.Quality):capital} limits them ({Sure(one)}).",
             [Finding a, Finding b, ..] when a.Probability - b.Probability < 0.15 =>
                 $"{Said(a.Quality):capital} and {Said(b.Quality)} both limit them; which matters more isn't settled ({Sure(a)}; {Sure(b)}).",
             [Finding a, ..] => $"{Said(a.Quality):capital} limits them most ({Sure(a)}).",
         };
-        return Joined(height, first, then);
+        bool settles = performance is [] && condition is null;
+        return (
+            Joined(height, first, then),
+            settles && unclear?.NextTest is { } next ? new NamedTest(unclear.Quality, $"{next}.") : null
+        );
     }
 
     private static Sentence Joined(params ReadOnlySpan<Sentence?> parts)
@@ -71,13 +70,11 @@ internal static class ProfileSummary
         return Sentence.Join(" ", said);
     }
 
-    private static Sentence Open(ImmutableArray<Finding> findings)
+    private static Sentence Open(ImmutableArray<Finding> findings, Finding? unclear)
     {
-        Finding? unclear = findings.FirstOrDefault(f => f.Verdict == FindingVerdict.Unclear);
         if (unclear is not null)
         {
-            Sentence open = $"Nothing tested is shown to limit them; {Said(unclear.Quality)} isn't settled.";
-            return unclear.NextTest is { } test ? Joined(open, Settles(test)) : open;
+            return $"Nothing tested is shown to limit them; {Said(unclear.Quality)} isn't settled.";
         }
 
         Sentence[] untested =
@@ -96,7 +93,7 @@ internal static class ProfileSummary
             ?? known.Find(MeasureNames.JumpHeightFlightTime, JumpTask.CountermovementJump);
         if (height is not null)
         {
-            Sentence how = $"{MethodWords.Said(height.Measure.Method)}, {Spoken.Device(height.Device)}, {height.Date}";
+            Sentence how = $"{new SaidMethod(height.Measure.Method)}, {Spoken.Device(height.Device)}, {height.Date}";
             return known.IsFresh(height.Date)
                 ? Sentence.Of($"Jumps {Spoken.Of(height.Measure)} ({how}).")
                 : Sentence.Of($"Jumps {Spoken.Of(height.Measure)} ({how}, out of date).");

@@ -55,7 +55,7 @@ internal sealed record SquatJumpShare(
     }
 
     internal Sentence Sentence =>
-        $"Squat jump {Spoken.Of(SquatJump.Measure)}, countermovement jump {Spoken.Of(Countermovement.Measure)} ({MethodWords.Said(Countermovement.Measure.Method)}, {Spoken.Device(Countermovement.Device)}, {Countermovement.Date}): {Spoken.Percent(Pct, StandardUncertaintyPct)} of it without a dip.";
+        $"Squat jump {Spoken.Of(SquatJump.Measure)}, countermovement jump {Spoken.Of(Countermovement.Measure)} ({new SaidMethod(Countermovement.Measure.Method)}, {Spoken.Device(Countermovement.Device)}, {Countermovement.Date}): {Spoken.Percent(Pct, StandardUncertaintyPct)} of it without a dip.";
 
     private static bool IsClean(Trial trial) =>
         trial.Find(MeasureNames.UnwantedDip) is not { } dip || dip.Value <= ProfileLimits.UnwantedDip.Value;

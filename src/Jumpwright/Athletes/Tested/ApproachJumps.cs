@@ -34,7 +34,7 @@ public sealed record ApproachJumps(
     private const string ReachMethod = "reach, by hand";
 
     /// <summary>How speeds found their recordings, where a person should know; empty where each speed names its own.</summary>
-    public ImmutableArray<string> Remarks { get; init; } = [];
+    public ImmutableArray<Sentence> Remarks { get; init; } = [];
 
     /// <summary>The fastest run-up measured off those feet, m/s; null when none was.</summary>
     public double? Fastest(TakeOffFoot foot) =>
@@ -61,22 +61,24 @@ public sealed record ApproachJumps(
         ];
         if (speeds.Length == 0)
         {
-            return new Refusal(
-                "No run-up speed was measured: time the last metres with gates or a camera, and write run-up-speed with the feet and the trial number."
-            )
+            return Refusal.Of(
+                $"No run-up speed was measured: time the last metres with gates or a camera, and write run-up-speed with the feet and the trial number."
+            ) with
             {
-                Brief = "run-up (approach jumps, last metres timed)",
+                Brief = $"run-up (approach jumps, last metres timed)",
             };
         }
 
-        var remarks = new List<string>();
+        var remarks = new List<Sentence>();
         return FromRecordings(history, day, speeds, remarks)
             ?? FromTouches(history, day, speeds)
             ?? (Outcome<ApproachJumps>)
-                new Refusal(
+                Refusal.Of(
                     remarks.Count > 0
-                        ? string.Join(" ", remarks)
-                        : "Run-up speeds were written, but no height goes with them: record the jumps, or write run-up-touch and standing-reach, and a standing jump measured the same way."
+                        ? Sentence.Join(" ", remarks)
+                        : Sentence.Of(
+                            $"Run-up speeds were written, but no height goes with them: record the jumps, or write run-up-touch and standing-reach, and a standing jump measured the same way."
+                        )
                 );
     }
 
@@ -84,7 +86,7 @@ public sealed record ApproachJumps(
         History history,
         LocalDate day,
         ScreenResult[] speeds,
-        List<string> remarks
+        List<Sentence> remarks
     )
     {
         var jumps = history
@@ -109,7 +111,7 @@ public sealed record ApproachJumps(
         {
             remarks.Clear();
             remarks.Add(
-                "Approach jumps were recorded and timed, but no standing jump was measured the same way: record three countermovement jumps on the same kit."
+                $"Approach jumps were recorded and timed, but no standing jump was measured the same way: record three countermovement jumps on the same kit."
             );
             return null;
         }

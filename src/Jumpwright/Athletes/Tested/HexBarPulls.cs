@@ -55,11 +55,11 @@ public static class HexBarPulls
     {
         ImmutableArray<LoadedJump> pulls = Of(history, day, staleDays);
         return pulls.IsEmpty
-            ? new Refusal(
-                "No hex-bar pull was timed: lift two loads or more with full intent, and write hex-bar-load and hex-bar-velocity with one trial number."
-            )
+            ? Refusal.Of(
+                $"No hex-bar pull was timed: lift two loads or more with full intent, and write hex-bar-load and hex-bar-velocity with one trial number."
+            ) with
             {
-                Brief = "heavy pull (two loads, timed)",
+                Brief = $"heavy pull (two loads, timed)",
             }
             : LoadVelocities.Of(
                 new LoadVelocityInput(

@@ -127,7 +127,7 @@ public sealed record LoadedJumps(
     /// <summary>Loads at which power is near its best; refused where no plate measured it.</summary>
     public Outcome<LoadCurve> PowerCurve(double? limitKg) =>
         Powers.IsEmpty
-            ? new Refusal("Power needs a force plate; these loaded jumps have none: height and velocity stand for it.")
+            ? Refusal.Of($"Power needs a force plate; these loaded jumps have none: height and velocity stand for it.")
             : LoadCurves.Of(new LoadCurveInput(LoadMeasure.Power, BodyMassKg, Powers, LimitKg: limitKg));
 
     private static double Load(MeasuredTrial trial) => trial.Labels.ExternalLoadKg!.Value;

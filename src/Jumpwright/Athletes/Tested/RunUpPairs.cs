@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Trials;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Jumpwright.Athletes.Tested;
 
@@ -22,7 +21,7 @@ internal static partial class RunUpPairs
     internal static ImmutableArray<(MeasuredTrial Trial, ScreenResult Speed)> Of(
         MeasuredTrial[] trials,
         ScreenResult[] speeds,
-        ICollection<string> remarks
+        ICollection<Sentence> remarks
     )
     {
         if (trials.Length == 0 || speeds.Length == 0)
@@ -30,7 +29,7 @@ internal static partial class RunUpPairs
             return [];
         }
 
-        string when = $"Approach jumps of {Day(trials[0].Date)}, {FeetOf(speeds[0].Side)}";
+        Sentence when = $"Approach jumps of {trials[0].Date:uuuu-MM-dd}, {FeetOf(speeds[0].Side)}";
         MeasuredTrial[] ordered = [.. trials.OrderBy(t => t.File, StringComparer.Ordinal).ThenBy(t => t.Trial.Number)];
         if (speeds.GroupBy(s => s.TrialNumber).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
@@ -40,10 +39,10 @@ internal static partial class RunUpPairs
             return [];
         }
 
-        (MeasuredTrial? Trial, ScreenResult Speed, string? Fault)[] stated =
+        (MeasuredTrial? Trial, ScreenResult Speed, Sentence? Fault)[] stated =
         [
             .. speeds
-                .Select(s => (Trial: Stated(ordered, s, out string? fault), s, fault))
+                .Select(s => (Trial: Stated(ordered, s, out Sentence? fault), s, fault))
                 .Where(p => p.Trial is not null || p.fault is not null),
         ];
         if (stated.Length == 0)
@@ -51,11 +50,11 @@ internal static partial class RunUpPairs
             return InOrder(ordered, speeds, when, remarks);
         }
 
-        string? wrong =
+        Sentence? wrong =
             stated.Select(p => p.Fault).FirstOrDefault(f => f is not null)
             ?? (
                 stated.GroupBy(p => p.Trial).FirstOrDefault(g => g.Count() > 1) is { } shared
-                    ? $"two speeds name {shared.Key!.File}"
+                    ? Sentence.Of($"two speeds name {shared.Key!.File}")
                     : null
             );
         if (wrong is not null)
@@ -77,14 +76,14 @@ internal static partial class RunUpPairs
     private static ImmutableArray<(MeasuredTrial, ScreenResult)> InOrder(
         MeasuredTrial[] ordered,
         ScreenResult[] speeds,
-        string when,
-        ICollection<string> remarks
+        Sentence when,
+        ICollection<Sentence> remarks
     )
     {
         if (speeds.Length != ordered.Length || speeds.Any(s => s.TrialNumber < 1 || s.TrialNumber > ordered.Length))
         {
             remarks.Add(
-                $"{when}: {Counted(ordered.Length, "jump")} recorded and {Counted(speeds.Length, "speed")} written, so nobody knows which speed is whose and none is used. Write the recording's name into the note of each run-up-speed."
+                $"{when}: {Jumps(ordered.Length)} recorded and {Speeds(speeds.Length)} written, so nobody knows which speed is whose and none is used. Write the recording's name into the note of each run-up-speed."
             );
             return [];
         }
@@ -96,14 +95,14 @@ internal static partial class RunUpPairs
     }
 
     /// <summary>The jump that a person said it is; null without a word, or with a fault where the word is of nothing there.</summary>
-    private static MeasuredTrial? Stated(MeasuredTrial[] trials, ScreenResult speed, out string? fault)
+    private static MeasuredTrial? Stated(MeasuredTrial[] trials, ScreenResult speed, out Sentence? fault)
     {
         fault = null;
         string[] words = [.. NamesIn(speed.Note)];
         MeasuredTrial[] named = [.. trials.Where(t => words.Any(w => IsOf(w, t.File)))];
         if (named.Length > 1)
         {
-            fault = $"the note of trial {speed.TrialNumber} names {Counted(named.Length, "jump")}";
+            fault = $"the note of trial {speed.TrialNumber} names {Jumps(named.Length)}";
             return null;
         }
 
@@ -149,16 +148,16 @@ internal static partial class RunUpPairs
         string.Equals(file, name, StringComparison.OrdinalIgnoreCase)
         || file.EndsWith("/" + name, StringComparison.OrdinalIgnoreCase);
 
-    private static string Counted(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
+    private static Sentence Jumps(int count) => count == 1 ? Sentence.Of($"1 jump") : Sentence.Of($"{count} jumps");
 
-    private static string Day(LocalDate date) => LocalDatePattern.Iso.Format(date);
+    private static Sentence Speeds(int count) => count == 1 ? Sentence.Of($"1 speed") : Sentence.Of($"{count} speeds");
 
-    private static string FeetOf(Side side) =>
+    private static Sentence FeetOf(Side side) =>
         side switch
         {
-            Side.Left => "off the left foot",
-            Side.Right => "off the right foot",
-            _ => "off both feet",
+            Side.Left => $"off the left foot",
+            Side.Right => $"off the right foot",
+            _ => $"off both feet",
         };
 
     [GeneratedRegex(@"\btrial\s*(?<number>\d{1,3})\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

@@ -42,9 +42,9 @@ public static class SquatJumpLoads
             .FirstOrDefault();
         if (jumps is null || jumps.All(t => t.Trial.Labels.ExternalLoadKg is null or 0))
         {
-            return new Refusal("No loaded squat jump was measured: a profile needs three loads.")
+            return Refusal.Of($"No loaded squat jump was measured: a profile needs three loads.") with
             {
-                Brief = "force and velocity (squat jumps with three loads)",
+                Brief = $"force and velocity (squat jumps with three loads)",
             };
         }
 
@@ -60,14 +60,14 @@ public static class SquatJumpLoads
         ];
         if (pushOffs.Length == 0)
         {
-            return new Refusal(
-                "The push-off distance was not measured: leg length to the toes, foot pointed, less the start height, by tape (push-off-distance)."
+            return Refusal.Of(
+                $"The push-off distance was not measured: leg length to the toes, foot pointed, less the start height, by tape (push-off-distance)."
             );
         }
 
         MeasuredTrial last = jumps.OrderBy(t => t.Trial.Date).Last().Trial;
         return (last.Labels.BodyMassKg ?? history.Athlete.BodyMassKg) is not { } mass
-            ? new Refusal("Body mass is not known: weigh the athlete.")
+            ? Refusal.Of($"Body mass is not known: weigh the athlete.")
             : ForceVelocityProfiles.Of(
                 new ForceVelocityInput(
                     mass,

@@ -5,18 +5,20 @@ namespace Jumpwright.Calculators.Bands;
 /// <summary>The conditions of a band set-up, each judged at the apex with tension + 2u. Unknown closes.</summary>
 internal static class BandChecks
 {
-    internal static IEnumerable<Check> Of(string side, Pull pull, double apexM, double friction)
+    internal static IEnumerable<Check> Of(BandPlace side, Pull pull, double apexM, double friction)
     {
         yield return Kind(side, pull.Side.Anchor);
         yield return Lifts(side, pull, apexM);
         yield return Slides(side, pull, apexM, friction);
         yield return Stretch(side, pull, apexM);
         yield return new(
-            $"{side}-wear",
+            $"{side.Id}-wear",
             pull.Side.WearChecked ? CheckState.Met : CheckState.NotKnown,
             pull.Side.WearChecked
-                ? $"The {side} band was looked over before this use."
-                : $"the {side} band was not looked over for nicks, cracks and pale spots before this use."
+                ? Sentence.Of($"The {side.Said} band was looked over before this use.")
+                : Sentence.Of(
+                    $"the {side.Said} band was not looked over for nicks, cracks and pale spots before this use."
+                )
         );
     }
 
@@ -29,33 +31,38 @@ internal static class BandChecks
         return new(
             "left-right",
             alike ? CheckState.Met : CheckState.NotMet,
-            $"{(alike ? "Left" : "left")} and right differ by {difference:0} % at the apex ({l:0} and {r:0} N; at most {BandMargins.LeftRight.Value:0} %)."
+            Within(
+                alike,
+                $"Left and right differ by {difference:0} % at the apex ({l:0} and {r:0} N; at most {BandMargins.LeftRight.Value:0} %)."
+            )
         );
     }
 
-    private static Check Kind(string side, AnchorKind anchor) =>
-        anchor switch
-        {
-            AnchorKind.FlatSided => new($"{side}-anchor-kind", CheckState.Met, $"The {side} anchor has flat sides."),
-            AnchorKind.TwoCrossed => new(
-                $"{side}-anchor-kind",
-                CheckState.Met,
-                $"The {side} anchor is two weights crossed."
-            ),
-            AnchorKind.Round => new(
-                $"{side}-anchor-kind",
-                CheckState.NotMet,
-                $"the {side} anchor is round and rolls: use a flat-sided one, or two crossed."
-            ),
-            _ => new($"{side}-anchor-kind", CheckState.NotKnown, $"nobody said what the {side} anchor is."),
-        };
-
-    private static Check Lifts(string side, Pull pull, double apexM)
+    private static Check Kind(BandPlace side, AnchorKind anchor)
     {
-        string id = $"{side}-anchor-lifts";
+        string id = $"{side.Id}-anchor-kind";
+        return anchor switch
+        {
+            AnchorKind.FlatSided => new(id, CheckState.Met, $"The {side.Said} anchor has flat sides."),
+            AnchorKind.TwoCrossed => new(id, CheckState.Met, $"The {side.Said} anchor is two weights crossed."),
+            AnchorKind.Round => new(
+                id,
+                CheckState.NotMet,
+                $"the {side.Said} anchor is round and rolls: use a flat-sided one, or two crossed."
+            ),
+            _ => new(id, CheckState.NotKnown, $"nobody said what the {side.Said} anchor is."),
+        };
+    }
+
+    /// <summary>A condition that is met stands by itself; one that is not is told within a sentence.</summary>
+    private static Sentence Within(bool met, Sentence sentence) => met ? sentence : Sentence.Of($"{sentence:small}");
+
+    private static Check Lifts(BandPlace side, Pull pull, double apexM)
+    {
+        string id = $"{side.Id}-anchor-lifts";
         if (pull.Side.AnchorMassKg is not { } mass)
         {
-            return new(id, CheckState.NotKnown, $"the {side} anchor's mass is not known.");
+            return new(id, CheckState.NotKnown, $"the {side.Said} anchor's mass is not known.");
         }
 
         double weight = mass * Gravity.MetresPerSecondSquared;
@@ -65,16 +72,19 @@ internal static class BandChecks
         return new(
             id,
             met ? CheckState.Met : CheckState.NotMet,
-            $"{(met ? "The" : "the")} {side} band lifts its anchor with up to {vertical:0} N at the apex; half of the anchor's weight is {most:0} N."
+            Within(
+                met,
+                $"The {side.Said} band lifts its anchor with up to {vertical:0} N at the apex; half of the anchor's weight is {most:0} N."
+            )
         );
     }
 
-    private static Check Slides(string side, Pull pull, double apexM, double friction)
+    private static Check Slides(BandPlace side, Pull pull, double apexM, double friction)
     {
-        string id = $"{side}-anchor-slides";
+        string id = $"{side.Id}-anchor-slides";
         if (pull.Side.AnchorMassKg is not { } mass)
         {
-            return new(id, CheckState.NotKnown, $"the {side} anchor's mass is not known.");
+            return new(id, CheckState.NotKnown, $"the {side.Said} anchor's mass is not known.");
         }
 
         double length = pull.LengthM(apexM);
@@ -87,11 +97,14 @@ internal static class BandChecks
         return new(
             id,
             met ? CheckState.Met : CheckState.NotMet,
-            $"{(met ? "The" : "the")} {side} band drags its anchor sideways with up to {horizontal:0} N; half of the friction that is left is {most:0} N (coefficient {friction:0.0#})."
+            Within(
+                met,
+                $"The {side.Said} band drags its anchor sideways with up to {horizontal:0} N; half of the friction that is left is {most:0} N (coefficient {friction:0.0#})."
+            )
         );
     }
 
-    private static Check Stretch(string side, Pull pull, double apexM)
+    private static Check Stretch(BandPlace side, Pull pull, double apexM)
     {
         double stretch = pull.StretchM(apexM);
         double? known = (pull.Side.GreatestStretchStatedM, pull.Curve.GreatestStretchM) switch
@@ -100,13 +113,13 @@ internal static class BandChecks
             (null, { } measured) => measured,
             _ => null,
         };
-        string id = $"{side}-stretch";
+        string id = $"{side.Id}-stretch";
         if (known is not { } most)
         {
             return new(
                 id,
                 CheckState.NotKnown,
-                $"no stretch of the {side} band was measured or stated by its maker, and the apex asks for {100 * stretch:0} cm."
+                $"no stretch of the {side.Said} band was measured or stated by its maker, and the apex asks for {new Length(stretch):0 cm}."
             );
         }
 
@@ -114,7 +127,16 @@ internal static class BandChecks
         return new(
             id,
             met ? CheckState.Met : CheckState.NotMet,
-            $"{(met ? "The" : "the")} {side} band is stretched by {100 * stretch:0} cm at the apex; the greatest {(pull.Side.GreatestStretchStatedM is null ? "measured" : "stated by its maker")} is {100 * most:0} cm."
+            Within(
+                met,
+                pull.Side.GreatestStretchStatedM is null
+                    ? Sentence.Of(
+                        $"The {side.Said} band is stretched by {new Length(stretch):0 cm} at the apex; the greatest measured is {new Length(most):0 cm}."
+                    )
+                    : Sentence.Of(
+                        $"The {side.Said} band is stretched by {new Length(stretch):0 cm} at the apex; the greatest stated by its maker is {new Length(most):0 cm}."
+                    )
+            )
         );
     }
 }

@@ -18,7 +18,7 @@ namespace Jumpwright.Calculators.Bands;
 public sealed record BandJump(
     Basis Basis,
     ImmutableArray<Measure> Values,
-    string Sentence,
+    Sentence Sentence,
     ImmutableArray<Check> Checks,
     BandCurve LeftCurve,
     BandCurve RightCurve,

@@ -12,11 +12,11 @@ public static class BandJumps
         new(
             "band-jump",
             "Jump against bands",
-            "Tension F = a x + b x² (x: stretch beyond rest), fitted to scale readings. Length L = √(d² + z²), z the attachment's height above the anchor; "
-                + "vertical part F z / L, horizontal part F d / L. Judged at z for standing + take-off rise + mean height + 2 SD, with F + 2u: "
-                + "vertical ≤ ½ anchor's weight; horizontal ≤ ½ μ (weight − vertical); left and right within 10 %. Extra work = elastic energy gained.",
+            $"Tension F = a x + b x² (x: stretch beyond rest), fitted to scale readings. Length L = √(d² + z²), z the attachment's height above the anchor; "
+                + $"vertical part F z / L, horizontal part F d / L. Judged at z for standing + take-off rise + mean height + 2 SD, with F + 2u: "
+                + $"vertical ≤ ½ anchor's weight; horizontal ≤ ½ μ (weight − vertical); left and right within 10 %. Extra work = elastic energy gained.",
             ["mcmaster-2010", "bands-2019", "common-practice", "house-rule"],
-            "Colour is not force, labels name no elongation, and two bands of one colour differ. A height under a band is not g t²/8. Bands creep and age: a curve is true for the day it was measured."
+            $"Colour is not force, labels name no elongation, and two bands of one colour differ. A height under a band is not g t²/8. Bands creep and age: a curve is true for the day it was measured."
         );
 
     /// <summary>The demands and the verdict; refused where a curve can't be drawn or the geometry can't be meant.</summary>
@@ -24,27 +24,32 @@ public static class BandJumps
     {
         ArgumentNullException.ThrowIfNull(input);
         Refusal? bad = Input.First(
-            Input.Outside("The height at which the bands meet the athlete", input.AttachmentStandingM, 0.3, 2.2, "m"),
-            Input.Outside("The dip", input.DipM, 0, 0.8, "m"),
-            Input.Outside("Jump height", input.JumpHeightM, 0.02, 1.2, "m"),
-            Input.Outside("The SD of jump height", input.JumpHeightSdM, 0, 0.3, "m"),
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            Input.Outside("The coefficient of friction", input.Friction, 0.05, 1.5, ""),
-            Input.Outside("The scale's uncertainty", input.ScaleUncertaintyN, 0.1, 50, "N"),
-            Bad("left", input.Left),
-            Bad("right", input.Right)
+            Input.Outside($"The height at which the bands meet the athlete", input.AttachmentStandingM, 0.3, 2.2, "m"),
+            Input.Outside($"The dip", input.DipM, 0, 0.8, "m"),
+            Input.Outside($"Jump height", input.JumpHeightM, 0.02, 1.2, "m"),
+            Input.Outside($"The SD of jump height", input.JumpHeightSdM, 0, 0.3, "m"),
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside($"The coefficient of friction", input.Friction, 0.05, 1.5, ""),
+            Input.Outside($"The scale's uncertainty", input.ScaleUncertaintyN, 0.1, 50, "N"),
+            Bad(BandPlace.Left, input.Left),
+            Bad(BandPlace.Right, input.Right)
         );
         if (bad is not null)
         {
             return bad;
         }
 
-        if (!Curve("left", input.Left, input.ScaleUncertaintyN).TryGet(out BandCurve? left, out Refusal? noLeft))
+        if (
+            !Curve(BandPlace.Left, input.Left, input.ScaleUncertaintyN).TryGet(out BandCurve? left, out Refusal? noLeft)
+        )
         {
             return noLeft;
         }
 
-        if (!Curve("right", input.Right, input.ScaleUncertaintyN).TryGet(out BandCurve? right, out Refusal? noRight))
+        if (
+            !Curve(BandPlace.Right, input.Right, input.ScaleUncertaintyN)
+                .TryGet(out BandCurve? right, out Refusal? noRight)
+        )
         {
             return noRight;
         }
@@ -76,18 +81,19 @@ public static class BandJumps
         ];
         ImmutableArray<Check> checks =
         [
-            .. BandChecks.Of("left", l, apex, input.Friction),
-            .. BandChecks.Of("right", r, apex, input.Friction),
+            .. BandChecks.Of(BandPlace.Left, l, apex, input.Friction),
+            .. BandChecks.Of(BandPlace.Right, r, apex, input.Friction),
             BandChecks.Alike(l, r, apex),
         ];
         bool holds = checks.All(c => c.State == CheckState.Met);
         Check? first = checks.FirstOrDefault(c => c.State != CheckState.Met);
+        Sentence verdict = holds
+            ? Sentence.Of($"Every condition of the set-up is met.")
+            : Sentence.Of($"Not safe: {first!.Sentence}");
         return new BandJump(
             Basis,
             values,
-            $"Both bands together pull {Say(values[2])} at the bottom, {Say(values[1])} in standing and {Say(values[0])} at the apex of the highest jump to be expected ({100 * (apex - takeOff):0} cm); "
-                + $"the push takes {values[3].Value:0} ± {values[3].StandardUncertainty:0} J more. "
-                + (holds ? "Every condition of the set-up is met." : $"Not safe: {first!.Sentence}"),
+            $"Both bands together pull {Say(values[2])} at the bottom, {Say(values[1])} in standing and {Say(values[0])} at the apex of the highest jump to be expected ({new Length(apex - takeOff):0 cm}); the push takes {values[3].Value:0} ± {values[3].StandardUncertainty:0} J more. {verdict}",
             checks,
             left,
             right,
@@ -97,14 +103,16 @@ public static class BandJumps
             Warnings =
             [
                 .. method == "scale-readings"
-                    ? Array.Empty<string>()
-                    : ["A curve is nominal, not measured: three readings of a hand scale would replace it."],
-                "Let nobody stand in the line of the bands; a band that is let go or an anchor that lifts comes fast.",
+                    ? Array.Empty<Sentence>()
+                    : [$"A curve is nominal, not measured: three readings of a hand scale would replace it."],
+                $"Let nobody stand in the line of the bands; a band that is let go or an anchor that lifts comes fast.",
             ],
             NextTest =
                 method == "scale-readings"
                     ? null
-                    : "Hang the band on a hand scale and read it at three stretches, the longest at the apex length.",
+                    : Sentence.Of(
+                        $"Hang the band on a hand scale and read it at three stretches, the longest at the apex length."
+                    ),
         };
 
         Measure Tension(string name, double heightM) =>
@@ -130,28 +138,30 @@ public static class BandJumps
 
     private static double Root(double a, double b) => Math.Sqrt((a * a) + (b * b));
 
-    private static Refusal? Bad(string side, BandSide band) =>
+    private static Refusal? Bad(BandPlace side, BandSide band) =>
         Input.First(
-            Input.Outside($"The {side} band's length at rest", band.RestM, 0.1, 3, "m"),
-            Input.Outside($"The {side} anchor's distance", band.AnchorDistanceM, 0, 3, "m"),
-            Input.Outside($"The {side} anchor's height", band.AnchorHeightM, 0, 0.5, "m"),
-            band.AnchorMassKg is { } mass ? Input.Outside($"The {side} anchor's mass", mass, 0.5, 500, "kg") : null,
+            Input.Outside($"The {side.Said} band's length at rest", band.RestM, 0.1, 3, "m"),
+            Input.Outside($"The {side.Said} anchor's distance", band.AnchorDistanceM, 0, 3, "m"),
+            Input.Outside($"The {side.Said} anchor's height", band.AnchorHeightM, 0, 0.5, "m"),
+            band.AnchorMassKg is { } mass
+                ? Input.Outside($"The {side.Said} anchor's mass", mass, 0.5, 500, "kg")
+                : null,
             band.NominalStiffnessNM is { } k
-                ? Input.Outside($"The {side} band's stated stiffness", k, 5, 5000, "N/m")
+                ? Input.Outside($"The {side.Said} band's stated stiffness", k, 5, 5000, "N/m")
                 : null,
             band.GreatestStretchStatedM is { } stretch
-                ? Input.Outside($"The {side} band's greatest stretch", stretch, 0.05, 6, "m")
+                ? Input.Outside($"The {side.Said} band's greatest stretch", stretch, 0.05, 6, "m")
                 : null
         );
 
-    private static Outcome<BandCurve> Curve(string side, BandSide band, double scaleUncertaintyN)
+    private static Outcome<BandCurve> Curve(BandPlace side, BandSide band, double scaleUncertaintyN)
     {
         if (band.Readings.IsDefaultOrEmpty)
         {
             return band.NominalStiffnessNM is { } stiffness
                 ? BandCurve.Nominal(band.RestM, stiffness)
-                : new Refusal(
-                    $"The {side} band has neither scale readings nor a stated stiffness: read a hand scale at three stretches. A colour is no force."
+                : Refusal.Of(
+                    $"The {side.Said} band has neither scale readings nor a stated stiffness: read a hand scale at three stretches. A colour is no force."
                 );
         }
 
@@ -165,6 +175,6 @@ public static class BandJumps
             )
             .TryGet(out BandCurve? curve, out Refusal? refusal)
             ? curve
-            : new Refusal($"The {side} band: {refusal.Sentence}");
+            : Refusal.Of($"The {side.Said} band: {refusal.Said}");
     }
 }

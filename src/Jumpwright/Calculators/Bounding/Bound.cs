@@ -7,5 +7,5 @@ namespace Jumpwright.Calculators.Bounding;
 /// <param name="Basis">Formula, sources, dispute.</param>
 /// <param name="Values"><c>bound</c>.</param>
 /// <param name="Sentence">In plain words.</param>
-public sealed record Bound(Basis Basis, ImmutableArray<Measure> Values, string Sentence)
+public sealed record Bound(Basis Basis, ImmutableArray<Measure> Values, Sentence Sentence)
     : Calculation(Basis, Values, Sentence);

@@ -14,30 +14,40 @@ public static class Bounds
         new(
             "bound",
             "How far above what was measured",
-            "Bound = 1.10 × the heaviest load or the fastest run-up measured for this athlete.",
+            $"Bound = 1.10 × the heaviest load or the fastest run-up measured for this athlete.",
             ["house-rule"],
-            "No trial stands behind 110 %: it keeps a prescription near what was seen."
+            $"No trial stands behind 110 %: it keeps a prescription near what was seen."
         );
 
     /// <summary>The bound; refused when nothing was measured, and when what was asked lies above.</summary>
     public static Outcome<Bound> Of(BoundInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
-        (string what, string unit, double most, string measure) =
-            input.Of == BoundOf.ExternalLoad
-                ? ("load", "kg", 400.0, "a jump with a light bar")
-                : ("run-up speed", "m/s", 11.0, "approach jumps with gates or a camera");
+        bool load = input.Of == BoundOf.ExternalLoad;
+        (string unit, double most) = load ? ("kg", 400.0) : ("m/s", 11.0);
         if (input.Measured.IsDefaultOrEmpty)
         {
-            return new Refusal(
-                $"No {what} was measured for this athlete, so nothing bounds it: measure {measure} first."
-            );
+            return load
+                ? Refusal.Of(
+                    $"No load was measured for this athlete, so nothing bounds it: measure a jump with a light bar first."
+                )
+                : Refusal.Of(
+                    $"No run-up speed was measured for this athlete, so nothing bounds it: measure approach jumps with gates or a camera first."
+                );
         }
 
-        Refusal? bad = input.Asked is { } a ? Input.Outside($"The {what}", a, 0, most, unit) : null;
+        Refusal? bad = input.Asked is { } a
+            ? Input.Outside(load ? Sentence.Of($"The load") : Sentence.Of($"The run-up speed"), a, 0, most, unit)
+            : null;
         foreach (double measured in input.Measured)
         {
-            bad ??= Input.Outside($"A measured {what}", measured, 0, most, unit);
+            bad ??= Input.Outside(
+                load ? Sentence.Of($"A measured load") : Sentence.Of($"A measured run-up speed"),
+                measured,
+                0,
+                most,
+                unit
+            );
         }
 
         if (bad is not null)
@@ -49,15 +59,18 @@ public static class Bounds
         double bound = highest * Share.Value / 100;
         if (input.Asked is { } asked && asked > bound + 1e-9)
         {
-            return new Refusal(
-                $"{asked:0.##} {unit} is above {Share.Value:0} % of the highest {what} measured for this athlete ({highest:0.##} {unit}): at most {bound:0.##} {unit}."
+            return Refusal.Of(
+                $"{Amount(asked)} is above {Share.Value:0} % of the highest measured for this athlete ({Amount(highest)}): at most {Amount(bound)}."
             );
         }
 
         return new Bound(
             Basis,
             [new("bound", bound, new Unit(unit), 0, "110 % of the highest measured")],
-            $"At most {bound:0.##} {unit}: {Share.Value:0} % of the highest {what} measured ({highest:0.##} {unit})."
+            $"At most {Amount(bound)}: {Share.Value:0} % of the highest measured ({Amount(highest)})."
         );
+
+        Sentence Amount(double value) =>
+            load ? Sentence.Of($"{new Mass(value):0.## kg}") : Sentence.Of($"{value:0.##} m/s");
     }
 }

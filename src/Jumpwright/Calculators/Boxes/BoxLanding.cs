@@ -18,7 +18,7 @@ namespace Jumpwright.Calculators.Boxes;
 public sealed record BoxLanding(
     Basis Basis,
     ImmutableArray<Measure> Values,
-    string Sentence,
+    Sentence Sentence,
     double CeilingM,
     double? ProposedM,
     LinkPosture? Posture,

@@ -15,11 +15,11 @@ public static class BoxLandings
         new(
             "box-landing",
             "Landing on a box",
-            "Four links (foot, shank, thigh, all above) with the centre of mass above the middle of the foot give its height c(knee). "
-                + "Ceiling = h + c(0°) − c(90°) − 0.10 m − 2u; proposed: 0.10 m lower. Landing on a box of height H: c = c(0°) + h − H − clearance, at most c(30°). "
-                + "The box takes m g H of the energy m g (c(0°) + h − c) that the same landing on the floor would have.",
+            $"Four links (foot, shank, thigh, all above) with the centre of mass above the middle of the foot give its height c(knee). "
+                + $"Ceiling = h + c(0°) − c(90°) − 0.10 m − 2u; proposed: 0.10 m lower. Landing on a box of height H: c = c(0°) + h − H − clearance, at most c(30°). "
+                + $"The box takes m g H of the energy m g (c(0°) + h − c) that the same landing on the floor would have.",
             ["winter-segments", "de-leva-1996", "vanrenterghem-2004", "common-practice", "house-rule"],
-            "A box height mixes jumping with folding at hip, knee and ankle; a taller box is not a harder training (the landing is softer, the risk is the shin and the step down). The two segment models differ by 40 % on the thigh's mass."
+            $"A box height mixes jumping with folding at hip, knee and ankle; a taller box is not a harder training (the landing is softer, the risk is the shin and the step down). The two segment models differ by 40 % on the thigh's mass."
         );
 
     /// <summary>Ceiling and proposal, and what the box asked about demands; refused where it can't be landed on at all.</summary>
@@ -27,11 +27,11 @@ public static class BoxLandings
     {
         ArgumentNullException.ThrowIfNull(input);
         Refusal? bad = Input.First(
-            Input.Outside("Stature", input.StatureM, 1.0, 2.4, "m"),
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            Input.Outside("Jump height", input.JumpHeightM, 0.02, 1.2, "m"),
-            Input.Outside("The doubt of jump height", input.JumpHeightUncertaintyM, 0, 0.3, "m"),
-            input.BoxHeightM is { } b ? Input.Outside("The box", b, 0.05, 1.6, "m") : null,
+            Input.Outside($"Stature", input.StatureM, 1.0, 2.4, "m"),
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside($"Jump height", input.JumpHeightM, 0.02, 1.2, "m"),
+            Input.Outside($"The doubt of jump height", input.JumpHeightUncertaintyM, 0, 0.3, "m"),
+            input.BoxHeightM is { } b ? Input.Outside($"The box", b, 0.05, 1.6, "m") : null,
             Input.HipHeight(input.HipHeightM, input.StatureM)
         );
         if (bad is not null)
@@ -60,9 +60,11 @@ public static class BoxLandings
         values.Add(
             new("real_rise_m", input.JumpHeightM, Unit.Metre, input.JumpHeightUncertaintyM, "jump from the floor")
         );
-        string sentence =
-            $"A jump of {Cm(input.JumpHeightM)} ± {Cm(input.JumpHeightUncertaintyM)} cm lands no deeper than a half squat on a box of at most {Cm(ceiling)} cm; "
-            + (proposed is { } q ? $"proposed: {Cm(q)} cm." : "no box is proposed: jump to a mat or a line.");
+        Sentence allowed = proposed is { } q
+            ? Sentence.Of($"proposed: {new Length(q):0 cm}.")
+            : Sentence.Of($"no box is proposed: jump to a mat or a line.");
+        Sentence sentence =
+            $"A jump of {new Length(input.JumpHeightM):0 (cm)} ± {new Length(input.JumpHeightUncertaintyM):0 cm} lands no deeper than a half squat on a box of at most {new Length(ceiling):0 cm}; {allowed}";
         if (input.BoxHeightM is not { } box)
         {
             return new BoxLanding(Basis, values.ToImmutable(), sentence, ceiling, proposed, null, PaddedEdge: false);
@@ -74,8 +76,8 @@ public static class BoxLandings
         double centre = Math.Min(soft, reachable);
         if (links.KneeDegAt(centre) is not { } knee)
         {
-            return new Refusal(
-                $"A box of {Cm(box)} cm can't be landed on with feet clear of its edge from a jump of {Cm(input.JumpHeightM)} cm: take at most {Cm(Math.Max(ceiling, 0))} cm."
+            return Refusal.Of(
+                $"A box of {new Length(box):0 cm} can't be landed on with feet clear of its edge from a jump of {new Length(input.JumpHeightM):0 cm}: take at most {new Length(Math.Max(ceiling, 0)):0 cm}."
             );
         }
 
@@ -113,9 +115,8 @@ public static class BoxLandings
         return new BoxLanding(
             Basis,
             values.ToImmutable(),
-            sentence
-                + $" On {Cm(box)} cm the knees bend to {posture.KneeDeg:0} ± {kneeDoubt:0}° (a half squat is {BoxNumbers.HalfSquat.Value:0}°) and the hips to {posture.HipDeg:0} ± {1.5 * kneeDoubt:0}°; the box takes {removed:0} % of what the same landing on the floor would ask, "
-                + $"and the centre of mass rises {Cm(input.JumpHeightM)} cm whatever the box.",
+            $"{sentence} On {new Length(box):0 cm} the knees bend to {posture.KneeDeg:0} ± {kneeDoubt:0}° (a half squat is {BoxNumbers.HalfSquat.Value:0}°) and the hips to {posture.HipDeg:0} ± {1.5 * kneeDoubt:0}°; the box takes {removed:0} % of what the same landing on the floor would ask, "
+                + $"and the centre of mass rises {new Length(input.JumpHeightM):0 cm} whatever the box.",
             ceiling,
             proposed,
             posture,
@@ -125,23 +126,25 @@ public static class BoxLandings
             Warnings = [.. Warn()],
             NextTest =
                 doubt > 0.05
-                    ? "Three more jumps from the floor and a measured hip height would narrow the ceiling."
+                    ? Sentence.Of(
+                        $"Three more jumps from the floor and a measured hip height would narrow the ceiling."
+                    )
                     : null,
         };
 
-        IEnumerable<string> Warn()
+        IEnumerable<Sentence> Warn()
         {
             if (box > ceiling)
             {
-                yield return $"{Cm(box)} cm is above the ceiling of {Cm(ceiling)} cm: with {Cm(BoxNumbers.Clearance.Value)} cm kept over the edge and two standard uncertainties for the doubt, the landing may be deeper than a half squat, or miss the edge.";
+                yield return $"{new Length(box):0 cm} is above the ceiling of {new Length(ceiling):0 cm}: with {new Length(BoxNumbers.Clearance.Value):0 cm} kept over the edge and two standard uncertainties for the doubt, the landing may be deeper than a half squat, or miss the edge.";
             }
 
             if (padded)
             {
-                yield return $"Above {Cm(BoxNumbers.PaddedAbove.Value)} cm use a box with a padded or folding edge.";
+                yield return $"Above {new Length(BoxNumbers.PaddedAbove.Value):0 cm} use a box with a padded or folding edge.";
             }
 
-            yield return "Step down from the box; don't jump down.";
+            yield return $"Step down from the box; don't jump down.";
         }
     }
 

@@ -11,5 +11,5 @@ namespace Jumpwright.Calculators.Boxes;
 /// </param>
 /// <param name="Sentence">In plain words.</param>
 /// <param name="HipsNear90">Whether the hips start between 80 and 100°; null when no height was asked about.</param>
-public sealed record HighStartPosture(Basis Basis, ImmutableArray<Measure> Values, string Sentence, bool? HipsNear90)
+public sealed record HighStartPosture(Basis Basis, ImmutableArray<Measure> Values, Sentence Sentence, bool? HipsNear90)
     : Calculation(Basis, Values, Sentence);

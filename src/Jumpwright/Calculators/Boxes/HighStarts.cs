@@ -19,10 +19,10 @@ public static class HighStarts
         new(
             "high-start",
             "Start from a seat or a foot on a box",
-            "Seat: the hip joint stands 0.04 of stature above the seat, the shank leans 15° forward; cos(hip) = (hip − ankle − shank cos 15°) / thigh. "
-                + "Foot on a box of height B: shank upright, trunk upright; cos(hip) = (hip height − B − ankle − shank) / thigh. What it takes away: m g times how far the hips would fall from standing in a dip to the same place (the rise from the seat; B).",
+            $"Seat: the hip joint stands 0.04 of stature above the seat, the shank leans 15° forward; cos(hip) = (hip − ankle − shank cos 15°) / thigh. "
+                + $"Foot on a box of height B: shank upright, trunk upright; cos(hip) = (hip height − B − ankle − shank) / thigh. What it takes away: m g times how far the hips would fall from standing in a dip to the same place (the rise from the seat; B).",
             ["winter-segments", "common-practice", "house-rule"],
-            "Lengths are fractions of stature from memory; a measured hip height is better. Nothing is absorbed before the push, but the landing after it is a landing like any other."
+            $"Lengths are fractions of stature from memory; a measured hip height is better. Nothing is absorbed before the push, but the landing after it is a landing like any other."
         );
 
     /// <summary>The height for hips at 90°, and the posture at the height asked about.</summary>
@@ -30,9 +30,9 @@ public static class HighStarts
     {
         ArgumentNullException.ThrowIfNull(input);
         Refusal? bad = Input.First(
-            Input.Outside("Stature", input.StatureM, 1.0, 2.4, "m"),
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            input.HeightM is { } h ? Input.Outside("The height", h, 0.05, 1.0, "m") : null,
+            Input.Outside($"Stature", input.StatureM, 1.0, 2.4, "m"),
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            input.HeightM is { } h ? Input.Outside($"The height", h, 0.05, 1.0, "m") : null,
             Input.HipHeight(input.HipHeightM, input.StatureM)
         );
         if (bad is not null)
@@ -46,14 +46,14 @@ public static class HighStarts
         double above = seat ? BoxNumbers.HipAboveSeat.Value * input.StatureM : 0;
         double knee = links.FootM + (links.ShankM * Math.Cos(ankle));
         double best = seat ? knee - above : links.HipM - knee;
-        string what = seat ? "seat" : "box under the front foot";
+        Sentence what = seat ? Sentence.Of($"seat") : Sentence.Of($"box under the front foot");
         var chief = new Measure("start_height_for_90_m", best, Unit.Metre, 0.02 * input.StatureM, Method);
         if (input.HeightM is not { } height)
         {
             return new HighStartPosture(
                 Basis,
                 [chief],
-                $"Hips at 90° from a {what} of {Cm(best)} ± {Cm(chief.StandardUncertainty)} cm.",
+                $"Hips at 90° from a {what} of {new Length(best):0 (cm)} ± {new Length(chief.StandardUncertainty):0 cm}.",
                 null
             );
         }
@@ -61,8 +61,8 @@ public static class HighStarts
         double cosine = seat ? (height + above - knee) / links.ThighM : (links.HipM - height - knee) / links.ThighM;
         if (cosine is < -0.5 or > 1)
         {
-            return new Refusal(
-                $"A {what} of {Cm(height)} cm does not fit a stature of {Cm(input.StatureM)} cm: hips at 90° come from {Cm(best)} cm."
+            return Refusal.Of(
+                $"A {what} of {new Length(height):0 cm} does not fit a stature of {new Length(input.StatureM):0 cm}: hips at 90° come from {new Length(best):0 cm}."
             );
         }
 
@@ -93,17 +93,17 @@ public static class HighStarts
             ];
         }
 
+        Sentence wished = near
+            ? Sentence.Of($": near 90°, as wished.")
+            : Sentence.Of($"; 90° would be {new Length(best):0 cm}.");
+        Sentence push = seat
+            ? Sentence.Of($"The hips rise {new Length(rise):0 cm} to standing, which the push has to lift.")
+            : Sentence.Of($"The front leg pushes from there.");
         return new HighStartPosture(
             Basis,
             values,
-            $"On a {what} of {Cm(height)} cm the hips start at {hipDeg:0} ± {AngleDoubtDeg:0}° and the knees at {kneeDeg:0}°"
-                + (near ? ": near 90°, as wished." : $"; 90° would be {Cm(best)} cm.")
-                + (
-                    seat
-                        ? $" The hips rise {Cm(rise)} cm to standing, which the push has to lift."
-                        : " The front leg pushes from there."
-                )
-                + $" A dip from standing to the same hips would have to brake about {dipJ:0} ± {dipDoubtJ:0} J before the push: this start takes away all of that, and nothing of the landing after it.",
+            $"On a {what} of {new Length(height):0 cm} the hips start at {hipDeg:0} ± {AngleDoubtDeg:0}° and the knees at {kneeDeg:0}°"
+                + $"{wished} {push} A dip from standing to the same hips would have to brake about {dipJ:0} ± {dipDoubtJ:0} J before the push: this start takes away all of that, and nothing of the landing after it.",
             near
         );
     }

@@ -15,7 +15,7 @@ namespace Jumpwright.Calculators.Curves;
 public sealed record DropCurve(
     Basis Basis,
     ImmutableArray<Measure> Values,
-    string Sentence,
+    Sentence Sentence,
     double ChosenM,
     double ChanceWithin,
     double? NextDropM,

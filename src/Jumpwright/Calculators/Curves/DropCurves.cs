@@ -18,9 +18,9 @@ public static class DropCurves
         new(
             "drop-curve",
             "Drop height to train at",
-            "Index = R exp(−k (H − p)²); belief over p, k, R and the noise from the athlete's single trials and a published start. Chosen: the lowest height tested or between "
-                + "whose index loses at most 3 % of the best allowed with probability 0.99, contact under the ceiling; if none reaches it, the one that is expected to lose least. "
-                + "Next test: the height, at most 0.10 m above the highest tested and inside the limits, after which the choice is expected to lose least.",
+            $"Index = R exp(−k (H − p)²); belief over p, k, R and the noise from the athlete's single trials and a published start. Chosen: the lowest height tested or between "
+                + $"whose index loses at most 3 % of the best allowed with probability 0.99, contact under the ceiling; if none reaches it, the one that is expected to lose least. "
+                + $"Next test: the height, at most 0.10 m above the highest tested and inside the limits, after which the choice is expected to lose least.",
             [
                 "addie-drop-heights",
                 "prieske-youth-handball",
@@ -29,7 +29,7 @@ public static class DropCurves
                 "schmidtbleicher-1992",
                 "house-rule",
             ],
-            "No published law chooses a drop height. Index hides height and contact, which trade against each other: look at both. One height is not enough for one athlete (Keiner 2024). 0.25 s is a label, not a cliff. Box height is not drop height."
+            $"No published law chooses a drop height. Index hides height and contact, which trade against each other: look at both. One height is not enough for one athlete (Keiner 2024). 0.25 s is a label, not a cliff. Box height is not drop height."
         );
 
     /// <summary>The choice; refused below three trials or one height, and where every tested height is above the limit.</summary>
@@ -38,15 +38,15 @@ public static class DropCurves
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<DropJumpTrial> trials = input.Trials.IsDefault ? [] : input.Trials;
         Refusal? bad = Input.First(
-            Input.Outside("The limit", input.LimitM, 0, 1.2, "m"),
-            Input.Outside("The contact ceiling", input.ContactCeilingS, 0.1, 0.6, "s")
+            Input.Outside($"The limit", input.LimitM, 0, 1.2, "m"),
+            Input.Outside($"The contact ceiling", input.ContactCeilingS, 0.1, 0.6, "s")
         );
         foreach (DropJumpTrial trial in trials)
         {
             bad ??= Input.First(
-                Input.Outside("A drop", trial.DropM, 0.05, 1.2, "m"),
-                Input.Outside("An index", trial.Index, 0.05, 6, "m/s"),
-                Input.Outside("A contact", trial.ContactS, 0.08, 1.0, "s")
+                Input.Outside($"A drop", trial.DropM, 0.05, 1.2, "m"),
+                Input.Outside($"An index", trial.Index, 0.05, 6, "m/s"),
+                Input.Outside($"A contact", trial.ContactS, 0.08, 1.0, "s")
             );
         }
 
@@ -57,7 +57,7 @@ public static class DropCurves
 
         if (trials.Length < 3)
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"{trials.Length} drop jumps: three trials from one height are the least to begin with, from two heights to choose between."
             );
         }
@@ -67,8 +67,8 @@ public static class DropCurves
         double highest = heights[^1];
         if (lowest > input.LimitM + 1e-9)
         {
-            return new Refusal(
-                $"Every measured drop ({Cm(lowest)} cm and up) is above what the limits allow ({Cm(input.LimitM)} cm): measure drop jumps inside the limits first."
+            return Refusal.Of(
+                $"Every measured drop ({new Length(lowest):0 cm} and up) is above what the limits allow ({new Length(input.LimitM):0 cm}): measure drop jumps inside the limits first."
             );
         }
 
@@ -102,10 +102,19 @@ public static class DropCurves
             chance >= CurveNumbers.Sure.Value
             && heights.Length >= 3
             && (next is null || next.Value.Left > 0.8 || roof >= input.LimitM - 1e-9);
-        string open2 =
+        Sentence? test =
             settled || next is null
-                ? ""
-                : $" Test {Cm(next.Value.Drop)} cm next, {CurveNumbers.TrialsOfATest} trials: it would leave {100 * next.Value.Left:0} % of what the choice may still lose.";
+                ? null
+                : Sentence.Of(
+                    $"Test {new Length(next.Value.Drop):0 cm} next, {CurveNumbers.TrialsOfATest} trials: it would leave {100 * next.Value.Left:0} % of what the choice may still lose."
+                );
+        Sentence answer = slow
+            ? Sentence.Of(
+                $"Contact is over the ceiling of {1000 * input.ContactCeilingS:0} ms at every height that limits allow: train lower than {new Length(lowest):0 cm}, or shorten the contact first."
+            )
+            : Sentence.Of(
+                $"Train from {new Length(chosen):0 cm}: index {index:0.00} ± {indexSd:0.00} m/s with {1000 * seconds:0} ± {1000 * secondsSd:0} ms of contact; it loses at most 3 % of the best with a chance of {Probability.Said(chance)}. The best height is likely {new Length(place):0 (cm)} ± {new Length(placeSd):0 cm}."
+            );
         const string method = "one-peak curve, Bayesian grid";
         return new DropCurve(
             Basis,
@@ -116,9 +125,7 @@ public static class DropCurves
                 new("contact_at_chosen_s", seconds, Unit.Second, secondsSd, "line through the trials"),
                 new("chance_within_3_pct", chance, Unit.One, 0, method),
             ],
-            slow
-                ? $"Contact is over the ceiling of {1000 * input.ContactCeilingS:0} ms at every height that limits allow: train lower than {Cm(lowest)} cm, or shorten the contact first."
-                : $"Train from {Cm(chosen)} cm: index {index:0.00} ± {indexSd:0.00} m/s with {1000 * seconds:0} ± {1000 * secondsSd:0} ms of contact; it loses at most 3 % of the best with a chance of {Probability.Said(chance)}. The best height is likely {Cm(place)} ± {Cm(placeSd)} cm.{open2}",
+            slow || test is null ? answer : Sentence.Of($"{answer} {test}"),
             chosen,
             chance,
             settled ? null : next?.Drop,
@@ -133,15 +140,16 @@ public static class DropCurves
         {
             Warnings =
             [
-                .. heights.Length < 3
-                    ? (string[])
-                        [
-                            $"Only {heights.Length} height{(heights.Length == 1 ? "" : "s")} tested: the choice leans on what is known of others.",
-                        ]
-                    : [],
-                .. slow ? (string[])["No height had a contact under the ceiling."] : [],
+                .. heights.Length switch
+                {
+                    1 => [$"Only 1 height tested: the choice leans on what is known of others."],
+                    2 => [$"Only 2 heights tested: the choice leans on what is known of others."],
+                    _ => (Sentence[])[],
+                },
+                .. slow ? (Sentence[])[$"No height had a contact under the ceiling."] : [],
             ],
-            NextTest = settled || next is null ? null : open2.Trim(),
+            Answer = answer,
+            NextTest = test,
             AllTooSlow = slow,
         };
     }
@@ -197,6 +205,4 @@ public static class DropCurves
         (double mean, double sd) = curve.At(x);
         return new(x, mean, Math.Max(0, mean - (1.96 * sd)), mean + (1.96 * sd));
     }
-
-    private static string Cm(double metres) => (100 * metres).ToString("0");
 }

@@ -19,7 +19,7 @@ namespace Jumpwright.Calculators.Curves;
 public sealed record ForceVelocityProfile(
     Basis Basis,
     ImmutableArray<Measure> Values,
-    string Sentence,
+    Sentence Sentence,
     ForceVelocityLine Line,
     StraightLine Fit,
     double OptimalSlope,

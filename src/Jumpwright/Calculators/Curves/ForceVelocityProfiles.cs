@@ -15,11 +15,10 @@ public static class ForceVelocityProfiles
         new(
             "force-velocity",
             "Force–velocity profile",
-            "Mean force (m + load) g (h / h_PO + 1) per body mass over mean velocity √(g h / 2), least squares: F0, v0, S = −F0 / v0, P = F0 v0 / 4. "
-                + "Optimal slope by the closed form of Samozino 2012, checked against a direct search; heights from the take-off velocity of the same equations.",
+            $"Mean force (m + load) g (h / h_PO + 1) per body mass over mean velocity √(g h / 2), least squares: F0, v0, S = −F0 / v0, P = F0 v0 / 4. "
+                + $"Optimal slope by the closed form of Samozino 2012, checked against a direct search; heights from the take-off velocity of the same equations.",
             ["samozino-2008", "samozino-2012", "lindberg-2021", "wolte-2024", "jimenez-reyes-2017", "samozino-2022"],
-            "Training toward the optimum did no better than away from it in a randomised trial (Lindberg 2021, n 40), and a meta-analysis does not support it (Wolte 2024); earlier trials of its authors did (Jiménez-Reyes 2017). "
-                + "Two centimetres of push-off distance move the ratio by about 4 points. The profile describes and never picks exercises alone."
+            $"Training toward the optimum did no better than away from it in a randomised trial (Lindberg 2021, n 40), and a meta-analysis does not support it (Wolte 2024); earlier trials of its authors did (Jiménez-Reyes 2017). Two centimetres of push-off distance move the ratio by about 4 points. The profile describes and never picks exercises alone."
         );
 
     /// <summary>The profile; refused for countermovement jumps, for fewer than three loads, and for a line that does not fall.</summary>
@@ -28,15 +27,15 @@ public static class ForceVelocityProfiles
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<LoadedJump> jumps = input.Jumps.IsDefault ? [] : input.Jumps;
         Refusal? bad = Input.First(
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            Input.Outside("The push-off distance", input.PushOffM, 0.15, 0.8, "m"),
-            Input.Outside("The doubt of the push-off distance", input.PushOffUncertaintyM, 0, 0.1, "m")
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside($"The push-off distance", input.PushOffM, 0.15, 0.8, "m"),
+            Input.Outside($"The doubt of the push-off distance", input.PushOffUncertaintyM, 0, 0.1, "m")
         );
         foreach (LoadedJump jump in jumps)
         {
             bad ??= Input.First(
-                Input.Outside("A load", jump.LoadKg, 0, 300, "kg"),
-                Input.Outside("A height", jump.Value, 0.02, 1.0, "m")
+                Input.Outside($"A load", jump.LoadKg, 0, 300, "kg"),
+                Input.Outside($"A height", jump.Value, 0.02, 1.0, "m")
             );
         }
 
@@ -47,14 +46,14 @@ public static class ForceVelocityProfiles
 
         if (!input.SquatJumps)
         {
-            return new Refusal(
-                "The profile is a model of squat jumps: countermovement heights do not fit it. Measure squat jumps from a still start."
+            return Refusal.Of(
+                $"The profile is a model of squat jumps: countermovement heights do not fit it. Measure squat jumps from a still start."
             );
         }
 
         if (jumps.Select(j => j.LoadKg).Distinct().Count() < 3)
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"{jumps.Select(j => j.LoadKg).Distinct().Count()} different loads: a profile needs squat jumps at three at least, far enough apart to tell a line."
             );
         }
@@ -66,8 +65,8 @@ public static class ForceVelocityProfiles
 
         if (fit.Slope >= 0 || fit.Intercept <= 0)
         {
-            return new Refusal(
-                "Force does not fall with velocity in these jumps: a load or a height is wrong, or the loads are too close. Check them, or add a heavier load."
+            return Refusal.Of(
+                $"Force does not fall with velocity in these jumps: a load or a height is wrong, or the loads are too close. Check them, or add a heavier load."
             );
         }
 
@@ -90,8 +89,7 @@ public static class ForceVelocityProfiles
         return new ForceVelocityProfile(
             Basis,
             values,
-            $"F0 {now[0]:0.0} ± {doubt[0]:0.0} N/kg, v0 {now[1]:0.00} ± {doubt[1]:0.00} m/s, greatest power {now[2]:0.0} ± {doubt[2]:0.0} W/kg; the slope is {now[3]:0} ± {doubt[3]:0} % of the optimal one. "
-                + $"On the model that gap is worth {100 * (now[5] - now[4]):0.0} ± {100 * doubt[6]:0.0} cm. It describes; a randomised trial found no gain from training toward it.",
+            $"F0 {now[0]:0.0} ± {doubt[0]:0.0} N/kg, v0 {now[1]:0.00} ± {doubt[1]:0.00} m/s, greatest power {now[2]:0.0} ± {doubt[2]:0.0} W/kg; the slope is {now[3]:0} ± {doubt[3]:0} % of the optimal one. On the model that gap is worth {new Length(now[5] - now[4]):0.0 (cm)} ± {new Length(doubt[6]):0.0 cm}. It describes; a randomised trial found no gain from training toward it.",
             line,
             fit,
             optimal,
@@ -101,15 +99,17 @@ public static class ForceVelocityProfiles
             Warnings =
             [
                 .. Math.Abs(now[3] - 100) < 2 * doubt[3]
-                    ? (string[])["The slope can't be told from the optimal one within its own error."]
+                    ? (Sentence[])[$"The slope can't be told from the optimal one within its own error."]
                     : [],
                 .. fit.RSquared < 0.95
-                    ? (string[])[$"The jumps lie off the line (r² {fit.RSquared:0.00}): repeat those that look odd."]
+                    ? (Sentence[])[$"The jumps lie off the line (r² {fit.RSquared:0.00}): repeat those that look odd."]
                     : [],
             ],
             NextTest =
                 doubt[3] > 5
-                    ? "Three jumps at the heaviest load the limits allow, and the push-off distance measured twice."
+                    ? Sentence.Of(
+                        $"Three jumps at the heaviest load the limits allow, and the push-off distance measured twice."
+                    )
                     : null,
         };
     }

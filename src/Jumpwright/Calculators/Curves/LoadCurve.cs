@@ -13,7 +13,7 @@ namespace Jumpwright.Calculators.Curves;
 public sealed record LoadCurve(
     Basis Basis,
     ImmutableArray<Measure> Values,
-    string Sentence,
+    Sentence Sentence,
     double FromKg,
     double ToKg,
     ImmutableArray<CurveSample> Curve

@@ -24,10 +24,10 @@ public static class LoadCurves
         new(
             "load-curve",
             "Load for a jump",
-            "Height or velocity over load: least-squares line; the range of loads is where the line crosses the wished values. Power over load per body mass: R exp(−k (L − p)²), Bayesian; "
-                + "the range is where at most 3 % of the best is expected to be lost. Never above 110 % of the heaviest load measured, nor above the limit in force.",
+            $"Height or velocity over load: least-squares line; the range of loads is where the line crosses the wished values. Power over load per body mass: R exp(−k (L − p)²), Bayesian; "
+                + $"the range is where at most 3 % of the best is expected to be lost. Never above 110 % of the heaviest load measured, nor above the limit in force.",
             ["swinton-2012", "suchomel-2019", "turner-2015", "house-rule"],
-            "One best load for all is disputed: best power was unloaded with a straight bar and at 20 % of squat maximum with a hex bar in one sample, at 40 % of body mass in another (another base), a range in a third. Metres per second, not named bands: those belong to slow lifts."
+            $"One best load for all is disputed: best power was unloaded with a straight bar and at 20 % of squat maximum with a hex bar in one sample, at 40 % of body mass in another (another base), a range in a third. Metres per second, not named bands: those belong to slow lifts."
         );
 
     /// <summary>The range; refused below two loads, for a curve that does not fall, and for a range outside the bound.</summary>
@@ -35,29 +35,29 @@ public static class LoadCurves
     {
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<LoadedJump> jumps = input.Jumps.IsDefault ? [] : input.Jumps;
-        (string what, double most, string unit) = input.Measure switch
+        (Sentence what, Sentence wished, double most, string unit) = input.Measure switch
         {
-            LoadMeasure.Height => ("A height", 1.0, "m"),
-            LoadMeasure.Velocity => ("A velocity", 5.0, "m/s"),
-            _ => ("A power", 12000.0, "W"),
+            LoadMeasure.Height => (Sentence.Of($"A height"), Sentence.Of($"A height that is wished"), 1.0, "m"),
+            LoadMeasure.Velocity => (Sentence.Of($"A velocity"), Sentence.Of($"A velocity that is wished"), 5.0, "m/s"),
+            _ => (Sentence.Of($"A power"), Sentence.Of($"A power that is wished"), 12000.0, "W"),
         };
-        Refusal? bad = Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg");
+        Refusal? bad = Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg");
         foreach (LoadedJump jump in jumps)
         {
             bad ??= Input.First(
-                Input.Outside("A load", jump.LoadKg, 0, 300, "kg"),
+                Input.Outside($"A load", jump.LoadKg, 0, 300, "kg"),
                 Input.Outside(what, jump.Value, 0.02, most, unit)
             );
         }
 
         foreach (double end in new[] { input.FromValue, input.ToValue }.OfType<double>())
         {
-            bad ??= Input.Outside($"{what} that is wished", end, 0.02, most, unit);
+            bad ??= Input.Outside(wished, end, 0.02, most, unit);
         }
 
         if (input.LimitKg is { } limit)
         {
-            bad ??= Input.Outside("The heaviest load allowed", limit, 0, 300, "kg");
+            bad ??= Input.Outside($"The heaviest load allowed", limit, 0, 300, "kg");
         }
 
         if (bad is not null)
@@ -68,9 +68,11 @@ public static class LoadCurves
         double[] loads = [.. jumps.Select(j => j.LoadKg).Distinct().Order()];
         if (loads.Length < 2)
         {
-            return new Refusal(
-                $"{loads.Length} different load{(loads.Length == 1 ? "" : "s")}: a curve needs two at least, better four, from the lightest up."
-            );
+            return loads.Length == 1
+                ? Refusal.Of($"1 different load: a curve needs two at least, better four, from the lightest up.")
+                : Refusal.Of(
+                    $"{loads.Length} different loads: a curve needs two at least, better four, from the lightest up."
+                );
         }
 
         double bound = loads[^1] * Bounds.Share.Value / 100;
@@ -93,8 +95,8 @@ public static class LoadCurves
             .Require();
         if (line.Slope >= 0)
         {
-            return new Refusal(
-                "It does not fall with load in these jumps: a value is wrong or the loads are too close. Measure again with loads farther apart."
+            return Refusal.Of(
+                $"It does not fall with load in these jumps: a value is wrong or the loads are too close. Measure again with loads farther apart."
             );
         }
 
@@ -102,8 +104,8 @@ public static class LoadCurves
         double to = Math.Min(roof, line.Solve(low));
         if (to < from)
         {
-            return new Refusal(
-                $"Between {low:0.##} and {high:0.##} {unit} would need {Math.Max(0, line.Solve(high)):0} to {line.Solve(low):0} kg, outside of what was measured and allowed (0 to {roof:0.#} kg)."
+            return Refusal.Of(
+                $"Between {Alone(low, unit)} and {Value(high, unit)} would need {new Mass(Math.Max(0, line.Solve(high))):0 (kg)} to {new Mass(line.Solve(low)):0 kg}, outside of what was measured and allowed (0 to {new Mass(roof):0.# kg})."
             );
         }
 
@@ -127,7 +129,7 @@ public static class LoadCurves
                 new("load_from_kg", from, Unit.Kilogram, fromDoubt, method),
                 new("load_to_kg", to, Unit.Kilogram, toDoubt, method),
             ],
-            $"{low:0.##} to {high:0.##} {unit} comes with {from:0.#} ± {fromDoubt:0.#} to {to:0.#} ± {toDoubt:0.#} kg (heaviest measured {loads[^1]:0.#} kg).",
+            $"{Alone(low, unit)} to {Value(high, unit)} comes with {new Mass(from):0.# (kg)} ± {new Mass(fromDoubt):0.# (kg)} to {new Mass(to):0.# (kg)} ± {new Mass(toDoubt):0.# kg} (heaviest measured {new Mass(loads[^1]):0.# kg}).",
             from,
             to,
             Samples(0, roof, x => (line.At(x), line.UncertaintyAt(x)))
@@ -151,8 +153,8 @@ public static class LoadCurves
         double high = roof / mass;
         if (high < low)
         {
-            return new Refusal(
-                $"The limit of {roof:0.#} kg is below the lightest load measured ({loads[0]:0.#} kg): measure inside the limit first."
+            return Refusal.Of(
+                $"The limit of {new Mass(roof):0.# kg} is below the lightest load measured ({new Mass(loads[0]):0.# kg}): measure inside the limit first."
             );
         }
 
@@ -181,7 +183,7 @@ public static class LoadCurves
                 new("load_to_kg", to, Unit.Kilogram, 0, method),
                 new("best_load_kg", best * mass, Unit.Kilogram, bestSd * mass, method),
             ],
-            $"Power is within 3 % of its best, as far as can be told, from {from:0.#} to {to:0.#} kg; the best is likely {best * mass:0} ± {bestSd * mass:0} kg, {100 * best:0} % of body mass (heaviest measured {loads[^1]:0.#} kg).",
+            $"Power is within 3 % of its best, as far as can be told, from {new Mass(from):0.# (kg)} to {new Mass(to):0.# kg}; the best is likely {new Mass(best * mass):0 (kg)} ± {new Mass(bestSd * mass):0 kg}, {100 * best:0} % of body mass (heaviest measured {new Mass(loads[^1]):0.# kg}).",
             from,
             to,
             Samples(loads[0], roof, x => curve.At(x / mass))
@@ -194,11 +196,21 @@ public static class LoadCurves
         };
     }
 
-    private static string? Words(double? next, double heaviest) =>
+    private static Sentence? Words(double? next, double heaviest) =>
         next is not { } load ? null
         : load > heaviest + 0.01
-            ? $"Three jumps with {load:0.#} kg, above the heaviest so far but within bound and plates, would sharpen it most."
-        : $"Three more jumps with {load:0.#} kg would sharpen it most.";
+            ? Sentence.Of(
+                $"Three jumps with {new Mass(load):0.# kg}, above the heaviest so far but within bound and plates, would sharpen it most."
+            )
+        : Sentence.Of($"Three more jumps with {new Mass(load):0.# kg} would sharpen it most.");
+
+    /// <summary>A height or a velocity with its unit.</summary>
+    private static Sentence Value(double value, string unit) =>
+        unit == "m" ? Sentence.Of($"{new Length(value):0.## m}") : Sentence.Of($"{value:0.##} {unit}");
+
+    /// <summary>The same without its unit.</summary>
+    private static Sentence Alone(double value, string unit) =>
+        unit == "m" ? Sentence.Of($"{new Length(value):0.## (m)}") : Sentence.Of($"{value:0.##}");
 
     /// <summary>Loads that were jumped with, and what plates of 1.25 kg make between the lightest bar (as said, or used) and the most allowed.</summary>
     private static double[] Candidates(double[] loads, double least, double most)

@@ -28,9 +28,9 @@ public static class LoadVelocities
         new(
             "load-velocity",
             "Load–velocity and estimated maximum",
-            "Mean velocity v = a + b L by least squares; maximum = (v at the maximum − a) / b; load at zero velocity −a / b. ± holds the scatter about the line and how far athletes differ in the velocity at their maximum.",
+            $"Mean velocity v = a + b L by least squares; maximum = (v at the maximum − a) / b; load at zero velocity −a / b. ± holds the scatter about the line and how far athletes differ in the velocity at their maximum.",
             ["sanchez-medina-2017", "house-rule"],
-            "The published velocity at the maximum (0.32 ± 0.03 m/s) is the full squat's; other lifts have their own. General tables of % of maximum over velocity do not hold for one person. Every load needs full intent."
+            $"The published velocity at the maximum (0.32 ± 0.03 m/s) is the full squat's; other lifts have their own. General tables of % of maximum over velocity do not hold for one person. Every load needs full intent."
         );
 
     /// <summary>The line and the maximum; refused below two loads, or when velocity does not fall with load.</summary>
@@ -39,14 +39,14 @@ public static class LoadVelocities
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<LoadedJump> lifts = input.Lifts.IsDefault ? [] : input.Lifts;
         Refusal? bad = Input.First(
-            Input.Outside("Velocity at the maximum", input.VelocityAtMaximumMS, 0.05, 1.0, "m/s"),
-            Input.Outside("Its doubt", input.VelocityAtMaximumUncertaintyMS, 0, 0.3, "m/s")
+            Input.Outside($"Velocity at the maximum", input.VelocityAtMaximumMS, 0.05, 1.0, "m/s"),
+            Input.Outside($"Its doubt", input.VelocityAtMaximumUncertaintyMS, 0, 0.3, "m/s")
         );
         foreach (LoadedJump lift in lifts)
         {
             bad ??= Input.First(
-                Input.Outside("A load", lift.LoadKg, 0, 500, "kg"),
-                Input.Outside("A mean velocity", lift.Value, 0.1, 3, "m/s")
+                Input.Outside($"A load", lift.LoadKg, 0, 500, "kg"),
+                Input.Outside($"A mean velocity", lift.Value, 0.1, 3, "m/s")
             );
         }
 
@@ -66,15 +66,15 @@ public static class LoadVelocities
                 .TryGet(out StraightLine? line, out _)
         )
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"{lifts.Length} lifts at one load: the line needs two different loads at least, better four."
             );
         }
 
         if (line.Slope >= 0)
         {
-            return new Refusal(
-                "Velocity does not fall with load in these lifts: a load or a velocity is wrong, or a light lift was not moved with full intent. Measure them again."
+            return Refusal.Of(
+                $"Velocity does not fall with load in these lifts: a load or a velocity is wrong, or a light lift was not moved with full intent. Measure them again."
             );
         }
 
@@ -83,8 +83,8 @@ public static class LoadVelocities
         double heaviest = lifts.Max(l => l.LoadKg);
         if (maximum < heaviest)
         {
-            return new Refusal(
-                $"The line points to a maximum of {maximum:0} kg, below the {heaviest:0} kg that were lifted: the velocity at the maximum is too high for this lift, or a velocity is wrong."
+            return Refusal.Of(
+                $"The line points to a maximum of {new Mass(maximum):0 kg}, below the {new Mass(heaviest):0 kg} that were lifted: the velocity at the maximum is too high for this lift, or a velocity is wrong."
             );
         }
 
@@ -106,27 +106,27 @@ public static class LoadVelocities
                     Method
                 ),
             ],
-            $"The lifts point to a maximum of {maximum:0} ± {doubt:0} kg (velocity there taken as {input.VelocityAtMaximumMS:0.00} ± {input.VelocityAtMaximumUncertaintyMS:0.00} m/s); the heaviest lift measured is {reach:0} % of it.",
+            $"The lifts point to a maximum of {new Mass(maximum):0 (kg)} ± {new Mass(doubt):0 kg} (velocity there taken as {input.VelocityAtMaximumMS:0.00} ± {input.VelocityAtMaximumUncertaintyMS:0.00} m/s); the heaviest lift measured is {reach:0} % of it.",
             line
         )
         {
             Warnings =
             [
                 .. reach < 70
-                    ? (string[])
+                    ? (Sentence[])
                         [
                             $"The heaviest lift is only {reach:0} % of the estimate: that far beyond the loads measured the line is a guess.",
                         ]
                     : [],
                 .. input.LiftIsSquat
                     ? []
-                    : (string[])
+                    : (Sentence[])
                         [
                             $"The velocity at the maximum of this lift is not published in our sources: {input.VelocityAtMaximumMS:0.00} ± {input.VelocityAtMaximumUncertaintyMS:0.00} m/s is assumed.",
                         ],
             ],
             NextTest = next is { } load
-                ? $"Two lifts at about {load:0.#} kg with full intent would narrow it most."
+                ? Sentence.Of($"Two lifts at about {new Mass(load):0.# kg} with full intent would narrow it most.")
                 : null,
             NextLoadKg = next,
         };

@@ -9,7 +9,7 @@ namespace Jumpwright.Calculators.Curves;
 /// <param name="Values"><c>estimated_maximum_kg</c>, <c>load_at_zero_velocity_kg</c>, <c>slope_m_s_kg</c>.</param>
 /// <param name="Sentence">In plain words.</param>
 /// <param name="Line">Velocity over load.</param>
-public sealed record LoadVelocity(Basis Basis, ImmutableArray<Measure> Values, string Sentence, StraightLine Line)
+public sealed record LoadVelocity(Basis Basis, ImmutableArray<Measure> Values, Sentence Sentence, StraightLine Line)
     : Calculation(Basis, Values, Sentence)
 {
     /// <summary>The load whose lifts would narrow it most, kg, at most 110 % of the heaviest; null when settled.</summary>

@@ -8,5 +8,5 @@ namespace Jumpwright.Calculators.Deciding;
 /// <param name="Values"><c>certainty_now</c>, <c>more_trials</c>, <c>certainty_then</c>.</param>
 /// <param name="Sentence">In plain words.</param>
 /// <param name="More">How many more; 0 when settled; null when no number of trials settles it.</param>
-public sealed record MoreTrials(Basis Basis, ImmutableArray<Measure> Values, string Sentence, int? More)
+public sealed record MoreTrials(Basis Basis, ImmutableArray<Measure> Values, Sentence Sentence, int? More)
     : Calculation(Basis, Values, Sentence);

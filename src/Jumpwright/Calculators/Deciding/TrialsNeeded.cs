@@ -14,9 +14,9 @@ public static class TrialsNeeded
         new(
             "more-trials",
             "How many more trials",
-            "Certainty = Φ(|mean − threshold| / √(trial SD² / n + shared SD²)); the fewest further trials for which it reaches what is wished, if the mean stays where it is.",
+            $"Certainty = Φ(|mean − threshold| / √(trial SD² / n + shared SD²)); the fewest further trials for which it reaches what is wished, if the mean stays where it is.",
             ["swinton-2018", "hopkins-2000", "house-rule"],
-            "The mean will not stay where it is: half of the time the answer comes sooner, half later. Trials of one day share that day. Stop when fatigue shows."
+            $"The mean will not stay where it is: half of the time the answer comes sooner, half later. Trials of one day share that day. Stop when fatigue shows."
         );
 
     /// <summary>The number; refused for input that can't be meant.</summary>
@@ -24,12 +24,12 @@ public static class TrialsNeeded
     {
         ArgumentNullException.ThrowIfNull(input);
         Refusal? bad = Input.First(
-            Input.Outside("The mean", input.Value, -1e6, 1e6, input.Unit),
-            Input.Outside("The threshold", input.Threshold, -1e6, 1e6, input.Unit),
-            Input.Outside("Trials so far", input.Trials, 1, 1000, "trials"),
-            Input.Outside("The trial-to-trial SD", input.TrialSd, 1e-9, 1e6, input.Unit),
-            Input.Outside("The shared SD", input.SharedSd, 0, 1e6, input.Unit),
-            Input.Outside("The confidence", input.Wished, 0.5, 0.999, "")
+            Input.Outside($"The mean", input.Value, -1e6, 1e6, input.Unit),
+            Input.Outside($"The threshold", input.Threshold, -1e6, 1e6, input.Unit),
+            Input.Outside($"Trials so far", input.Trials, 1, 1000, "trials"),
+            Input.Outside($"The trial-to-trial SD", input.TrialSd, 1e-9, 1e6, input.Unit),
+            Input.Outside($"The shared SD", input.SharedSd, 0, 1e6, input.Unit),
+            Input.Outside($"The confidence", input.Wished, 0.5, 0.999, "")
         );
         if (bad is not null)
         {
@@ -45,7 +45,7 @@ public static class TrialsNeeded
 
         double then = Certainty(input, more ?? Most);
         double best = Likelihood.Above(Math.Abs(input.Value - input.Threshold), input.SharedSd, 0);
-        string side = input.Value >= input.Threshold ? "above" : "below";
+        Sentence side = input.Value >= input.Threshold ? Sentence.Of($"above") : Sentence.Of($"below");
         const string method = "normal, mean stays";
         return new MoreTrials(
             Basis,
@@ -59,7 +59,7 @@ public static class TrialsNeeded
                 0 =>
                     $"Settled: {side} {input.Threshold:0.###} {input.Unit} with a certainty of {Probability.Said(now)}; no more trials are needed.",
                 { } n =>
-                    $"{n} more trial{(n == 1 ? "" : "s")} would settle it at {input.Wished:0.00} if the mean stays at {input.Value:0.###} {input.Unit} (now {now:0.00} {side}).",
+                    $"{Trials(n)} would settle it at {input.Wished:0.00} if the mean stays at {input.Value:0.###} {input.Unit} (now {now:0.00} {side}).",
                 null when best < input.Wished =>
                     $"No number of trials of this day settles it: the device or the day alone leave {best:0.00}. Test on another day or with another device.",
                 _ =>
@@ -68,9 +68,14 @@ public static class TrialsNeeded
             more
         )
         {
-            NextTest = more is > 0 ? $"{more} more trial{(more == 1 ? "" : "s")} of the same test, same device." : null,
+            NextTest = more is > 0 and var wanted
+                ? Sentence.Of($"{Trials(wanted)} of the same test, same device.")
+                : null,
         };
     }
+
+    private static Sentence Trials(int more) =>
+        more == 1 ? Sentence.Of($"1 more trial") : Sentence.Of($"{more} more trials");
 
     private static double Certainty(MoreTrialsInput input, int more) =>
         Likelihood.Above(

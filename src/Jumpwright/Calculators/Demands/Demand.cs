@@ -7,5 +7,5 @@ namespace Jumpwright.Calculators.Demands;
 /// <param name="Basis">Formula, sources, dispute.</param>
 /// <param name="Values"><c>relative_ground_force</c>, <c>patellar_tier</c>.</param>
 /// <param name="Sentence">In plain words.</param>
-public sealed record Demand(Basis Basis, ImmutableArray<Measure> Values, string Sentence)
+public sealed record Demand(Basis Basis, ImmutableArray<Measure> Values, Sentence Sentence)
     : Calculation(Basis, Values, Sentence);

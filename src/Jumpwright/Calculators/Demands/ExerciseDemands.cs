@@ -19,10 +19,10 @@ public static class ExerciseDemands
         new(
             "exercise-demand",
             "How hard an exercise is",
-            "Peak ground force of the exercise / peak of landing from a vertical jump (3.34 body weights in 14 track men, both feet). "
-                + "Patellar tier: 1 up to 0.33, 3 from 0.66, 2 between.",
+            $"Peak ground force of the exercise / peak of landing from a vertical jump (3.34 body weights in 14 track men, both feet). "
+                + $"Patellar tier: 1 up to 0.33, 3 from 0.66, 2 between.",
             ["wallace-2010", "scattone-silva-2024"],
-            "One number does not rank exercises: a slow decline squat tops the patellar list and ground force would put it last, an ankle hop is low by ground force and high for the Achilles. Technique can change a force by a quarter. Ground force is not tissue load; a landing on one leg puts all of it on one."
+            $"One number does not rank exercises: a slow decline squat tops the patellar list and ground force would put it last, an ankle hop is low by ground force and high for the Achilles. Technique can change a force by a quarter. Ground force is not tissue load; a landing on one leg puts all of it on one."
         );
 
     /// <summary>The comparison; refused when nothing is asked and outside of what can be meant.</summary>
@@ -31,13 +31,13 @@ public static class ExerciseDemands
         ArgumentNullException.ThrowIfNull(input);
         if (input.PeakBw is null && input.PatellarIndex is null)
         {
-            return new Refusal("Give a peak ground force in body weights, a patellar index from 0 to 1, or both.");
+            return Refusal.Of($"Give a peak ground force in body weights, a patellar index from 0 to 1, or both.");
         }
 
         Refusal? bad = Input.First(
-            Input.Outside("The peak of a jump's landing", input.JumpLandingBw, 1, 15, "body weights"),
-            input.PeakBw is { } p ? Input.Outside("The peak", p, 0.5, 15, "body weights") : null,
-            input.PatellarIndex is { } i ? Input.Outside("The index", i, 0, 1, "") : null
+            Input.Outside($"The peak of a jump's landing", input.JumpLandingBw, 1, 15, "body weights"),
+            input.PeakBw is { } p ? Input.Outside($"The peak", p, 0.5, 15, "body weights") : null,
+            input.PatellarIndex is { } i ? Input.Outside($"The index", i, 0, 1, "") : null
         );
         if (bad is not null)
         {
@@ -45,7 +45,7 @@ public static class ExerciseDemands
         }
 
         var values = ImmutableArray.CreateBuilder<Measure>();
-        var words = new List<string>();
+        var words = new List<Sentence>();
         if (input.PeakBw is { } peak)
         {
             double ratio = peak / input.JumpLandingBw;
@@ -64,9 +64,9 @@ public static class ExerciseDemands
             words.Add($"For the patellar tendon it stands in tier {tier} of 3.");
         }
 
-        return new Demand(Basis, values.ToImmutable(), string.Join(" ", words))
+        return new Demand(Basis, values.ToImmutable(), Sentence.Join(" ", words))
         {
-            NextTest = "Three of the athlete's own landings on a plate say more than a group's mean.",
+            NextTest = $"Three of the athlete's own landings on a plate say more than a group's mean.",
         };
     }
 

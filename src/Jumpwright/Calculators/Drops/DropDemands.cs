@@ -23,9 +23,9 @@ public static class DropDemands
         new(
             "drop",
             "Drop from a box",
-            "Speed v = √(2 g H), energy m g H at touch-down; H = box height × the athlete's own mean of measured drop over box (1 ± 0.10 before any was measured).",
+            $"Speed v = √(2 g H), energy m g H at touch-down; H = box height × the athlete's own mean of measured drop over box (1 ± 0.10 before any was measured).",
             ["baca-1999", "mcmahon-2021", "house-rule"],
-            "The box's height is not the drop: stepping, lowering and jumping off differ. Energy at contact is no measure of what a tissue bears."
+            $"The box's height is not the drop: stepping, lowering and jumping off differ. Energy at contact is no measure of what a tissue bears."
         );
 
     /// <summary>Speed and energy; refused for a jump off the box.</summary>
@@ -33,9 +33,9 @@ public static class DropDemands
     {
         ArgumentNullException.ThrowIfNull(input);
         Refusal? bad = Input.First(
-            Input.Outside("The box", input.BoxHeightM, 0.05, 1.2, "m"),
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            input.JumpHeightM is { } jump ? Input.Outside("Jump height", jump, 0.02, 1.2, "m") : null
+            Input.Outside($"The box", input.BoxHeightM, 0.05, 1.2, "m"),
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            input.JumpHeightM is { } jump ? Input.Outside($"Jump height", jump, 0.02, 1.2, "m") : null
         );
         if (bad is not null)
         {
@@ -44,17 +44,19 @@ public static class DropDemands
 
         if (input.Start != DropStart.Step)
         {
-            return new Refusal(
+            return Refusal.Of(
                 input.Start == DropStart.Jump
-                    ? "Jumping off adds its own height to the drop, and nobody knows how much: step off the box, then ask again."
-                    : "Nobody said how the box is left: step off, don't jump off, and say so."
+                    ? Sentence.Of(
+                        $"Jumping off adds its own height to the drop, and nobody knows how much: step off the box, then ask again."
+                    )
+                    : Sentence.Of($"Nobody said how the box is left: step off, don't jump off, and say so.")
             );
         }
 
         double[] shares = input.RealShares.IsDefaultOrEmpty ? [] : [.. input.RealShares];
         if (shares.FirstOrDefault(s => !(s is > 0.2 and < 2)) is var odd && odd != 0)
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"A measured drop of {odd:0.00} times the box is not a step from that box: check the box written for that trial."
             );
         }
@@ -71,9 +73,11 @@ public static class DropDemands
         double speed = Flight.TouchDownSpeedMS(height);
         double weight = input.BodyMassKg * Gravity.MetresPerSecondSquared;
         string method = shares.Length == 0 ? "nominal box height" : $"own share of {shares.Length} measured drops";
-        string compared = input.JumpHeightM is { } own
-            ? $", {height / own:0.0} times what landing from their own jump of {100 * own:0} cm brings"
-            : "";
+        Sentence compared = input.JumpHeightM is { } own
+            ? Sentence.Of(
+                $", {height / own:0.0} times what landing from their own jump of {new Length(own):0 cm} brings"
+            )
+            : Sentence.Of($"");
         return new DropDemand(
             Basis,
             [
@@ -94,12 +98,14 @@ public static class DropDemands
                 ),
                 new("expected_drop_height_m", height, Unit.Metre, doubt, method),
             ],
-            $"Stepped from {100 * input.BoxHeightM:0} cm the real drop is likely {100 * height:0} ± {100 * doubt:0} cm: {speed:0.00} m/s and {weight * height:0} J at contact{compared}."
+            $"Stepped from {new Length(input.BoxHeightM):0 cm} the real drop is likely {new Length(height):0 (cm)} ± {new Length(doubt):0 cm}: {speed:0.00} m/s and {weight * height:0} J at contact{compared}."
         )
         {
             NextTest =
                 shares.Length < 3
-                    ? "Three drop jumps on a plate with a quiet stand at the end tell this athlete's real drop."
+                    ? Sentence.Of(
+                        $"Three drop jumps on a plate with a quiet stand at the end tell this athlete's real drop."
+                    )
                     : null,
         };
     }

@@ -13,7 +13,7 @@ namespace Jumpwright.Calculators.Landings;
 public sealed record LandingForce(
     Basis Basis,
     ImmutableArray<Measure> Values,
-    string Sentence,
+    Sentence Sentence,
     SpringDamper Model,
     double RelativeMiss
 ) : Calculation(Basis, Values, Sentence);

@@ -49,10 +49,10 @@ public static class LandingForces
         new(
             "landing-force",
             "Landing force",
-            "m z'' = m g − k z − c z' from first contact at v = √(2 g H); force k z + c z'. k and c are fitted to the athlete's own peaks (and 10 ms loading, a quarter of the weight), "
-                + "by least squares of logarithms. ± is the scatter of their own landings about the fit (with 19 % worth four landings, as real people's; wider by Student's t while they are few) and the distance from the heights measured, where force may grow otherwise than the model says (± 0.25 of its exponent over the drop, which is 0.5 over 26 studies).",
+            $"m z'' = m g − k z − c z' from first contact at v = √(2 g H); force k z + c z'. k and c are fitted to the athlete's own peaks (and 10 ms loading, a quarter of the weight), "
+                + $"by least squares of logarithms. ± is the scatter of their own landings about the fit (with 19 % worth four landings, as real people's; wider by Student's t while they are few) and the distance from the heights measured, where force may grow otherwise than the model says (± 0.25 of its exponent over the drop, which is 0.5 over 26 studies).",
             ["niu-2014", "wallace-2010", "duarte-watanabe-bmc", "house-rule"],
-            "A landing is no linear spring: it has two peaks, of which now one and now the other is the greater, and technique can change the force by a quarter. On fifteen landings of five people (Adams 2020) a landing foretold from the same person's two others was off by 22 %; their plain mean was off by 23 %, so most of it is how people land from one trial to the next. Ground force is not tissue load; the model describes this athlete's own landings and says nothing of another's."
+            $"A landing is no linear spring: it has two peaks, of which now one and now the other is the greater, and technique can change the force by a quarter. On fifteen landings of five people (Adams 2020) a landing foretold from the same person's two others was off by 22 %; their plain mean was off by 23 %, so most of it is how people land from one trial to the next. Ground force is not tissue load; the model describes this athlete's own landings and says nothing of another's."
         );
 
     /// <summary>
@@ -65,15 +65,15 @@ public static class LandingForces
         ImmutableArray<MeasuredLanding> landings = input.Measured.IsDefault ? [] : input.Measured;
         double weight = input.BodyMassKg * Gravity.MetresPerSecondSquared;
         Refusal? bad = Input.First(
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            Input.Outside("The drop", input.DropM, 0.03, 1.2, "m"),
-            input.CapM is { } given ? Input.Outside("The limit", given, 0, 1.2, "m") : null
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside($"The drop", input.DropM, 0.03, 1.2, "m"),
+            input.CapM is { } given ? Input.Outside($"The limit", given, 0, 1.2, "m") : null
         );
         foreach (MeasuredLanding landing in landings)
         {
             bad ??= Input.First(
-                Input.Outside("A measured drop", landing.DropM, 0.03, 1.2, "m"),
-                Input.Outside("A measured peak", landing.PeakForceN / weight, 1, 20, "body weights")
+                Input.Outside($"A measured drop", landing.DropM, 0.03, 1.2, "m"),
+                Input.Outside($"A measured peak", landing.PeakForceN / weight, 1, 20, "body weights")
             );
         }
 
@@ -84,24 +84,28 @@ public static class LandingForces
 
         if (input.CapM is { } cap && input.DropM > cap + 1e-9)
         {
-            return new Refusal(
-                $"{Cm(input.DropM)} cm is above what the limits allow this athlete ({Cm(cap)} cm): nothing is computed for it."
+            return Refusal.Of(
+                $"{new Length(input.DropM):0 cm} is above what the limits allow this athlete ({new Length(cap):0 cm}): nothing is computed for it."
             );
         }
 
         double[] heights = [.. landings.Select(l => l.DropM)];
         if (landings.Length < 3)
         {
-            return new Refusal(
-                $"{landings.Length} measured landing{(landings.Length == 1 ? "" : "s")}: the model needs at least three, better from 20 and 30 cm. Measure landings."
-            );
+            return landings.Length == 1
+                ? Refusal.Of(
+                    $"1 measured landing: the model needs at least three, better from {new Length(0.2):0 (cm)} and {new Length(0.3):0 cm}. Measure landings."
+                )
+                : Refusal.Of(
+                    $"{landings.Length} measured landings: the model needs at least three, better from {new Length(0.2):0 (cm)} and {new Length(0.3):0 cm}. Measure landings."
+                );
         }
 
         double most = heights.Max() + Reach.Value;
         if (input.DropM > most + 1e-9)
         {
-            return new Refusal(
-                $"{Cm(input.DropM)} cm is more than {Cm(Reach.Value)} cm above the highest landing measured ({Cm(heights.Max())} cm): the model says nothing there. Ask about at most {Cm(most)} cm, and go up a step at a time."
+            return Refusal.Of(
+                $"{new Length(input.DropM):0 cm} is more than {new Length(Reach.Value):0 cm} above the highest landing measured ({new Length(heights.Max()):0 cm}): the model says nothing there. Ask about at most {new Length(most):0 cm}, and go up a step at a time."
             );
         }
 
@@ -136,7 +140,7 @@ public static class LandingForces
                     method
                 ),
             ],
-            $"From {Cm(input.DropM)} cm this athlete's landing likely peaks at {peak:0.0} ± {peak * relative:0.0} body weights ({weight * peak:0} N), as their {landings.Length} measured landings from {Cm(heights.Min())} to {Cm(heights.Max())} cm go.",
+            $"From {new Length(input.DropM):0 cm} this athlete's landing likely peaks at {peak:0.0} ± {peak * relative:0.0} body weights ({weight * peak:0} N), as their {landings.Length} measured landings from {new Length(heights.Min()):0 (cm)} to {new Length(heights.Max()):0 cm} go.",
             model,
             miss
         )
@@ -144,33 +148,39 @@ public static class LandingForces
             Warnings =
             [
                 .. miss > Uneven.Value
-                    ? (string[])
+                    ? (Sentence[])
                         [
                             $"This athlete's own landings differ by {100 * miss:0} % from what one spring would give: they land now stiff, now soft. Coach the landing and measure again before leaning on this.",
                         ]
                     : [],
                 .. oneHeight
-                    ? (string[])
+                    ? (Sentence[])
                         [
-                            $"All were measured from about one height ({Cm(heights.Min())} to {Cm(heights.Max())} cm): how force grows with height is the model's and other people's, not yet this athlete's.",
+                            $"All were measured from about one height ({new Length(heights.Min()):0 (cm)} to {new Length(heights.Max()):0 cm}): how force grows with height is the model's and other people's, not yet this athlete's.",
                         ]
                     : [],
                 .. input.DropM > heights.Max()
-                    ? (string[])
-                        [$"{Cm(input.DropM)} cm is above the highest landing measured ({Cm(heights.Max())} cm)."]
+                    ? (Sentence[])
+                        [
+                            $"{new Length(input.DropM):0 cm} is above the highest landing measured ({new Length(heights.Max()):0 cm}).",
+                        ]
                     : [],
                 .. landings.All(l => l.LoadingRateNS is null)
-                    ? (string[])
+                    ? (Sentence[])
                         [
-                            "Loading was not measured: the loading rate given is the model's guess, and may be off by all of itself.",
+                            $"Loading was not measured: the loading rate given is the model's guess, and may be off by all of itself.",
                         ]
                     : [],
             ],
             NextTest =
                 oneHeight
-                    ? "Three landings from a height 10 cm lower would show how force grows with height for this athlete."
+                    ? Sentence.Of(
+                        $"Three landings from a height {new Length(0.1):0 cm} lower would show how force grows with height for this athlete."
+                    )
                 : landings.Length < 6
-                    ? "Three landings from the highest drop the limits allow, at most 10 cm above the highest measured, would sharpen it most."
+                    ? Sentence.Of(
+                        $"Three landings from the highest drop the limits allow, at most {new Length(0.1):0 cm} above the highest measured, would sharpen it most."
+                    )
                 : null,
         };
     }
@@ -223,8 +233,6 @@ public static class LandingForces
         ];
         return Math.Sqrt(misses.Average());
     }
-
-    private static string Cm(double metres) => (100 * metres).ToString("0");
 
     private static double Square(double x) => x * x;
 }

@@ -13,7 +13,7 @@ namespace Jumpwright.Calculators.RunUps;
 public sealed record RunUp(
     Basis Basis,
     ImmutableArray<Measure> Values,
-    string Sentence,
+    Sentence Sentence,
     RunUpCurve? TwoFeet,
     RunUpCurve? OneFoot,
     double? ChanceOneServes

@@ -21,10 +21,10 @@ public static class RunUpCurves
         new(
             "run-up",
             "Run-up",
-            "Height = R exp(−k (v − p)²) over run-up speed, Bayesian, one curve for each take-off. Gain = mean height − standing height; run-up as height ½ v²/g; best range: at most 3 % expected to be lost, "
-                + "between the slowest measured and 110 % of the fastest. Which take-off: difference of the two best heights against its doubt.",
+            $"Height = R exp(−k (v − p)²) over run-up speed, Bayesian, one curve for each take-off. Gain = mean height − standing height; run-up as height ½ v²/g; best range: at most 3 % expected to be lost, "
+                + $"between the slowest measured and 110 % of the fastest. Which take-off: difference of the two best heights against its doubt.",
             ["approach-jump-2010", "wagner-2009", "vint-hinrichs-1996", "tai-running-jumps", "house-rule"],
-            "'Run faster, jump higher' held in one sample (r 0.71) and not in another: each athlete has a best speed. Reach holds arm and trunk and is no rise of the centre of mass. One and two feet need baselines of their own. Off one foot the landing is often on one leg: count limb contacts."
+            $"'Run faster, jump higher' held in one sample (r 0.71) and not in another: each athlete has a best speed. Reach holds arm and trunk and is no rise of the centre of mass. One and two feet need baselines of their own. Off one foot the landing is often on one leg: count limb contacts."
         );
 
     /// <summary>Gain, curve, best range, and which take-off serves better; refused below three trials of a take-off.</summary>
@@ -33,16 +33,16 @@ public static class RunUpCurves
         ArgumentNullException.ThrowIfNull(input);
         ImmutableArray<ApproachTrial> trials = input.Trials.IsDefault ? [] : input.Trials;
         Refusal? bad = Input.First(
-            Input.Outside("The standing jump", input.StandingHeightM, 0.02, 1.2, "m"),
-            Input.Outside("Its doubt", input.StandingUncertaintyM, 0, 0.3, "m"),
-            input.LimitMS is { } l ? Input.Outside("The limit", l, 0, 11, "m/s") : null
+            Input.Outside($"The height of the standing jump", input.StandingHeightM, 0.02, 1.2, "m"),
+            Input.Outside($"Its doubt", input.StandingUncertaintyM, 0, 0.3, "m"),
+            input.LimitMS is { } l ? Input.Outside($"The limit", l, 0, 11, "m/s") : null
         );
         foreach (ApproachTrial trial in trials)
         {
             bad ??= Input.First(
-                Input.Outside("A run-up speed", trial.SpeedMS, 0.3, 10, "m/s"),
-                Input.Outside("A height", trial.HeightM, 0.02, 1.3, "m"),
-                trial.ContactS is { } c ? Input.Outside("A contact", c, 0.08, 1, "s") : null
+                Input.Outside($"A run-up speed", trial.SpeedMS, 0.3, 10, "m/s"),
+                Input.Outside($"A height", trial.HeightM, 0.02, 1.3, "m"),
+                trial.ContactS is { } c ? Input.Outside($"A contact", c, 0.08, 1, "s") : null
             );
         }
 
@@ -55,7 +55,7 @@ public static class RunUpCurves
         RunUpCurve? one = Curve(input, TakeOffFoot.OneFoot);
         if (two is null && one is null)
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"{trials.Length} approach jumps: three off the same foot or feet are the least, at two speeds or more. Time the last metres with gates or a camera."
             );
         }
@@ -72,18 +72,25 @@ public static class RunUpCurves
                 )
                 : null;
         ImmutableArray<Measure> values = [.. Values("two_feet", two), .. Values("one_foot", one)];
-        string which = chance switch
+        Sentence? which = chance switch
         {
-            null => "",
-            >= 0.9 => $" One foot serves them better ({Probability.Said(chance.Value)}).",
-            <= 0.1 => $" Two feet serve them better ({Probability.Said(1 - chance.Value)}).",
-            _ => $" Which take-off serves better isn't settled ({chance:0.00} for one foot).",
+            null => null,
+            >= 0.9 => Sentence.Of($"One foot serves them better ({Probability.Said(chance.Value)})."),
+            <= 0.1 => Sentence.Of($"Two feet serve them better ({Probability.Said(1 - chance.Value)})."),
+            _ => Sentence.Of($"Which take-off serves better isn't settled ({chance:0.00} for one foot)."),
         };
         (TakeOffFoot Foot, double SpeedMS, double Left)? next = input.SeekNext ? NextOf(input, two, one) : null;
         return new RunUp(
             Basis,
             values,
-            (Say("Off two feet", two) + Say("Off one foot", one) + which).Trim(),
+            Sentence.Join(
+                " ",
+                [
+                    .. Say($"Off two feet", two),
+                    .. Say($"Off one foot", one),
+                    .. which is null ? [] : (Sentence[])[which],
+                ]
+            ),
             two,
             one,
             chance
@@ -189,21 +196,26 @@ public static class RunUpCurves
         }
     }
 
-    private static string Say(string foot, RunUpCurve? curve) =>
-        curve is null
-            ? ""
-            : $"{foot} the run-up brings {Cm(curve.GainM)} ± {Cm(curve.GainUncertaintyM)} cm over the standing jump ({curve.ConvertedPct:0} % of the run-up's energy); best between {curve.GoodFromMS:0.0} and {curve.GoodToMS:0.0} m/s, where {Cm(curve.BestHeightM)} ± {Cm(curve.BestHeightUncertaintyM)} cm is to be expected: {Cm(curve.LeftM)} cm left on the table. {Steps(curve)}";
-
-    /// <summary>Contact and the last steps, where they were measured.</summary>
-    private static string Steps(RunUpCurve curve)
+    private static IEnumerable<Sentence> Say(Sentence foot, RunUpCurve? curve)
     {
-        string[] said =
+        if (curve is null)
+        {
+            yield break;
+        }
+
+        yield return $"{foot} the run-up brings {new Length(curve.GainM):0.0 (cm)} ± {new Length(curve.GainUncertaintyM):0.0 cm} over the standing jump ({curve.ConvertedPct:0} % of the run-up's energy); best between {curve.GoodFromMS:0.0} and {curve.GoodToMS:0.0} m/s, where {new Length(curve.BestHeightM):0.0 (cm)} ± {new Length(curve.BestHeightUncertaintyM):0.0 cm} is to be expected: {new Length(curve.LeftM):0.0 cm} left on the table.";
+        Sentence[] steps =
         [
-            .. curve.MeanContactS is { } c ? [$"contact {1000 * c.Mean:0} ± {1000 * c.U:0} ms"] : (string[])[],
-            .. curve.LastStepM is { } s ? [$"last step {100 * s.Mean:0} ± {100 * s.U:0} cm"] : (string[])[],
-            .. curve.LastStepRatio is { } r ? [$"{r.Mean:0.00} ± {r.U:0.00} of the step before it"] : (string[])[],
+            .. curve.MeanContactS is { } c ? [$"contact {1000 * c.Mean:0} ± {1000 * c.U:0} ms"] : (Sentence[])[],
+            .. curve.LastStepM is { } s
+                ? [$"last step {new Length(s.Mean):0 (cm)} ± {new Length(s.U):0 cm}"]
+                : (Sentence[])[],
+            .. curve.LastStepRatio is { } r ? [$"{r.Mean:0.00} ± {r.U:0.00} of the step before it"] : (Sentence[])[],
         ];
-        return said.Length == 0 ? "" : $"Its take-off: {string.Join(", ", said)}. ";
+        if (steps.Length > 0)
+        {
+            yield return $"Its take-off: {Sentence.Join(", ", steps)}.";
+        }
     }
 
     /// <summary>A mean and its standard uncertainty: the spread of the trials, or what one reading is worth where there is one only.</summary>
@@ -215,16 +227,24 @@ public static class RunUpCurves
                 Math.Max(values.Length > 1 ? Spread.StandardDeviation(values) : 0, reading) / Math.Sqrt(values.Length)
             );
 
-    private static string? Next(
+    private static Sentence? Next(
         RunUpCurve? two,
         RunUpCurve? one,
         (TakeOffFoot Foot, double SpeedMS, double Left)? next
     ) =>
         next is { } n
-            ? $"Three approach jumps off {(n.Foot == TakeOffFoot.TwoFeet ? "two feet" : "one foot")} at about {n.SpeedMS:0.0} m/s: it would leave {100 * n.Left:0} % of what the choice of a speed may still lose."
+            ? Sentence.Of(
+                $"Three approach jumps off {Feet(n.Foot)} at about {n.SpeedMS:0.0} m/s: it would leave {100 * n.Left:0} % of what the choice of a speed may still lose."
+            )
         : two is null || one is null
-            ? $"Three approach jumps off {(two is null ? "two feet" : "one foot")}, slow, middling and brisk, as far as the ladder allows them."
+            ? Sentence.Of(
+                $"Three approach jumps off {Feet(two is null ? TakeOffFoot.TwoFeet : TakeOffFoot.OneFoot)}, slow, middling and brisk, as far as the ladder allows them."
+            )
         : null;
+
+    /// <summary>The feet that a jump is off.</summary>
+    internal static Sentence Feet(TakeOffFoot foot) =>
+        foot == TakeOffFoot.TwoFeet ? Sentence.Of($"two feet") : Sentence.Of($"one foot");
 
     /// <summary>
     /// The speed after whose test the choice is expected to lose least, off the feet whose choice may still lose more; null where
@@ -275,6 +295,4 @@ public static class RunUpCurves
         int steps = Math.Clamp((int)Math.Round((high - low) / 0.2), 1, 12);
         return [.. Enumerable.Range(0, steps + 1).Select(i => low + ((high - low) * i / steps))];
     }
-
-    private static string Cm(double metres) => (100 * metres).ToString("0.0");
 }

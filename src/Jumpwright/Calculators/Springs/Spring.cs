@@ -11,5 +11,5 @@ namespace Jumpwright.Calculators.Springs;
 /// </param>
 /// <param name="Sentence">In plain words.</param>
 /// <param name="ModelHolds">Whether the contact lies in the band of the half-sine model.</param>
-public sealed record Spring(Basis Basis, ImmutableArray<Measure> Values, string Sentence, bool ModelHolds)
+public sealed record Spring(Basis Basis, ImmutableArray<Measure> Values, Sentence Sentence, bool ModelHolds)
     : Calculation(Basis, Values, Sentence);

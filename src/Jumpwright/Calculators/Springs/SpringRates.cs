@@ -27,10 +27,10 @@ public static class SpringRates
         new(
             "spring",
             "Leg spring and indices of rebound",
-            "Time model k = m π (t_f + t_c) / (t_c² ((t_f + t_c)/π − t_c/4)) for contacts of 0.10 to 0.25 s; from force k = peak force / fall of the centre of mass. "
-                + "Index = (g t_f²/8) / t_c, m/s; flight–contact ratio = t_f / t_c; modified index = height / time to take-off: three names, never mixed.",
+            $"Time model k = m π (t_f + t_c) / (t_c² ((t_f + t_c)/π − t_c/4)) for contacts of 0.10 to 0.25 s; from force k = peak force / fall of the centre of mass. "
+                + $"Index = (g t_f²/8) / t_c, m/s; flight–contact ratio = t_f / t_c; modified index = height / time to take-off: three names, never mixed.",
             ["dalleau-2004", "morin-2005", "ebben-petushek-2010", "louder-2021", "house-rule"],
-            "Stiffer is not better by itself. Two-peaked curves and long contacts do not fit a half-sine; vertical and leg stiffness differ in running; the indices are not interchangeable (Louder 2021)."
+            $"Stiffer is not better by itself. Two-peaked curves and long contacts do not fit a half-sine; vertical and leg stiffness differ in running; the indices are not interchangeable (Louder 2021)."
         );
 
     /// <summary>All that the input allows.</summary>
@@ -38,21 +38,21 @@ public static class SpringRates
     {
         ArgumentNullException.ThrowIfNull(input);
         Refusal? bad = Input.First(
-            Input.Outside("Body mass", input.BodyMassKg, 20, 250, "kg"),
-            Input.Outside("Contact", input.ContactS, 0.05, 2, "s"),
-            Input.Outside("Flight", input.FlightS, 0.05, 1, "s"),
-            Input.Outside("The doubt of the times", input.TimeUncertaintyS, 0, 0.05, "s"),
+            Input.Outside($"Body mass", input.BodyMassKg, 20, 250, "kg"),
+            Input.Outside($"The contact", input.ContactS, 0.05, 2, "s"),
+            Input.Outside($"The flight", input.FlightS, 0.05, 1, "s"),
+            Input.Outside($"The doubt of the times", input.TimeUncertaintyS, 0, 0.05, "s"),
             input.PeakForceN is { } f
                 ? Input.Outside(
-                    "Peak force",
+                    $"Peak force",
                     f / (input.BodyMassKg * Gravity.MetresPerSecondSquared),
                     1,
                     15,
                     "body weights"
                 )
                 : null,
-            input.FallM is { } fall ? Input.Outside("The fall of the centre of mass", fall, 0.01, 0.6, "m") : null,
-            input.TimeToTakeOffS is { } t ? Input.Outside("Time to take-off", t, 0.1, 3, "s") : null
+            input.FallM is { } fall ? Input.Outside($"The fall of the centre of mass", fall, 0.01, 0.6, "m") : null,
+            input.TimeToTakeOffS is { } t ? Input.Outside($"Time to take-off", t, 0.1, 3, "s") : null
         );
         if (bad is not null)
         {
@@ -129,21 +129,23 @@ public static class SpringRates
         }
 
         Measure? time = values.FirstOrDefault(v => v.Name == "vertical_stiffness_time_model_N_m");
+        Sentence stiffness = time is { } k
+            ? Sentence.Of(
+                $"Spring of {k.Value / 1000:0.0} ± {k.StandardUncertainty / 1000:0.0} kN/m by the time model."
+            )
+            : Sentence.Of(
+                $"No spring by the time model: a contact of {1000 * tc:0} ms lies outside {1000 * ShortestContact.Value:0} to {1000 * LongestContact.Value:0} ms, where a half-sine is believed."
+            );
         return new Spring(
             Basis,
             values.ToImmutable(),
-            $"Index {values[0].Value:0.00} ± {values[0].StandardUncertainty:0.00} m/s; flight is {values[1].Value:0.0} times the contact. "
-                + (
-                    time is { } k
-                        ? $"Spring of {k.Value / 1000:0.0} ± {k.StandardUncertainty / 1000:0.0} kN/m by the time model."
-                        : $"No spring by the time model: a contact of {1000 * tc:0} ms lies outside {1000 * ShortestContact.Value:0} to {1000 * LongestContact.Value:0} ms, where a half-sine is believed."
-                ),
+            $"Index {values[0].Value:0.00} ± {values[0].StandardUncertainty:0.00} m/s; flight is {values[1].Value:0.0} times the contact. {stiffness}",
             holds
         )
         {
             NextTest = holds
                 ? null
-                : "Hops with the shortest contact they can do well; or a plate, which needs no model.",
+                : Sentence.Of($"Hops with the shortest contact they can do well; or a plate, which needs no model."),
         };
 
         Measure Timed(string name, Unit unit, Func<double, double, double> of, string method)

@@ -74,8 +74,8 @@ internal static class SlotsOfWindows
             };
             if (slots.Find(s => s.StartUtc < now.EndUtc && now.StartUtc < s.EndUtc) is { } other)
             {
-                return new Refusal(
-                    $"{move.SessionId} can't move to {move.Date:uuuu-MM-dd} {move.Start:HH':'mm}: {other.Id} is held then. Choose another time."
+                return Refusal.Of(
+                    $"{new SaidSession(move.SessionId)} can't move to {move.Date:uuuu-MM-dd} {move.Start:HH':'mm}: {other.Said} is held then. Choose another time."
                 );
             }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Jumpwright.Athletes.Profiles;
 using Jumpwright.Quantities;
 using Jumpwright.Statistics;
 using NodaTime;
@@ -9,7 +8,7 @@ namespace Jumpwright.Prescribing.Change;
 /// <summary>A trend in a sentence or two.</summary>
 internal static class ChangeWords
 {
-    internal static string Of(
+    internal static Sentence Of(
         Series series,
         double level,
         double sd,
@@ -18,43 +17,50 @@ internal static class ChangeWords
         ImmutableArray<LevelAlarm> alarms
     )
     {
-        string now = $"{Value(series.Unit, level)} ± {Value(series.Unit, sd)} {UnitOf(series.Unit)}";
-        string moved = (change.Rose, change.Fell) switch
+        Unit unit = series.Unit;
+        Sentence moved = (change.Rose, change.Fell) switch
         {
-            (>= 0.9, _) => $"It rose since {Day.Of(since)}: {By()}.",
-            (_, >= 0.9) => $"It fell since {Day.Of(since)}: {By()}.",
-            (>= 0.75, _) => $"It likely rose since {Day.Of(since)}: {By()}.",
-            (_, >= 0.75) => $"It likely fell since {Day.Of(since)}: {By()}.",
-            _ when change.Rose + change.Fell < 0.1 => $"It stands where it stood on {Day.Of(since)}.",
-            _ => $"Whether it moved since {Day.Of(since)} can't be told: {By()}.",
+            (>= 0.9, _) => $"It rose since {since}: {By()}.",
+            (_, >= 0.9) => $"It fell since {since}: {By()}.",
+            (>= 0.75, _) => $"It likely rose since {since}: {By()}.",
+            (_, >= 0.75) => $"It likely fell since {since}: {By()}.",
+            _ when change.Rose + change.Fell < 0.1 => $"It stands where it stood on {since}.",
+            _ => $"Whether it moved since {since} can't be told: {By()}.",
         };
-        LevelAlarm? last = alarms.IsEmpty ? null : alarms[^1];
-        string alarm = last is { } a
-            ? $" On {Day.Of(series.Days[a.Session])} it had left where it stood before ({(a.Risen ? "up" : "down")})."
-            : "";
-        return $"Level {now} after {series.Sessions.Length} sessions. {moved}{alarm}";
+        Sentence now = $"Level {Doubted(unit, level, sd)} after {series.Sessions.Length} sessions. {moved}";
+        return alarms.IsEmpty ? now : Sentence.Of($"{now} {Left(series.Days[alarms[^1].Session], alarms[^1])}");
 
-        string By() =>
-            $"{(change.Change < 0 ? "−" : "+")}{Value(series.Unit, Math.Abs(change.Change))} ± {Value(series.Unit, change.Sd)} {UnitOf(series.Unit)}, chance of a rise beyond {Value(series.Unit, change.SmallestWorthwhile)} {UnitOf(series.Unit)}: {Probability.Said(change.Rose)}, of such a fall: {Probability.Said(change.Fell)}";
+        Sentence By() =>
+            $"{(change.Change < 0 ? "−" : "+")}{Doubted(unit, Math.Abs(change.Change), change.Sd)}, chance of a rise beyond {Amount(unit, change.SmallestWorthwhile)}: {Probability.Said(change.Rose)}, of such a fall: {Probability.Said(change.Fell)}";
     }
 
-    internal static string UnitOf(Unit unit) =>
-        unit == Unit.Metre ? "cm"
-        : unit == Unit.Second ? "ms"
-        : unit.ToString();
+    /// <summary>Value and unit, as a trend has them: a length in the reader's units, a time in milliseconds.</summary>
+    internal static Sentence Amount(Unit unit, double value) =>
+        unit == Unit.Metre
+            ? Sentence.Of($"{new Length(value):0.0 cm}")
+            : Sentence.Of($"{Number(unit, value)} {UnitOf(unit)}");
 
-    internal static double Scale(Unit unit) =>
-        unit == Unit.Metre ? 100
-        : unit == Unit.Second ? 1000
-        : 1;
+    internal static string UnitOf(Unit unit) => unit == Unit.Second ? "ms" : unit.ToString();
 
-    private static string Value(Unit unit, double value)
+    internal static double Scale(Unit unit) => unit == Unit.Second ? 1000 : 1;
+
+    private static Sentence Left(LocalDate day, LevelAlarm alarm) =>
+        alarm.Risen
+            ? Sentence.Of($"On {day} it had left where it stood before (up).")
+            : Sentence.Of($"On {day} it had left where it stood before (down).");
+
+    private static Sentence Doubted(Unit unit, double value, double doubt) =>
+        unit == Unit.Metre
+            ? Sentence.Of($"{new Length(value):0.0 (cm)} ± {Amount(unit, doubt)}")
+            : Sentence.Of($"{Number(unit, value)} ± {Amount(unit, doubt)}");
+
+    private static string Number(Unit unit, double value)
     {
         double scaled = value * Scale(unit);
         // Newtons and watts come in thousands: their tenths say nothing.
         return scaled.ToString(
             unit == Unit.Newton || unit == Unit.Watt ? "0"
-            : Math.Abs(scaled) < 10 && unit != Unit.Metre ? "0.00"
+            : Math.Abs(scaled) < 10 ? "0.00"
             : "0.0"
         );
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 using Jumpwright.Trials;
 
 namespace Jumpwright.Prescribing.Change;
@@ -11,8 +12,8 @@ namespace Jumpwright.Prescribing.Change;
 /// </summary>
 internal static class HeightMethods
 {
-    internal const string Rule =
-        "One way of getting a height is followed: the one with more sessions, impulse–momentum where both have as many.";
+    internal static Sentence Rule =>
+        $"One way of getting a height is followed: the one with more sessions, impulse–momentum where both have as many.";
 
     /// <summary>The same items in order, without the heights that stand behind another of the same task, leg and condition.</summary>
     internal static IEnumerable<T> One<T>(IEnumerable<T> items, Func<T, Series> seriesOf)

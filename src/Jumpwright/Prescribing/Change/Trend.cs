@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 using Jumpwright.Statistics;
 using NodaTime;
 
@@ -25,5 +26,5 @@ public sealed record Trend(
     LevelChange Change,
     ImmutableArray<LevelAlarm> Alarms,
     bool Watched,
-    string Sentence
+    Sentence Sentence
 );

@@ -45,7 +45,7 @@ public static class GainRankings
         ArgumentNullException.ThrowIfNull(profile);
         if (outcome != ChosenOutcome.SymmetricLanding && now is null)
         {
-            return new Refusal(
+            return Refusal.Of(
                 $"The outcome chosen, {Name(outcome)}, was not measured for this athlete: measure it first, three trials."
             );
         }

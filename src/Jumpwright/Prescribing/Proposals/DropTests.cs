@@ -62,7 +62,7 @@ public static class DropTests
 
         if (allowed.Count == 0)
         {
-            return last ?? new Refusal("The catalogue has no drop jump on both feet.");
+            return last ?? Refusal.Of($"The catalogue has no drop jump on both feet.");
         }
 
         if (trials.Length < 3)
@@ -88,7 +88,7 @@ public static class DropTests
 
         if (curve.NextDropM is not { } wished)
         {
-            return new Refusal($"No further drop jump is needed: {curve.Sentence}")
+            return Refusal.Of($"No further drop jump is needed: {curve.Sentence}") with
             {
                 Brief = TestOffer.KnownWellEnough,
             };
@@ -100,9 +100,9 @@ public static class DropTests
         return chosen.Exercise is null
             ? stopped.Stops && wished > stoppedM
                 ? NoHigher(stoppedM, stopped)
-                : new Refusal($"A test from {100 * wished:0} cm would tell most, but it is not open now.")
+                : Refusal.Of($"A test from {new Length(wished):0 cm} would tell most, but it is not open now.") with
                 {
-                    Brief = "the height that would tell most is not open",
+                    Brief = $"the height that would tell most is not open",
                 }
             : Proposal(
                 history,
@@ -115,9 +115,9 @@ public static class DropTests
     }
 
     private static Refusal NoHigher(double highestM, StopVerdict stopped) =>
-        new($"Nothing higher than {100 * highestM:0} cm is offered: there {stopped.Because}.")
+        Refusal.Of($"Nothing higher than {new Length(highestM):0 cm} is offered: there {stopped.Because}.") with
         {
-            Brief = $"the last test from {100 * highestM:0} cm was stopped",
+            Brief = $"the last test from {new Length(highestM):0 cm} was stopped",
         };
 
     /// <summary>

@@ -35,7 +35,7 @@ public static class NextTests
         ArgumentNullException.ThrowIfNull(curves);
         var offers = ImmutableArray.CreateBuilder<TestOffer>();
         foreach (
-            (string question, Func<TestGate, Outcome<TestProposal>> ask) in Questions(
+            (Sentence question, Func<TestGate, Outcome<TestProposal>> ask) in Questions(
                 history,
                 profile,
                 catalogue,
@@ -55,7 +55,7 @@ public static class NextTests
         return offers.ToImmutable();
     }
 
-    private static IEnumerable<(string, Func<TestGate, Outcome<TestProposal>>)> Questions(
+    private static IEnumerable<(Sentence, Func<TestGate, Outcome<TestProposal>>)> Questions(
         History history,
         Profile profile,
         Catalogue catalogue,
@@ -68,24 +68,24 @@ public static class NextTests
         {
             if (Open(profile, quality) is { } finding)
             {
-                yield return (Question(quality), gate => OfQuality(id, finding, gate));
+                yield return (GainRankings.Said(quality), gate => OfQuality(id, finding, gate));
             }
         }
 
-        yield return ("drop height", gate => DropTests.For(history, gate, catalogue, day));
+        yield return ($"drop height", gate => DropTests.For(history, gate, catalogue, day));
         if (curves.Loaded is { } loaded && curves.LoadSpeed.TryGet(out LoadCurve? speeds, out _))
         {
-            yield return ("load of a jump", gate => Loaded(history, loaded, speeds, gate));
+            yield return ($"load of a jump", gate => Loaded(history, loaded, speeds, gate));
         }
 
         if (curves.Pulls.TryGet(out LoadVelocity? pulls, out _))
         {
-            yield return ("maximum of the heavy pull", gate => Pull(history, day, pulls, gate));
+            yield return ($"maximum of the heavy pull", gate => Pull(history, day, pulls, gate));
         }
 
         if (curves.RunUp.TryGet(out RunUp? run, out _) && curves.Approach.TryGet(out ApproachJumps? jumps, out _))
         {
-            yield return ("run-up speed", gate => Approach(id, run, jumps, gate));
+            yield return ($"run-up speed", gate => Approach(id, run, jumps, gate));
         }
 
         foreach (
@@ -95,7 +95,7 @@ public static class NextTests
         {
             if (Open(profile, quality) is { } finding)
             {
-                yield return (Question(quality), gate => OfQuality(id, finding, gate));
+                yield return (GainRankings.Said(quality), gate => OfQuality(id, finding, gate));
             }
         }
     }
@@ -106,18 +106,6 @@ public static class NextTests
             && f.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear
             && f.Quality == quality
         );
-
-    private static string Question(Quality quality) =>
-        quality switch
-        {
-            Quality.Landing => "landing",
-            Quality.SingleLeg => "single leg",
-            Quality.Push => "the push",
-            Quality.StretchShortening => "use of the dip",
-            Quality.AnkleStiffness => "ankle stiffness",
-            Quality.ReactiveStrength => "reactive strength",
-            _ => "run-up",
-        };
 
     /// <summary>What is jumped in the test of that quality, the first that is open; from the easiest where any of them would do.</summary>
     private static (string Exercise, int Trials, double? DropM)[] Jumps(Quality quality) =>
@@ -168,13 +156,13 @@ public static class NextTests
 
     private static Outcome<TestProposal> Loaded(History history, LoadedJumps jumps, LoadCurve curve, TestGate gate) =>
         curve.NextLoadKg is not { } load
-            ? new Refusal(
+            ? Refusal.Of(
                 curve.IsSettled
-                    ? $"No further loaded jump is needed: {curve.Sentence}"
+                    ? Sentence.Of($"No further loaded jump is needed: {curve.Sentence}")
                     : TooHeavyKit(history, jumps, gate)
-            )
+            ) with
             {
-                Brief = curve.IsSettled ? TestOffer.KnownWellEnough : "no bar is light enough",
+                Brief = curve.IsSettled ? TestOffer.KnownWellEnough : Sentence.Of($"no bar is light enough"),
             }
             : Make(
                 history.Athlete.Id,
@@ -192,23 +180,24 @@ public static class NextTests
             );
 
     /// <summary>What is missing where nothing in the kit is light enough.</summary>
-    private static string TooHeavyKit(History history, LoadedJumps jumps, TestGate gate)
+    private static Sentence TooHeavyKit(History history, LoadedJumps jumps, TestGate gate)
     {
         double light = gate.Limits["light-load"] * (history.Athlete.BodyMassKg ?? jumps.BodyMassKg);
         double most = Math.Min(light, jumps.HeaviestKg * Bounds.Share.Value / 100);
         double least = TestLoads.LeastKg(gate.Kit);
-        return $"A further loaded jump would help, but at most {most:0.#} kg may be jumped with now "
-            + $"({100 * gate.Limits["light-load"]:0} % of body mass counts as light; never above 110 % of the heaviest jumped with), and the lightest that the kit makes is {least:0.#} kg"
-            + (
-                most >= TestLoads.LightestInsteadKg && least > TestLoads.LightestInsteadKg
-                    ? ": a pair of light dumbbells or a weight vest in squad.yaml's kit would make less."
-                    : "."
-            );
+        Sentence said =
+            $"A further loaded jump would help, but at most {new Mass(most):0.# kg} may be jumped with now ({100 * gate.Limits["light-load"]:0} % of body mass counts as light; never above 110 % of the heaviest jumped with), and the lightest that the kit makes is {new Mass(least):0.# kg}";
+        return most >= TestLoads.LightestInsteadKg && least > TestLoads.LightestInsteadKg
+            ? Sentence.Of($"{said}: a pair of light dumbbells or a weight vest in squad.yaml's kit would make less.")
+            : Sentence.Of($"{said}.");
     }
 
     private static Outcome<TestProposal> Pull(History history, LocalDate day, LoadVelocity line, TestGate gate) =>
         line.NextLoadKg is not { } load
-            ? new Refusal($"No further pull is needed: {line.Sentence}") { Brief = TestOffer.KnownWellEnough }
+            ? Refusal.Of($"No further pull is needed: {line.Sentence}") with
+            {
+                Brief = TestOffer.KnownWellEnough,
+            }
             : Make(
                 history.Athlete.Id,
                 new TestAsk("hex-bar-pull", 2)
@@ -222,7 +211,10 @@ public static class NextTests
 
     private static Outcome<TestProposal> Approach(string athlete, RunUp run, ApproachJumps jumps, TestGate gate) =>
         run.NextSpeedMS is not { } speed || run.NextFoot is not { } foot
-            ? new Refusal($"No further approach jump is needed: {run.Sentence}") { Brief = TestOffer.KnownWellEnough }
+            ? Refusal.Of($"No further approach jump is needed: {run.Sentence}") with
+            {
+                Brief = TestOffer.KnownWellEnough,
+            }
             : Make(
                 athlete,
                 new TestAsk(foot == TakeOffFoot.TwoFeet ? "approach-jump-two-feet" : "approach-jump-one-foot", Trials)

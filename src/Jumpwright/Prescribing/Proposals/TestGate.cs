@@ -54,14 +54,14 @@ public sealed class TestGate(
         ArgumentNullException.ThrowIfNull(ask);
         if (catalogue.Find(ask.ExerciseId) is not { } exercise)
         {
-            return new Refusal($"The catalogue has no '{ask.ExerciseId}'.");
+            return Refusal.Of($"The catalogue has no '{ask.ExerciseId}'.");
         }
 
         if (ladder.Find(exercise.Id) is not { State: not RungState.Closed })
         {
-            return new Refusal($"{exercise.Name} is closed on the ladder: test something below it first.")
+            return Refusal.Of($"{exercise.Said} is closed on the ladder: test something below it first.") with
             {
-                Brief = "closed on the ladder",
+                Brief = $"closed on the ladder",
             };
         }
 
@@ -87,26 +87,26 @@ public sealed class TestGate(
 
         if (ask.DropM is not { } height || !range.Contains(height))
         {
-            return new Refusal($"{exercise.Name} is not done from that height.")
+            return Refusal.Of($"{exercise.Said} is not done from that height.") with
             {
-                Brief = "not done from that height",
+                Brief = $"not done from that height",
             };
         }
 
         double step = _limits["drop-step"];
         return ask.HighestDropM switch
         {
-            { } top when height > top + step + 1e-9 => new Refusal(
-                $"{100 * height:0} cm is more than {100 * step:0} cm above the highest drop measured ({100 * top:0} cm)."
-            )
+            { } top when height > top + step + 1e-9 => Refusal.Of(
+                $"{new Length(height):0 cm} is more than {new Length(step):0 cm} above the highest drop measured ({new Length(top):0 cm})."
+            ) with
             {
-                Brief = "too great a step up",
+                Brief = $"too great a step up",
             },
-            null when height > range.MinM + 1e-9 => new Refusal(
-                $"No drop was measured: begin at {100 * range.MinM:0} cm."
-            )
+            null when height > range.MinM + 1e-9 => Refusal.Of(
+                $"No drop was measured: begin at {new Length(range.MinM):0 cm}."
+            ) with
             {
-                Brief = "no lower drop was measured",
+                Brief = $"no lower drop was measured",
             },
             _ => null,
         };
@@ -121,28 +121,30 @@ public sealed class TestGate(
 
         if (ask.LoadKg is not { } load)
         {
-            return new Refusal($"{exercise.Name}: the load is not known, so it is not offered as a test.")
+            return Refusal.Of($"{exercise.Said}: the load is not known, so it is not offered as a test.") with
             {
-                Brief = "no load is known",
+                Brief = $"no load is known",
             };
         }
 
         return TestLoads.MostKg(exercise, history.Athlete.BodyMassKg, _limits, ask.HeaviestKg) is not { } most
-                ? new Refusal($"{exercise.Name}: nothing measured bounds the load, so it is not offered as a test.")
+                ? Refusal.Of($"{exercise.Said}: nothing measured bounds the load, so it is not offered as a test.") with
                 {
-                    Brief = "no load is known",
+                    Brief = $"no load is known",
                 }
             : ask.InsteadOfBar is null && load > 0 && load < DoseRules.LightestBar.Value - 1e-9
-                ? new Refusal(
-                    $"{load:0.#} kg is less than the lightest bar ({DoseRules.LightestBar.Value:0} kg), so it is not offered with a bar."
-                )
+                ? Refusal.Of(
+                    $"{new Mass(load):0.# kg} is less than the lightest bar ({new Mass(DoseRules.LightestBar.Value):0 kg}), so it is not offered with a bar."
+                ) with
                 {
-                    Brief = "no bar is light enough",
+                    Brief = $"no bar is light enough",
                 }
             : load > most + 1e-9
-                ? new Refusal($"{load:0.#} kg is above {most:0.#} kg, the most for this athlete now.")
+                ? Refusal.Of(
+                    $"{new Mass(load):0.# kg} is above {new Mass(most):0.# kg}, the most for this athlete now."
+                ) with
                 {
-                    Brief = "too heavy for now",
+                    Brief = $"too heavy for now",
                 }
             : null;
     }
@@ -150,24 +152,24 @@ public sealed class TestGate(
     private static Refusal? TooFast(Exercise exercise, TestAsk ask) =>
         exercise.RunUpSteps is null || ask.SpeedMS is not { } speed ? null
         : ask.FastestMS is not { } fastest
-            ? new Refusal($"{exercise.Name}: no run-up was timed yet, so no speed is asked for.")
+            ? Refusal.Of($"{exercise.Said}: no run-up was timed yet, so no speed is asked for.") with
             {
-                Brief = "no run-up was timed",
+                Brief = $"no run-up was timed",
             }
         : speed > (fastest * Bounds.Share.Value / 100) + 1e-9
-            ? new Refusal(
+            ? Refusal.Of(
                 $"{speed:0.0} m/s is above {Bounds.Share.Value:0} % of the fastest run-up measured ({fastest:0.0} m/s)."
-            )
+            ) with
             {
-                Brief = "too fast for now",
+                Brief = $"too fast for now",
             }
         : null;
 
     private Refusal? Forbidden(Exercise exercise, ExerciseFacts facts) =>
         rulings.FirstOrDefault(r => r.Effect.Forbids(facts)) is { } ruling
-            ? new Refusal($"{exercise.Name} is not offered: {ruling.Because}")
+            ? Refusal.Of($"{exercise.Said} is not offered: {ruling.Because}") with
             {
-                Brief = ruling.Because.ToString().TrimEnd('.'),
+                Brief = $"{ruling.Because:open}",
             }
             : null;
 
@@ -177,9 +179,11 @@ public sealed class TestGate(
             .Concat(ask.InsteadOfBar is { } other ? [new KitNeed(other, 1)] : [])
             .FirstOrDefault(need => squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
             is { } missing
-            ? new Refusal($"{exercise.Name} needs {missing.Count} × {missing.Id}, which the squad's kit does not have.")
+            ? Refusal.Of(
+                $"{exercise.Said} needs {missing.Count} × {SaidKit.ById(missing.Id)}, which the squad's kit does not have."
+            ) with
             {
-                Brief = $"no {missing.Id.Replace('-', ' ')} in the squad's kit",
+                Brief = $"no {new SaidKit(missing.Id)} in the squad's kit",
             }
             : null;
 
@@ -207,17 +211,20 @@ public sealed class TestGate(
                 int asks = date > day ? needs : its;
                 if (needs > 0 && its > 0 && hours < asks)
                 {
-                    string name = known?.Name ?? id ?? "what is planned";
+                    Sentence name =
+                        known is not null ? Sentence.Of($"{known.Said}")
+                        : id is not null ? Sentence.Of($"{id}")
+                        : Sentence.Of($"what is planned");
                     return date > day
-                        ? new Refusal(
-                            $"{exercise.Name} works what {name} is to work on {date:uuuu-MM-dd}: {asks} hours must lie between."
-                        )
+                        ? Refusal.Of(
+                            $"{exercise.Said} works what {name} is to work on {date:uuuu-MM-dd}: {asks} hours must lie between."
+                        ) with
                         {
                             Brief = $"too near to {name} on {date:uuuu-MM-dd}",
                         }
-                        : new Refusal(
-                            $"{exercise.Name} works what {name} worked on {date:uuuu-MM-dd}: {asks} hours must lie between."
-                        )
+                        : Refusal.Of(
+                            $"{exercise.Said} works what {name} worked on {date:uuuu-MM-dd}: {asks} hours must lie between."
+                        ) with
                         {
                             Brief = $"too soon after {name} on {date:uuuu-MM-dd}",
                         };
@@ -242,13 +249,27 @@ public sealed class TestGate(
             ? (int)Math.Ceiling(_limits["top-tier-hours-round-fixture"] / 24)
             : -1;
         int quiet = facts.HighIntensity ? _limits.Whole("high-intensity-days-before-fixture") : -1;
+        int soreDays = _limits.Whole(SoreBeforeFixture.LimitId);
+        if (
+            squad.Fixtures.FirstOrDefault(f =>
+                SoreBeforeFixture.Loaded(facts, rulings, day, f.Date, soreDays) is not null
+            ) is
+            { } near
+        )
+        {
+            return new Refusal($"{exercise.Name} lands on the floor, and {near.Name} is too near for what is sore.")
+            {
+                Brief = $"{near.Name} is near, and something is sore",
+            };
+        }
+
         return
             squad.Fixtures.FirstOrDefault(f =>
                 Period.DaysBetween(day, f.Date) is var days
                 && ((days >= 0 && days <= quiet) || Math.Abs(days) <= topTier)
             )
                 is { } fixture
-            ? new Refusal($"{exercise.Name} is too hard this near to {fixture.Name}.")
+            ? Refusal.Of($"{exercise.Said} is too hard this near to {fixture.Name}.") with
             {
                 Brief = $"{fixture.Name} is near",
             }

@@ -68,11 +68,11 @@ internal sealed class TestRoom(
             + Offered
             + Planned.Where(p => p.Date == day).Sum(p => p.Contacts);
         return today + contacts > most
-            ? new Refusal(
-                $"{contacts} contacts of {exercise.Name} do not fit into the day: {today} are taken or asked for, at most {most} are allowed."
-            )
+            ? Refusal.Of(
+                $"{contacts} contacts of {exercise.Said} do not fit into the day: {today} are taken or asked for, at most {most} are allowed."
+            ) with
             {
-                Brief = "the day's contacts are used up",
+                Brief = $"the day's contacts are used up",
             }
             : null;
     }
@@ -87,11 +87,11 @@ internal sealed class TestRoom(
         int perWeek = ContactCaps.PerWeek(perSession, limits);
         if (week + contacts > perWeek)
         {
-            return new Refusal(
-                $"{contacts} contacts of {exercise.Name} do not fit into the week: {week} are taken or asked for in seven days, at most {perWeek} are allowed."
-            )
+            return Refusal.Of(
+                $"{contacts} contacts of {exercise.Said} do not fit into the week: {week} are taken or asked for in seven days, at most {perWeek} are allowed."
+            ) with
             {
-                Brief = "the week's contacts are used up",
+                Brief = $"the week's contacts are used up",
             };
         }
 
@@ -101,11 +101,11 @@ internal sealed class TestRoom(
             + Offered
             + Planned.Where(p => p.Date >= _monday && p.Date < _monday.PlusDays(7)).Sum(p => p.Contacts);
         return weekly.ContactsBeside(other) is { } beside && calendar + contacts > beside
-            ? new Refusal(
-                $"{contacts} contacts of {exercise.Name} do not fit beside other jumping: {calendar:0} of jump training are taken or asked for in this week, at most {beside} are allowed. {other.Says}"
-            )
+            ? Refusal.Of(
+                $"{contacts} contacts of {exercise.Said} do not fit beside other jumping: {calendar:0} of jump training are taken or asked for in this week, at most {beside} are allowed. {other.Says}"
+            ) with
             {
-                Brief = "other jumping fills the week",
+                Brief = $"other jumping fills the week",
             }
             : null;
     }
@@ -126,11 +126,11 @@ internal sealed class TestRoom(
             + Planned.Where(p => p.Date == day && p.HighIntensity).Sum(p => p.Contacts);
         int most = ContactCaps.HighIntensityPerSession(history, limits, day);
         return today + contacts > most
-            ? new Refusal(
-                $"{contacts} hard contacts of {exercise.Name} do not fit into the day: {today} are taken or asked for, at most {most} are allowed."
-            )
+            ? Refusal.Of(
+                $"{contacts} hard contacts of {exercise.Said} do not fit into the day: {today} are taken or asked for, at most {most} are allowed."
+            ) with
             {
-                Brief = "the day's hard contacts are used up",
+                Brief = $"the day's hard contacts are used up",
             }
             : null;
     }
@@ -158,9 +158,9 @@ internal sealed class TestRoom(
                 int most = weekly.AtMost(tissue, first, _monday);
                 if (tier > 0 && taken + (contacts * tier) > most)
                 {
-                    return new Refusal(
-                        $"{exercise.Name} would load {TissueWords.Of(tissue)} with {taken + (contacts * tier):0} contacts × tier in seven days; after the weeks before, at most {most} are allowed."
-                    )
+                    return Refusal.Of(
+                        $"{exercise.Said} would load {TissueWords.Of(tissue)} with {taken + (contacts * tier):0} contacts × tier in seven days; after the weeks before, at most {most} are allowed."
+                    ) with
                     {
                         Brief = $"the week's growth for {TissueWords.Of(tissue)} is used up",
                     };

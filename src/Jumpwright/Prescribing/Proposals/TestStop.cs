@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Prescribing.Proposals;
 
@@ -38,7 +39,7 @@ public sealed record TestStop(
 
             if (trial.PainSiteNew)
             {
-                return Stop("it hurt in a new place");
+                return Stop($"it hurt in a new place");
             }
 
             if (trial.ContactS is { } contact)
@@ -57,7 +58,7 @@ public sealed record TestStop(
 
         if (LandingFaults is { } most && faults >= most)
         {
-            return Stop($"{faults} landing fault{(faults == 1 ? " was" : "s were")} seen");
+            return faults == 1 ? Stop($"1 landing fault was seen") : Stop($"{faults} landing faults were seen");
         }
 
         if (ContactCeilingS is { } ceiling && timed > 0 && contacts / timed > ceiling + 1e-9)
@@ -72,20 +73,20 @@ public sealed record TestStop(
             && reference is { } from
             && heights / measured < from * (1 - (loss / 100)) - 1e-9
             ? Stop(
-                $"the height fell from {100 * from:0.0} to {100 * heights / measured:0.0} cm, by more than {loss:0.#} %"
+                $"the height fell from {new Length(from):0.0 (cm)} to {new Length(heights / measured):0.0 cm}, by more than {loss:0.#} %"
             )
             : StopVerdict.GoesOn;
     }
 
     /// <summary>The same in words.</summary>
-    public ImmutableArray<string> Words => [.. Aims, Pain];
+    public ImmutableArray<Sentence> Words => [.. Aims, Pain];
 
     /// <summary>What stops it but for pain, in words; empty where nothing does.</summary>
-    public ImmutableArray<string> Aims
+    public ImmutableArray<Sentence> Aims
     {
         get
         {
-            var words = ImmutableArray.CreateBuilder<string>();
+            var words = ImmutableArray.CreateBuilder<Sentence>();
             if (ContactCeilingS is { } ceiling)
             {
                 words.Add($"contact is longer than {1000 * ceiling:0} ms");
@@ -95,14 +96,18 @@ public sealed record TestStop(
             {
                 words.Add(
                     ReferenceHeightM is { } from
-                        ? $"the height falls by more than {loss:0.#} % below {100 * from:0.0} cm"
-                        : $"the height falls by more than {loss:0.#} %"
+                        ? Sentence.Of($"the height falls by more than {loss:0.#} % below {new Length(from):0.0 cm}")
+                        : Sentence.Of($"the height falls by more than {loss:0.#} %")
                 );
             }
 
             if (LandingFaults is { } faults)
             {
-                words.Add(faults == 1 ? "a landing fault is seen" : $"{faults} landing faults are seen");
+                words.Add(
+                    faults == 1
+                        ? Sentence.Of($"a landing fault is seen")
+                        : Sentence.Of($"{faults} landing faults are seen")
+                );
             }
 
             return words.ToImmutable();
@@ -110,7 +115,7 @@ public sealed record TestStop(
     }
 
     /// <summary>What stops it as pain, in words.</summary>
-    public string Pain => $"pain is above {PainAbove:0.#} of 10, or anywhere new";
+    public Sentence Pain => $"pain is above {PainAbove:0.#} of 10, or anywhere new";
 
-    private static StopVerdict Stop(string because) => new(true, because);
+    private static StopVerdict Stop(Sentence because) => new(true, because);
 }

@@ -7,21 +7,24 @@ using Jumpwright.Prescribing.Gains;
 using Jumpwright.Prescribing.Proposals;
 using Jumpwright.Quantities;
 using NodaTime;
-using NodaTime.Text;
 
 namespace Jumpwright.Prescribing.Reports;
 
 /// <summary>One athlete's page.</summary>
 internal static class AthleteReports
 {
-    private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMM");
-
-    internal static Report Of(Prescription facts, LocalDate asOf, string foot) =>
+    internal static Report Of(Prescription facts, LocalDate asOf, Sentence foot, PlotUnits units) =>
         new(
             facts.History.Athlete.Id,
             facts.History.Athlete.Name,
             asOf,
-            [Limits(facts), Changed(facts), .. CurveSections.Of(facts.Curves), Gained(facts), Next(facts)],
+            [
+                Limits(facts),
+                Changed(facts, units),
+                .. CurveSections.Of(facts.Curves, units),
+                Gained(facts),
+                Next(facts),
+            ],
             foot
         )
         {
@@ -30,71 +33,80 @@ internal static class AthleteReports
 
     private static ReportSection Limits(Prescription facts) =>
         new(
-            "What limits them",
+            ReportTopic.Limits,
+            $"What limits them",
             [
                 facts.Profile.Summary,
                 .. facts
                     .Profile.Findings.Where(f => f.Verdict is FindingVerdict.Limits or FindingVerdict.Unclear)
-                    .Select(f => f.Sentence + Settles(f, facts.Profile.Summary)),
+                    .Select(f => Settling(f, facts.Profile.Summary)),
             ],
             []
         );
 
-    /// <summary>What would settle it, where it isn't settled and the summary has not said so.</summary>
-    private static string Settles(Finding finding, string said) =>
+    /// <summary>The finding, with what would settle it where it isn't settled and the summary has not said so.</summary>
+    private static ReportParagraph Settling(Finding finding, Sentence said) =>
         finding is { Verdict: FindingVerdict.Unclear, NextTest: { } next }
-        && next.ToString() is var test
-        && !said.Contains(test.TrimEnd('.'), StringComparison.Ordinal)
-            ? $" Would settle it: {char.ToLowerInvariant(test[0])}{test[1..].TrimEnd('.')}."
-            : "";
+        && !said.ToString().Contains(next.ToString().TrimEnd('.'), StringComparison.Ordinal)
+            ? Sentence.Of($"{finding.Sentence} Would settle it: {next:small open}.")
+            : finding.Sentence;
 
-    private static ReportSection Changed(Prescription facts) =>
+    private static ReportSection Changed(Prescription facts, PlotUnits units) =>
         new(
-            "What changed, and how sure",
+            ReportTopic.Change,
+            $"What changed, and how sure",
             facts.Trends.IsEmpty
-                ? ["Nothing was measured twice, so no change can be told."]
+                ? [Sentence.Of($"Nothing was measured twice, so no change can be told.")]
                 :
                 [
-                    .. facts.Shown.Select(t => $"{Capital(ReportWords.Of(t.Series.Key))}. {t.Sentence}"),
+                    .. facts.Shown.Select(t => new ReportParagraph(
+                        $"{ReportWords.Of(t.Series.Key):capital}. {t.Sentence}",
+                        t
+                    )),
                     .. OtherHeights(facts),
                 ],
-            [.. facts.Shown.Where(t => t.Series.Sessions.Length >= 3).Select((t, i) => TrendPlot(t, i + 1))]
+            [.. facts.Shown.Where(t => t.Series.Sessions.Length >= 3).Select((t, i) => TrendPlot(t, i + 1, units))]
         );
 
     private static ReportSection Gained(Prescription facts)
     {
         if (!facts.Gains.TryGet(out GainRanking? ranking, out Refusal? refusal))
         {
-            return new("What training typically brings", [refusal.Sentence], []);
+            return new(ReportTopic.Gains, $"What training typically brings", [refusal.Said], []);
         }
 
         return new(
+            ReportTopic.Gains,
             $"What training typically brings in {ReportWords.Outcome(ranking.Outcome)}",
             [
                 ranking.Sentence,
-                .. ranking.WhatSettles is { } settles ? [settles] : (string[])[],
-                .. ranking.Conditions,
-                .. ranking.Ranked.Select(g => g.Sentence),
-                $"No published effect on it that we know: {string.Join(", ", ranking.Unranked.Select(g => GainRankings.Said(g.Quality)))}.",
-                "Effects are of groups and of whole programmes; they are never added up.",
+                .. ranking.WhatSettles is { } settles ? [settles] : (ReportParagraph[])[],
+                .. ranking.Conditions.Select(c => new ReportParagraph(c)),
+                .. ranking.Ranked.Select(g => new ReportParagraph(g.Sentence)),
+                Sentence.Of(
+                    $"No published effect on it that we know: {Sentence.Join(", ", ranking.Unranked.Select(g => GainRankings.Said(g.Quality)))}."
+                ),
+                Sentence.Of($"Effects are of groups and of whole programmes; they are never added up."),
             ],
             []
         );
     }
 
-    private static IEnumerable<string> OtherHeights(Prescription facts)
+    private static IEnumerable<ReportParagraph> OtherHeights(Prescription facts)
     {
         ImmutableArray<SeriesKey> others = HeightMethods.Others(facts.Trends.Select(t => t.Series));
         return others.IsEmpty
             ? []
             :
             [
-                $"{HeightMethods.Rule} Also on record, and another quantity: {string.Join("; ", others.Select(ReportWords.Of))}.",
+                Sentence.Of(
+                    $"{HeightMethods.Rule} Also on record, and another quantity: {Sentence.Join("; ", others.Select(ReportWords.Of))}."
+                ),
             ];
     }
 
-    private const string PlannedIsNotCounted =
-        "What is planned for that day and its week is not counted here: the floor view counts it, and offers only what fits beside it.";
+    private static Sentence PlannedIsNotCounted =>
+        $"What is planned for that day and its week is not counted here: the floor view counts it, and offers only what fits beside it.";
 
     private static ReportSection Next(Prescription facts)
     {
@@ -103,59 +115,71 @@ internal static class AthleteReports
             .. facts.NextTests.Select(o => o.Test.TryGet(out TestProposal? t, out _) ? t : null).OfType<TestProposal>(),
         ];
         return new(
-            "What to do next",
+            ReportTopic.Next,
+            $"What to do next",
             [
-                .. open.Length == 0
-                    ? (string[])["No test is offered now."]
-                    : open.Select(t =>
-                        $"{t.Because} {ReportWords.Contacts(t.Contacts)}{(t.Stop.Aims is [_, ..] aims ? $" Stop when {string.Join(", or when ", aims)}." : "")}"
-                    ),
+                .. open.Length == 0 ? [NoTest] : open.Select(Offered),
                 .. open.Select(t => t.Stop.Pain)
-                    .Distinct(StringComparer.Ordinal)
-                    .Select(pain => $"Each of them stops when {pain}."),
+                    .Distinct()
+                    .Select(pain => new ReportParagraph($"Each of them stops when {pain}.")),
                 .. NotNow(facts.NextTests),
                 .. open.Length > 1
-                    ? (string[])["All of these together fit into one day and its contacts; the first matters most."]
-                    : [],
-                .. open.Length > 0 ? [PlannedIsNotCounted] : (string[])[],
+                    ? [Sentence.Of($"All of these together fit into one day and its contacts; the first matters most.")]
+                    : (ReportParagraph[])[],
+                .. open.Length > 0 ? [PlannedIsNotCounted] : (ReportParagraph[])[],
             ],
             []
         );
     }
 
+    /// <summary>Where every question has its refusal.</summary>
+    internal static Sentence NoTest => $"No test is offered now.";
+
+    private static ReportParagraph Offered(TestProposal test) =>
+        test.Stop.Aims is [_, ..] aims
+            ? Sentence.Of(
+                $"{test.Because} {ReportWords.Contacts(test.Contacts)} Stop when {Alternatives(aims.AsSpan())}."
+            )
+            : Sentence.Of($"{test.Because} {ReportWords.Contacts(test.Contacts)}");
+
+    private static Sentence Alternatives(ReadOnlySpan<Sentence> all) =>
+        all.Length == 1 ? all[0] : Sentence.Of($"{all[0]}, or when {Alternatives(all[1..])}");
+
     /// <summary>What is not tested now, in one line: each reason once, with what it holds back; what is known well enough apart.</summary>
-    private static IEnumerable<string> NotNow(ImmutableArray<TestOffer> offers)
+    private static IEnumerable<ReportParagraph> NotNow(ImmutableArray<TestOffer> offers)
     {
-        (string Question, string Why)[] refused =
+        (Sentence Question, Sentence Why)[] refused =
         [
             .. offers
-                .Select(o => (o.Question, Why: o.Test.TryGet(out _, out Refusal? no) ? null : no.Brief ?? no.Sentence))
+                .Select(o => (o.Question, Why: o.Test.TryGet(out _, out Refusal? no) ? null : no.Brief ?? no.Said))
                 .Where(o => o.Why is not null)
                 .Select(o => (o.Question, o.Why!)),
         ];
-        string[] waiting =
+        Sentence[] waiting =
         [
             .. refused
                 .Where(r => r.Why != TestOffer.KnownWellEnough)
-                .GroupBy(r => r.Why, StringComparer.Ordinal)
-                .Select(g => $"{string.Join(", ", g.Select(r => r.Question))} ({g.Key})"),
+                .GroupBy(r => r.Why)
+                .Select(g => Sentence.Of($"{Sentence.Join(", ", g.Select(r => r.Question))} ({g.Key})")),
         ];
         if (waiting.Length > 0)
         {
-            yield return $"Not now: {string.Join("; ", waiting)}.";
+            yield return Sentence.Of($"Not now: {Sentence.Join("; ", waiting)}.");
         }
 
-        string[] known = [.. refused.Where(r => r.Why == TestOffer.KnownWellEnough).Select(r => r.Question)];
+        Sentence[] known = [.. refused.Where(r => r.Why == TestOffer.KnownWellEnough).Select(r => r.Question)];
         if (known.Length > 0)
         {
-            yield return $"Known well enough for now: {string.Join(", ", known)}.";
+            yield return Sentence.Of($"Known well enough for now: {Sentence.Join(", ", known)}.");
         }
     }
 
-    private static ReportPlot TrendPlot(Trend trend, int number)
+    private static ReportPlot TrendPlot(Trend trend, int number, PlotUnits units)
     {
-        double scale = ChangeWords.Scale(trend.Series.Unit);
-        string unit = ChangeWords.UnitOf(trend.Series.Unit);
+        (double scale, string unit) =
+            trend.Series.Unit == Unit.Metre
+                ? (units.Length, units.LengthName)
+                : (ChangeWords.Scale(trend.Series.Unit), ChangeWords.UnitOf(trend.Series.Unit));
         ImmutableArray<CurveSample> line =
         [
             .. trend.Series.Sessions.Select(
@@ -170,19 +194,19 @@ internal static class AthleteReports
         ];
         return new(
             Kebab($"{trend.Series.Key.Measure} {trend.Series.Key.Task} {100 * trend.Series.Key.Condition:0} {number}"),
-            Capital(ReportWords.Of(trend.Series.Key)),
-            "Day; dots: mean of a session; band: level, 95 %",
-            $"({unit})",
+            $"{ReportWords.Of(trend.Series.Key):capital}",
+            $"Day; dots: mean of a session; band: level, 95 %",
+            $"({new UnitName(unit)})",
             line,
             [.. trend.Series.Sessions.Select(s => (s.Day, scale * s.Mean))],
             Ticks(trend),
             trend.Alarms.IsEmpty ? null : trend.Series.Sessions[trend.Alarms[^1].Session].Day,
-            trend.Alarms.IsEmpty ? null : "left its level",
+            trend.Alarms.IsEmpty ? null : Sentence.Of($"left its level"),
             trend.Sentence
         );
     }
 
-    private static ImmutableArray<(double X, string Label)> Ticks(Trend trend)
+    private static ImmutableArray<(double X, Sentence Label)> Ticks(Trend trend)
     {
         int n = trend.Series.Days.Length;
         int step = Math.Max(1, (n + 4) / 5);
@@ -191,11 +215,9 @@ internal static class AthleteReports
             .. Enumerable
                 .Range(0, n)
                 .Where(i => i % step == 0)
-                .Select(i => (trend.Series.Sessions[i].Day, Day.Format(trend.Series.Days[i]))),
+                .Select(i => (trend.Series.Sessions[i].Day, Sentence.Of($"{trend.Series.Days[i]:d MMM}"))),
         ];
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string Kebab(string text) =>
         string.Join('-', text.ToLowerInvariant().Split([' ', '_', '.', ','], StringSplitOptions.RemoveEmptyEntries));

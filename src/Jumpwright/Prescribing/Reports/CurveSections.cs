@@ -12,13 +12,13 @@ namespace Jumpwright.Prescribing.Reports;
 /// <summary>How high, how heavy, how fast: a section for each curve that could be drawn, and one that says what the rest lacks.</summary>
 internal static class CurveSections
 {
-    internal static IEnumerable<ReportSection> Of(AthleteCurves curves)
+    internal static IEnumerable<ReportSection> Of(AthleteCurves curves, PlotUnits units)
     {
-        var lacking = new List<string>();
-        var notMeasured = new List<string>();
-        foreach (Func<AthleteCurves, Outcome<ReportSection>> make in Makers)
+        var lacking = new List<Sentence>();
+        var notMeasured = new List<Sentence>();
+        foreach (Func<AthleteCurves, PlotUnits, Outcome<ReportSection>> make in Makers)
         {
-            if (make(curves).TryGet(out ReportSection? section, out Refusal? refusal))
+            if (make(curves, units).TryGet(out ReportSection? section, out Refusal? refusal))
             {
                 yield return section;
             }
@@ -28,57 +28,59 @@ internal static class CurveSections
             }
             else
             {
-                lacking.Add(refusal.Sentence);
+                lacking.Add(refusal.Said);
             }
         }
 
         if (notMeasured.Count > 0)
         {
-            lacking.Add($"Nothing was measured for these: {string.Join("; ", notMeasured.Distinct())}.");
+            lacking.Add($"Nothing was measured for these: {Sentence.Join("; ", notMeasured.Distinct())}.");
         }
 
         if (lacking.Count > 0)
         {
-            yield return new ReportSection("Curves that can't be drawn yet", [.. lacking.Distinct()], []);
+            yield return Section($"Curves that can't be drawn yet", lacking.Distinct());
         }
     }
 
-    private static readonly Func<AthleteCurves, Outcome<ReportSection>>[] Makers =
+    private static readonly Func<AthleteCurves, PlotUnits, Outcome<ReportSection>>[] Makers =
     [
         Drops,
         Loads,
-        c => c.Pulls.Then<ReportSection>(pulls => Pulls(c, pulls)),
-        c =>
-            c.ForceVelocity.Then<ReportSection>(profile => new ReportSection("Force and velocity", Words(profile), [])),
-        c => c.RunUp.Then<ReportSection>(run => RunUps(c, run)),
-        c => c.Landing.Then<ReportSection>(landing => new ReportSection("Landing force", Words(landing), [])),
+        (c, units) => c.Pulls.Then<ReportSection>(pulls => Pulls(c, pulls, units)),
+        (c, _) => c.ForceVelocity.Then<ReportSection>(profile => Section($"Force and velocity", Words(profile))),
+        (c, units) => c.RunUp.Then<ReportSection>(run => RunUps(c, run, units)),
+        (c, _) => c.Landing.Then<ReportSection>(landing => Section($"Landing force", Words(landing))),
     ];
 
+    private static ReportSection Section(Sentence heading, IEnumerable<Sentence> words, params ReportPlot[] plots) =>
+        new(ReportTopic.Curves, heading, [.. words.Select(w => new ReportParagraph(w))], [.. plots]);
+
     /// <summary>Why a plan may step from lower than the curve says.</summary>
-    private const string OfAnotherExercise =
-        "That is the height their jumps speak for. A plan steps from lower where a limit or the ladder says so, or where the exercise planned is a low drop with a range of its own.";
+    private static Sentence OfAnotherExercise =>
+        $"That is the height their jumps speak for. A plan steps from lower where a limit or the ladder says so, or where the exercise planned is a low drop with a range of its own.";
 
-    private static Outcome<ReportSection> Drops(AthleteCurves curves) =>
-        curves.Drops.Then<ReportSection>(curve => new ReportSection(
-            "Drop height",
-            curve.AllTooSlow ? Words(curve) : Words(curve).Insert(1, OfAnotherExercise),
-            [
-                new(
+    private static Outcome<ReportSection> Drops(AthleteCurves curves, PlotUnits units) =>
+        curves.Drops.Then<ReportSection>(curve =>
+            Section(
+                $"{Sentence.Of($"drop height"):capital}",
+                curve.AllTooSlow ? Words(curve) : Words(curve).Insert(1, OfAnotherExercise),
+                new ReportPlot(
                     "drop-height",
-                    "Reactive strength over drop height",
-                    "Height stepped from (cm); band: 95 %",
-                    "Index (m/s)",
-                    [.. curve.Curve.Where(s => s.X > 0).Select(s => s with { X = 100 * s.X })],
-                    [.. curves.DropTrials.Select(t => (100 * t.DropM, t.Index))],
+                    $"Reactive strength over drop height",
+                    $"Height stepped from ({new UnitName(units.LengthName)}); band: 95 %",
+                    $"Index (m/s)",
+                    [.. curve.Curve.Where(s => s.X > 0).Select(s => s with { X = units.Length * s.X })],
+                    [.. curves.DropTrials.Select(t => (units.Length * t.DropM, t.Index))],
                     [],
-                    100 * curve.ChosenM,
-                    $"train from {100 * curve.ChosenM:0} cm",
-                    Answer(curve)
-                ),
-            ]
-        ));
+                    units.Length * curve.ChosenM,
+                    $"train from {new Length(curve.ChosenM):0 cm}",
+                    curve.Answer
+                )
+            )
+        );
 
-    private static Outcome<ReportSection> Loads(AthleteCurves curves)
+    private static Outcome<ReportSection> Loads(AthleteCurves curves, PlotUnits units)
     {
         if (!curves.LoadSpeed.TryGet(out LoadCurve? speed, out Refusal? refusal))
         {
@@ -87,134 +89,163 @@ internal static class CurveSections
 
         LoadCurve? height = curves.LoadHeight.TryGet(out LoadCurve? h, out _) ? h : null;
         LoadCurve? power = curves.LoadPower.TryGet(out LoadCurve? p, out Refusal? noPower) ? p : null;
-        return new ReportSection(
-            "Load of a jump",
+        return Section(
+            $"{Sentence.Of($"load of a jump"):capital}",
             [
                 $"Take-off velocity: {speed.Sentence}",
-                .. height is null ? (string[])[] : [$"The same as heights: {height.Sentence}"],
-                power?.Sentence ?? noPower!.Sentence,
+                .. height is null ? (Sentence[])[] : [$"The same as heights: {height.Sentence}"],
+                power?.Sentence ?? noPower!.Said,
                 .. Rest(speed),
             ],
             [
                 Plot(
                     "load-velocity-at-take-off",
-                    "Take-off velocity over load",
-                    "Velocity (m/s)",
+                    $"Take-off velocity over load",
+                    $"Velocity (m/s)",
                     speed,
                     1,
-                    curves.Loaded!.Speeds
+                    curves.Loaded!.Speeds,
+                    units
                 ),
                 .. power is null
                     ? (ReportPlot[])[]
-                    : [Plot("load-power", "Peak power over load", "Power (W)", power, 1, curves.Loaded.Powers)],
+                    :
+                    [
+                        Plot(
+                            "load-power",
+                            $"Peak power over load",
+                            $"Power (W)",
+                            power,
+                            1,
+                            curves.Loaded.Powers,
+                            units
+                        ),
+                    ],
                 .. height is null
                     ? (ReportPlot[])[]
-                    : [Plot("load-height", "Jump height over load", "Height (cm)", height, 100, curves.Loaded.Heights)],
+                    :
+                    [
+                        Plot(
+                            "load-height",
+                            $"Jump height over load",
+                            $"Height ({new UnitName(units.LengthName)})",
+                            height,
+                            units.Length,
+                            curves.Loaded.Heights,
+                            units
+                        ),
+                    ],
             ]
         );
     }
 
     private static ReportPlot Plot(
         string name,
-        string title,
-        string y,
+        Sentence title,
+        Sentence y,
         LoadCurve curve,
         double scale,
-        ImmutableArray<LoadedJump> jumps
+        ImmutableArray<LoadedJump> jumps,
+        PlotUnits units
     ) =>
         new(
             name,
             title,
-            "Load, bar included (kg); band: 95 %",
+            $"Load, bar included ({new UnitName(units.MassName)}); band: 95 %",
             y,
-            Scaled(curve.Curve, scale),
-            [.. jumps.Select(j => (j.LoadKg, scale * j.Value))],
+            Scaled(curve.Curve, units.Mass, scale),
+            [.. jumps.Select(j => (units.Mass * j.LoadKg, scale * j.Value))],
             [],
-            curve.FromKg,
-            $"{curve.FromKg:0.#} to {curve.ToKg:0.#} kg",
-            Answer(curve)
+            units.Mass * curve.FromKg,
+            $"{new Mass(curve.FromKg):0.# (kg)} to {new Mass(curve.ToKg):0.# kg}",
+            curve.Answer
         )
         {
-            MarkedTo = curve.ToKg,
+            MarkedTo = units.Mass * curve.ToKg,
         };
 
-    private static ReportSection Pulls(AthleteCurves curves, LoadVelocity pulls)
+    private static ReportSection Pulls(AthleteCurves curves, LoadVelocity pulls, PlotUnits units)
     {
         Measure maximum = pulls.Value("estimated_maximum_kg");
-        return new ReportSection(
-            "Heavy hex-bar pull",
+        ImmutableArray<CurveSample> line =
+        [
+            .. Enumerable
+                .Range(0, 31)
+                .Select(i => 0.3 * maximum.Value + (0.75 * maximum.Value * i / 30))
+                .Select(x =>
+                {
+                    (double v, double sd) = (pulls.Line.At(x), pulls.Line.UncertaintyAt(x));
+                    return new CurveSample(x, v, v - (1.96 * sd), v + (1.96 * sd));
+                }),
+        ];
+        return Section(
+            $"Heavy hex-bar pull",
             Words(pulls),
-            [
-                new(
-                    "pull-velocity",
-                    "Mean velocity of the pull over load",
-                    "Load (kg); band: 95 %; dashed: estimated maximum",
-                    "Velocity (m/s)",
-                    [
-                        .. Enumerable
-                            .Range(0, 31)
-                            .Select(i => 0.3 * maximum.Value + (0.75 * maximum.Value * i / 30))
-                            .Select(x =>
-                            {
-                                (double v, double sd) = (pulls.Line.At(x), pulls.Line.UncertaintyAt(x));
-                                return new CurveSample(x, v, v - (1.96 * sd), v + (1.96 * sd));
-                            }),
-                    ],
-                    [.. curves.PullTrials.Select(l => (l.LoadKg, l.Value))],
-                    [],
-                    maximum.Value,
-                    $"{maximum.Value:0} ± {maximum.StandardUncertainty:0} kg",
-                    Answer(pulls)
-                ),
-            ]
+            new ReportPlot(
+                "pull-velocity",
+                $"Mean velocity of the pull over load",
+                $"Load ({new UnitName(units.MassName)}); band: 95 %; dashed: estimated maximum",
+                $"Velocity (m/s)",
+                Scaled(line, units.Mass, 1),
+                [.. curves.PullTrials.Select(l => (units.Mass * l.LoadKg, l.Value))],
+                [],
+                units.Mass * maximum.Value,
+                $"{new Mass(maximum.Value):0 (kg)} ± {new Mass(maximum.StandardUncertainty):0 kg}",
+                pulls.Answer
+            )
         );
     }
 
-    private static ReportSection RunUps(AthleteCurves curves, RunUp run) =>
-        new(
-            "Run-up",
+    private static ReportSection RunUps(AthleteCurves curves, RunUp run, PlotUnits units) =>
+        Section(
+            $"{Sentence.Of($"run-up"):capital}",
             [.. Words(run), .. curves.Approach.TryGet(out ApproachJumps? jumps, out _) ? jumps.Remarks : []],
             [
                 .. new[] { run.TwoFeet, run.OneFoot }
                     .OfType<RunUpCurve>()
-                    .Select(c => Plot(c, [.. curves.ApproachTrials.Where(t => t.TakeOff == c.TakeOff)])),
+                    .Select(c => Plot(c, [.. curves.ApproachTrials.Where(t => t.TakeOff == c.TakeOff)], units)),
             ]
         );
 
-    private static ReportPlot Plot(RunUpCurve curve, ImmutableArray<ApproachTrial> trials)
+    private static ReportPlot Plot(RunUpCurve curve, ImmutableArray<ApproachTrial> trials, PlotUnits units)
     {
-        string feet = curve.TakeOff == TakeOffFoot.TwoFeet ? "two feet" : "one foot";
+        Sentence feet = RunUpCurves.Feet(curve.TakeOff);
         return new(
-            $"run-up-{feet.Replace(' ', '-')}",
+            curve.TakeOff == TakeOffFoot.TwoFeet ? "run-up-two-feet" : "run-up-one-foot",
             $"Height over run-up speed, off {feet}",
-            "Run-up speed (m/s); band: 95 %",
-            "Height (cm)",
-            Scaled(curve.Curve, 100),
-            [.. trials.Select(t => (t.SpeedMS, 100 * t.HeightM))],
+            $"Run-up speed (m/s); band: 95 %",
+            $"Height ({new UnitName(units.LengthName)})",
+            Scaled(curve.Curve, 1, units.Length),
+            [.. trials.Select(t => (t.SpeedMS, units.Length * t.HeightM))],
             [],
             curve.GoodFromMS,
             $"{curve.GoodFromMS:0.0} to {curve.GoodToMS:0.0} m/s",
-            $"Off {feet} the best run-up lies between {curve.GoodFromMS:0.0} and {curve.GoodToMS:0.0} m/s, with {100 * curve.BestHeightM:0.0} ± {100 * curve.BestHeightUncertaintyM:0.0} cm to be expected."
+            $"Off {feet} the best run-up lies between {curve.GoodFromMS:0.0} and {curve.GoodToMS:0.0} m/s, with {new Length(curve.BestHeightM):0.0 (cm)} ± {new Length(curve.BestHeightUncertaintyM):0.0 cm} to be expected."
         )
         {
             MarkedTo = curve.GoodToMS,
         };
     }
 
-    private static ImmutableArray<CurveSample> Scaled(ImmutableArray<CurveSample> curve, double scale) =>
-        [.. curve.Select(s => new CurveSample(s.X, scale * s.Mean, scale * s.Low, scale * s.High))];
+    private static ImmutableArray<CurveSample> Scaled(ImmutableArray<CurveSample> curve, double x, double y) =>
+        [.. curve.Select(s => new CurveSample(x * s.X, y * s.Mean, y * s.Low, y * s.High))];
 
-    private static ImmutableArray<string> Words(Calculation result) => [Answer(result), .. Rest(result)];
+    private static ImmutableArray<Sentence> Words(Calculation result) => [result.Answer, .. Rest(result)];
 
-    /// <summary>As people cite it in a line: who, and the year where it is known, or what kind of rule it is.</summary>
+    /// <summary>What is said of a source that is no paper, and else how people cite it.</summary>
+    private static Sentence Cited(Source source) =>
+        source.Kind switch
+        {
+            SourceKind.Published => $"{Short(source)}",
+            SourceKind.CommonPractice => $"common practice",
+            SourceKind.House => $"house rule",
+            _ => $"{source.Id.Replace('-', ' ')}",
+        };
+
+    /// <summary>As people cite it in a line: who, and the year where it is known.</summary>
     private static string Short(Source source)
     {
         string[] words = source.Id.Split('-');
-        if (source.Kind != SourceKind.Published)
-        {
-            return string.Join(' ', words);
-        }
-
         // An id begins with its first author, or else with a word for a paper whose text begins with the journal.
         string[] opening = source.Text.Split(' ', 4);
         string who = opening.Take(3).Any(w => w.StartsWith(words[0], StringComparison.OrdinalIgnoreCase))
@@ -224,15 +255,9 @@ internal static class CurveSections
         return year is null || who.Contains(year, StringComparison.Ordinal) ? who : $"{who} {year}";
     }
 
-    /// <summary>The answer without the test that it would wish for: which test is offered, the gate says further down.</summary>
-    private static string Answer(Calculation result) =>
-        result.NextTest is { } test
-            ? result.Sentence.Replace(" " + test, "", StringComparison.Ordinal)
-            : result.Sentence;
-
-    private static IEnumerable<string> Rest(Calculation result)
+    private static IEnumerable<Sentence> Rest(Calculation result)
     {
-        foreach (string warning in result.Warnings)
+        foreach (Sentence warning in result.Warnings)
         {
             yield return warning;
         }
@@ -242,6 +267,6 @@ internal static class CurveSections
             yield return $"Disputed: {dispute}";
         }
 
-        yield return $"Sources: {string.Join(", ", result.Basis.Sources.Select(Short))}.";
+        yield return $"Sources: {Sentence.Join(", ", result.Basis.Sources.Select(Cited))}.";
     }
 }

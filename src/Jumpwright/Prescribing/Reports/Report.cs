@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Prescribing.Gains;
+using Jumpwright.Quantities;
 using NodaTime;
 
 namespace Jumpwright.Prescribing.Reports;
@@ -15,7 +16,7 @@ public sealed record Report(
     string Title,
     LocalDate AsOf,
     ImmutableArray<ReportSection> Sections,
-    string Foot
+    Sentence Foot
 )
 {
     /// <summary>What training of each quality typically brings, in centimetres; null of a squad, or where the outcome was not measured.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Calculators.Curves;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Prescribing.Reports;
 
@@ -16,17 +17,33 @@ namespace Jumpwright.Prescribing.Reports;
 /// <param name="InWords">The same in words, for those who don't see it.</param>
 public sealed record ReportPlot(
     string Name,
-    string Title,
-    string XLabel,
-    string YLabel,
+    Sentence Title,
+    Sentence XLabel,
+    Sentence YLabel,
     ImmutableArray<CurveSample> Line,
     ImmutableArray<(double X, double Y)> Points,
-    ImmutableArray<(double X, string Label)> Ticks,
+    ImmutableArray<(double X, Sentence Label)> Ticks,
     double? Marked,
-    string? MarkedLabel,
-    string InWords
+    Sentence? MarkedLabel,
+    Sentence InWords
 )
 {
     /// <summary>Far end of a marked range; null where one place is marked.</summary>
     public double? MarkedTo { get; init; }
+
+    /// <summary>The same picture with its words written out, in whatever language that is.</summary>
+    public ReportPlot Written(Func<Sentence, string> write)
+    {
+        Sentence Out(Sentence said) => Sentence.Plain(write(said));
+
+        return this with
+        {
+            Title = Out(Title),
+            XLabel = Out(XLabel),
+            YLabel = Out(YLabel),
+            Ticks = [.. Ticks.Select(t => (t.X, Out(t.Label)))],
+            MarkedLabel = MarkedLabel is { } label ? Out(label) : null,
+            InWords = Out(InWords),
+        };
+    }
 }

@@ -1,6 +1,7 @@
 using Jumpwright.Athletes.Profiles;
 using Jumpwright.Prescribing.Change;
 using Jumpwright.Prescribing.Gains;
+using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Trials;
 
@@ -9,58 +10,61 @@ namespace Jumpwright.Prescribing.Reports;
 /// <summary>Measures, tasks and outcomes as people say them.</summary>
 internal static class ReportWords
 {
-    internal static string Of(SeriesKey key) =>
-        $"{Measure(key.Measure)}, {Task(key.Task)}{Condition(key)}{Limb(key.Limb)} ({key.Method}, {Spoken.Device(key.Device)})";
+    internal static Sentence Of(SeriesKey key) =>
+        $"{Measure(key.Measure)}, {Jump(key)}{Limb(key.Limb)} ({new SaidMethod(key.Method)}, {Spoken.Device(key.Device)})";
 
-    internal static string Measure(string name) =>
-        name switch
-        {
-            MeasureNames.JumpHeight => "jump height",
-            MeasureNames.JumpHeightFlightTime => "jump height by flight time",
-            MeasureNames.ReactiveStrengthIndex => "reactive strength index",
-            MeasureNames.ReactiveStrengthIndexModified => "modified reactive strength index",
-            MeasureNames.ContactTime => "contact time",
-            MeasureNames.TimeToTakeOff => "time to take-off",
-            MeasureNames.PeakForce => "peak force",
-            MeasureNames.PeakLandingForce => "peak landing force",
-            MeasureNames.VerticalStiffness => "vertical stiffness",
-            _ => name[..(name.LastIndexOf('_') is var i and > 0 ? i : name.Length)].Replace('_', ' '),
-        };
+    internal static SaidMeasure Measure(string name) =>
+        new(
+            name,
+            name switch
+            {
+                MeasureNames.JumpHeight => "jump height",
+                MeasureNames.JumpHeightFlightTime => "jump height by flight time",
+                MeasureNames.ReactiveStrengthIndex => "reactive strength index",
+                MeasureNames.ReactiveStrengthIndexModified => "modified reactive strength index",
+                MeasureNames.ContactTime => "contact time",
+                MeasureNames.TimeToTakeOff => "time to take-off",
+                MeasureNames.PeakForce => "peak force",
+                MeasureNames.PeakLandingForce => "peak landing force",
+                MeasureNames.VerticalStiffness => "vertical stiffness",
+                _ => name[..(name.LastIndexOf('_') is var i and > 0 ? i : name.Length)].Replace('_', ' '),
+            }
+        );
 
-    internal static string Contacts(int contacts) =>
+    internal static Sentence Contacts(int contacts) =>
         contacts switch
         {
-            0 => "No contacts.",
-            1 => "One contact.",
+            0 => $"No contacts.",
+            1 => $"One contact.",
             _ => $"{contacts} contacts.",
         };
 
-    internal static string Outcome(ChosenOutcome outcome) => GainRankings.Name(outcome);
+    internal static Sentence Outcome(ChosenOutcome outcome) => GainRankings.Name(outcome);
 
-    private static string Task(JumpTask task) =>
+    private static Sentence Jump(SeriesKey key) =>
+        key.Condition is not { } value ? Task(key.Task)
+        : key.Task == JumpTask.LoadedJump ? Sentence.Of($"{Task(key.Task)} with {new Mass(value):0.# kg}")
+        : Sentence.Of($"{Task(key.Task)} from {new Length(value):0 cm}");
+
+    private static Sentence Task(JumpTask task) =>
         task switch
         {
-            JumpTask.CountermovementJump => "countermovement jump",
-            JumpTask.SquatJump => "squat jump",
-            JumpTask.LoadedJump => "loaded jump",
-            JumpTask.DropJump => "drop jump",
-            JumpTask.RepeatedHops => "repeated hops",
-            JumpTask.DropLanding => "drop landing",
-            JumpTask.SnapDown => "snap-down",
-            JumpTask.ApproachJump => "approach jump",
-            _ => "box jump",
+            JumpTask.CountermovementJump => $"countermovement jump",
+            JumpTask.SquatJump => $"squat jump",
+            JumpTask.LoadedJump => $"loaded jump",
+            JumpTask.DropJump => $"drop jump",
+            JumpTask.RepeatedHops => $"repeated hops",
+            JumpTask.DropLanding => $"drop landing",
+            JumpTask.SnapDown => $"snap-down",
+            JumpTask.ApproachJump => $"approach jump",
+            _ => $"box jump",
         };
 
-    private static string Condition(SeriesKey key) =>
-        key.Condition is not { } value ? ""
-        : key.Task == JumpTask.LoadedJump ? $" with {value:0.#} kg"
-        : $" from {100 * value:0} cm";
-
-    private static string Limb(Limb limb) =>
+    private static Sentence Limb(Limb limb) =>
         limb switch
         {
-            Recordings.Limb.Left => ", left leg",
-            Recordings.Limb.Right => ", right leg",
-            _ => "",
+            Recordings.Limb.Left => $", left leg",
+            Recordings.Limb.Right => $", right leg",
+            _ => $"",
         };
 }

@@ -20,15 +20,18 @@ namespace Jumpwright.Prescribing.Reports;
 /// <summary>Reports of a squad: the same words on the squad's page and on each athlete's.</summary>
 public static class Reporting
 {
-    private const string Foot =
-        "± is one standard uncertainty; bands hold 95 %. It reports and advises; it clears nobody. What is not tested counts as not met.";
+    private static Sentence Foot =>
+        $"± is one standard uncertainty; bands hold 95 %. It reports and advises; it clears nobody. What is not tested counts as not met.";
+
+    private static Sentence NothingTwice => $"Nothing was measured twice.";
 
     /// <summary>The squad's report first, then one an athlete, in the squad's order.</summary>
     public static ImmutableArray<Report> Of(
         Squad squad,
         IReadOnlyList<History> histories,
         Catalogue catalogue,
-        LocalDate asOf
+        LocalDate asOf,
+        UnitSystem units = UnitSystem.Metric
     )
     {
         ArgumentNullException.ThrowIfNull(squad);
@@ -40,7 +43,7 @@ public static class Reporting
         return
         [
             SquadReport(squad, facts, trends, options, asOf),
-            .. facts.Select(f => AthleteReports.Of(f, asOf, Foot)),
+            .. facts.Select(f => AthleteReports.Of(f, asOf, Foot, PlotUnits.Of(units))),
         ];
     }
 
@@ -118,7 +121,11 @@ public static class Reporting
     }
 
     /// <summary>The report that says it.</summary>
-    public static Report InWords(Prescription facts, LocalDate asOf) => AthleteReports.Of(facts, asOf, Foot);
+    /// <param name="facts">What stands behind it.</param>
+    /// <param name="asOf">The day it is of.</param>
+    /// <param name="units">Units of its pictures' axes; its sentences take those of whoever writes them out.</param>
+    public static Report InWords(Prescription facts, LocalDate asOf, UnitSystem units = UnitSystem.Metric) =>
+        AthleteReports.Of(facts, asOf, Foot, PlotUnits.Of(units));
 
     /// <summary>
     /// The tests that may be done on that day beside what is planned for it; whatever is planned counts as taken. What was done in
@@ -245,22 +252,19 @@ public static class Reporting
     )
     {
         Trend[] watched = [.. trends.Where(t => t.Watched)];
-        ImmutableArray<string> changed =
+        ImmutableArray<ReportParagraph> changed =
         [
-            .. facts.Select(f =>
-            {
-                string[] moved =
-                [
-                    .. f
-                        .Shown.Where(t => t.Change.Rose >= 0.75 || t.Change.Fell >= 0.75 || IsFresh(t, asOf))
-                        .Select(t => $"{ReportWords.Of(t.Series.Key)}: {t.Sentence}"),
-                ];
-                return $"{f.History.Athlete.Name}: {(moved.Length == 0 ? (f.Trends.IsEmpty ? "nothing was measured twice." : "nothing moved that can be told from noise.") : string.Join(" ", moved))}";
-            }),
+            .. facts.Select(f => new ReportParagraph($"{f.History.Athlete.Name}: {Moved(f, asOf)}")),
         ];
-        ImmutableArray<string> limits = [.. facts.Select(f => $"{f.History.Athlete.Name}: {f.Profile.Summary}")];
-        ImmutableArray<string> next = [.. facts.Select(f => $"{f.History.Athlete.Name}: {NextOf(f)}")];
-        ImmutableArray<string> noise =
+        ImmutableArray<ReportParagraph> limits =
+        [
+            .. facts.Select(f => new ReportParagraph($"{f.History.Athlete.Name}: {f.Profile.Summary}")),
+        ];
+        ImmutableArray<ReportParagraph> next =
+        [
+            .. facts.Select(f => new ReportParagraph($"{f.History.Athlete.Name}: {NextOf(f)}")),
+        ];
+        ImmutableArray<ReportParagraph> noise =
         [
             .. trends
                 .Select(t => t.Noise)
@@ -269,29 +273,26 @@ public static class Reporting
                 .ThenBy(n => n.Key.Task)
                 .ThenBy(n => n.Key.Measure, StringComparer.Ordinal)
                 .Take(12)
-                .Select(n =>
-                {
-                    double scale = ChangeWords.Scale(trends.First(t => t.Noise == n).Series.Unit);
-                    string unit = ChangeWords.UnitOf(trends.First(t => t.Noise == n).Series.Unit);
-                    return $"{ReportWords.Of(n.Key)}: typical error {scale * n.TypicalError:0.00} {unit} ({n.TypicalErrorPct:0.0} %; {n.DegreesOfFreedom} degrees of freedom of this squad, pulled to {n.PublishedPct:0.0} %), detectable change of two single trials {scale * n.DetectableChange:0.0} {unit}, smallest worthwhile change {scale * n.SmallestWorthwhile:0.00} {unit} ({n.SmallestWorthwhileSource.Id})"
-                        + (n.IntraclassCorrelationOneWay is { } icc ? $", ICC(1,1) {icc:0.00}." : ".");
-                }),
+                .Select(n => new ReportParagraph(Noise(n, trends.First(t => t.Noise == n).Series.Unit))),
         ];
         return new Report(
             "squad",
             squad.Name,
             asOf,
             [
-                new("What changed", changed, []),
-                new("What limits whom", limits, []),
-                new("Which test next", next, []),
-                new("How noisy the tests are here", noise.IsEmpty ? ["Nothing was measured twice."] : noise, []),
+                new(ReportTopic.Change, $"What changed", changed, []),
+                new(ReportTopic.Limits, $"What limits whom", limits, []),
+                new(ReportTopic.Next, $"Which test next", next, []),
+                new(ReportTopic.Noise, $"How noisy the tests are here", noise.IsEmpty ? [NothingTwice] : noise, []),
                 new(
-                    "How often an alarm is false",
+                    ReportTopic.Noise,
+                    $"How often an alarm is false",
                     [
                         watched.Length == 0
-                            ? "Nothing is watched: no watched measure has two sessions."
-                            : $"{watched.Length} trends are watched, at most {ChangeOptions.MostWatched} an athlete, chosen before looking ({string.Join(", ", options.Watched.Select(ReportWords.Measure))}). Over all of them {Changes.FalseAlarmsAWeek(watched.Select(t => t.Series), options):0.##} false alarms a week are to be expected when nobody changes.",
+                            ? Sentence.Of($"Nothing is watched: no watched measure has two sessions.")
+                            : Sentence.Of(
+                                $"{watched.Length} trends are watched, at most {ChangeOptions.MostWatched} an athlete, chosen before looking ({Sentence.Join(", ", options.Watched.Select(m => Sentence.Of($"{ReportWords.Measure(m)}")))}). Over all of them {Changes.FalseAlarmsAWeek(watched.Select(t => t.Series), options):0.##} false alarms a week are to be expected when nobody changes."
+                            ),
                     ],
                     []
                 ),
@@ -300,14 +301,52 @@ public static class Reporting
         );
     }
 
-    private static string NextOf(Prescription facts) =>
-        facts
-            .NextTests.Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test.Because.ToString() : null)
-            .FirstOrDefault(b => b is not null)
-        ?? "no test is offered now. "
-            + facts
-                .NextTests.Select(o => o.Test.TryGet(out _, out Refusal? no) ? null : no.Sentence)
-                .FirstOrDefault(n => n is not null);
+    private static Sentence Moved(Prescription facts, LocalDate asOf)
+    {
+        Sentence[] moved =
+        [
+            .. facts
+                .Shown.Where(t => t.Change.Rose >= 0.75 || t.Change.Fell >= 0.75 || IsFresh(t, asOf))
+                .Select(t => Sentence.Of($"{ReportWords.Of(t.Series.Key)}: {t.Sentence}")),
+        ];
+        return moved.Length > 0 ? Sentence.Join(" ", moved)
+            : facts.Trends.IsEmpty ? Sentence.Of($"{NothingTwice:small}")
+            : Sentence.Of($"nothing moved that can be told from noise.");
+    }
+
+    private static Sentence Noise(SquadNoise noise, Unit unit)
+    {
+        Sentence said =
+            $"{ReportWords.Of(noise.Key)}: typical error {Fine(noise.TypicalError)} ({noise.TypicalErrorPct:0.0} %; {noise.DegreesOfFreedom} degrees of freedom of this squad, pulled to {noise.PublishedPct:0.0} %), detectable change of two single trials {Coarse(noise.DetectableChange)}, smallest worthwhile change {Fine(noise.SmallestWorthwhile)} ({noise.SmallestWorthwhileSource.Id})";
+        return noise.IntraclassCorrelationOneWay is { } icc
+            ? Sentence.Of($"{said}, ICC(1,1) {icc:0.00}.")
+            : Sentence.Of($"{said}.");
+
+        Sentence Fine(double value) =>
+            unit == Unit.Metre
+                ? Sentence.Of($"{new Length(value):0.00 cm}")
+                : Sentence.Of($"{ChangeWords.Scale(unit) * value:0.00} {ChangeWords.UnitOf(unit)}");
+        Sentence Coarse(double value) =>
+            unit == Unit.Metre
+                ? Sentence.Of($"{new Length(value):0.0 cm}")
+                : Sentence.Of($"{ChangeWords.Scale(unit) * value:0.0} {ChangeWords.UnitOf(unit)}");
+    }
+
+    private static Sentence NextOf(Prescription facts)
+    {
+        Sentence? offered = facts
+            .NextTests.Select(o => o.Test.TryGet(out TestProposal? test, out _) ? test.Because : null)
+            .FirstOrDefault(b => b is not null);
+        Sentence? refused = facts
+            .NextTests.Select(o => o.Test.TryGet(out _, out Refusal? no) ? null : no.Said)
+            .FirstOrDefault(n => n is not null);
+        return offered
+            ?? (
+                refused is null
+                    ? Sentence.Of($"{AthleteReports.NoTest:small}")
+                    : Sentence.Of($"{AthleteReports.NoTest:small} {refused}")
+            );
+    }
 
     private static bool IsFresh(Trend trend, LocalDate asOf) =>
         !trend.Alarms.IsEmpty && Period.DaysBetween(trend.Series.Days[trend.Alarms[^1].Session], asOf) <= 14;

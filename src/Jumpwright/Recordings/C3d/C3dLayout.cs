@@ -49,7 +49,7 @@ internal sealed record C3dLayout(
         int points = file.Word(2);
         if (parameters.Number(file, "POINT:USED") is { } used && used != points)
         {
-            return C3dRefusals.Contradiction("points", points, "POINT:USED", used);
+            return C3dRefusals.Contradiction($"points", points, "POINT:USED", used);
         }
 
         int channels = (int)(parameters.Number(file, "ANALOG:USED") ?? 0);
@@ -62,19 +62,14 @@ internal sealed record C3dLayout(
 
         if ((long)samplesPerFrame * channels != perFrame)
         {
-            return C3dRefusals.Contradiction(
-                "analog values a frame",
-                perFrame,
-                "ANALOG:USED times samples a frame",
-                (double)samplesPerFrame * channels
-            );
+            return C3dRefusals.AnalogContradiction(perFrame, (double)samplesPerFrame * channels);
         }
 
         double scale = file.Float(12);
         double? pointScale = parameters.Number(file, "POINT:SCALE");
         if (pointScale is { } other && (other < 0) != (scale < 0))
         {
-            return C3dRefusals.Contradiction("scale", scale, "POINT:SCALE", other);
+            return C3dRefusals.Contradiction($"scale", scale, "POINT:SCALE", other);
         }
 
         bool floating = scale < 0;
@@ -88,7 +83,7 @@ internal sealed record C3dLayout(
         if (Math.Abs(analogRate - (frameRate * samplesPerFrame)) > RateAgreement * analogRate)
         {
             return C3dRefusals.Contradiction(
-                "analog samples a second by its frames",
+                $"analog samples a second by its frames",
                 frameRate * samplesPerFrame,
                 "ANALOG:RATE",
                 analogRate

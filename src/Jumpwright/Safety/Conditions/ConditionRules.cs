@@ -8,6 +8,12 @@ namespace Jumpwright.Safety.Conditions;
 /// <summary>What floor and air forbid to everybody on a day. Like all rulings these only close; what is not written down forbids nothing, and the plan says that it is not known.</summary>
 public static class ConditionRules
 {
+    /// <summary>Id of the rule about floors.</summary>
+    internal const string HardFloor = "hard-floor";
+
+    /// <summary>Id of the rule about heat.</summary>
+    internal const string Heat = "heat";
+
     private static readonly Source Handbook = SafetySources.Handbook;
     private static readonly Source HeatStand = Bibliography.Get("armstrong-2007");
 
@@ -50,7 +56,7 @@ public static class ConditionRules
                     ? Sentence.Of($"The floor is hard")
                     : Sentence.Of($"The floor is one that nobody here knows, and counts as hard");
             yield return new(
-                "hard-floor",
+                HardFloor,
                 new NoHighIntensity(),
                 $"{floor} on {day}: no high-intensity work. A sprung floor, rubber, a track or grass changes it.",
                 Handbook
@@ -68,7 +74,7 @@ public static class ConditionRules
             if (heatC > limits["heat-stops"])
             {
                 yield return new(
-                    "heat",
+                    Heat,
                     new NothingPlanned($"whoever decides where and when to train"),
                     $"{seen}: nothing is planned for people who may not be used to heat. A cooler hour or hall changes it.",
                     HeatStand
@@ -77,13 +83,13 @@ public static class ConditionRules
             else if (heatC > limits["heat-care"])
             {
                 yield return new(
-                    "heat",
+                    Heat,
                     new NoHighIntensity(),
                     $"{seen}: no high-intensity work, as much rest as work, drink, and watch each other.",
                     HeatStand
                 );
                 yield return new(
-                    "heat",
+                    Heat,
                     new ContactsPerSessionAtMost(limits.Whole("contacts-under-caution")),
                     $"{seen}: at most {limits.Whole("contacts-under-caution")} contacts.",
                     HeatStand

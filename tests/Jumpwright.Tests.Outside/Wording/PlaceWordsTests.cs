@@ -3,10 +3,10 @@ using Jumpwright.Quantities;
 
 namespace Jumpwright.Tests.Outside.Wording;
 
-/// <summary>Places of the body and names of limits: English in files, in the reader's words on pages, places read back from them.</summary>
-public sealed class PlaceAndLimitWordsTests : IDisposable
+/// <summary>Places of the body: English in files, in the reader's words on pages, and read back from them.</summary>
+public sealed class PlaceWordsTests : IDisposable
 {
-    public PlaceAndLimitWordsTests() => Speech.Use(new Speech("de", UnitSystem.Metric));
+    public PlaceWordsTests() => Speech.Use(new Speech("de", UnitSystem.Metric));
 
     public void Dispose() => Speech.Use(Speech.Standard);
 
@@ -24,28 +24,6 @@ public sealed class PlaceAndLimitWordsTests : IDisposable
 
         Assert.Equal("knee", PlaceWords.Read(" Knie "));
         Assert.Equal("knee", PlaceWords.Read("Knee"));
-    }
-
-    [Fact]
-    public void EveryLimitAndRule_HasAGermanName()
-    {
-        Assert.DoesNotContain(Safety.LimitBook.Standard.All, l => LimitWords.Of(l.Id).IsEnglish);
-        foreach (
-            string id in new[]
-            {
-                "weekly-growth-achilles",
-                "recovery-hours-bone",
-                "fresh-kit-minutes-drop-box",
-                "kit-minutes-band",
-                "weekly-load",
-                "stop-sign",
-            }
-        )
-        {
-            Assert.False(LimitWords.Of(id).IsEnglish, id);
-        }
-
-        Assert.True(LimitWords.Of("no-such-limit").IsEnglish);
     }
 
     [Fact]

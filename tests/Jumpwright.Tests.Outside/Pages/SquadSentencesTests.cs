@@ -6,42 +6,14 @@ using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using Jumpwright.Sessions;
+using Jumpwright.Tests.Outside.Paper;
 
 namespace Jumpwright.Tests.Outside.Pages;
 
-/// <summary>What stands on every card to keep somebody safe is read in the language of the page.</summary>
+/// <summary>What is said of a squad, and what stands on every card to keep somebody safe, is read in the language of the page.</summary>
 [Collection("pages")]
-public partial class CardSpeechTests(ServedDemo demo)
+public partial class SquadSentencesTests(ServedDemo demo)
 {
-    [Fact]
-    public async Task QuestionsLandingLinesAndStops_SpeakGerman_WithTheSameNumbers()
-    {
-        SessionCard[] cards = [.. demo.Desk.Book.PlanOrNull!.Cards];
-        // What is spoken holds for the rest of a method that waits, and no longer.
-        await Task.Yield();
-        Speech.Use(new Speech("de", UnitSystem.Metric));
-        string[] said = [.. cards.SelectMany(CardSpeech.Fixed).Distinct(StringComparer.Ordinal)];
-        Assert.True(said.Length >= 20, $"{said.Length} sentences");
-        foreach (string english in said)
-        {
-            Piece german = CardSpeech.Of(english);
-            Assert.False(german.IsEnglish, english);
-            Assert.NotEqual(english, german.Text);
-            Assert.Equal(Numbers(english), Numbers(german.Text));
-        }
-    }
-
-    [Fact]
-    public async Task WhatTheTextBookDoesNotKnow_StaysEnglish_AndSaysSo()
-    {
-        // What is spoken holds for the rest of a method that waits, and no longer.
-        await Task.Yield();
-        Speech.Use(new Speech("de", UnitSystem.Metric));
-        Piece own = CardSpeech.Of("Land as the coach showed.");
-        Assert.True(own.IsEnglish);
-        Assert.Equal("Land as the coach showed.", own.Text);
-    }
-
     /// <summary>
     /// Cards, rulings, ladders, findings, gains and the plan's reasons of the whole demo squad: in German each says the same numbers,
     /// nothing stays English, and no English word stands within.
@@ -70,6 +42,11 @@ public partial class CardSpeechTests(ServedDemo demo)
         foreach (SessionCard card in week.Cards)
         {
             yield return card.Headline;
+            foreach (Sentence onEvery in card.OnEvery())
+            {
+                yield return onEvery;
+            }
+
             if (card.NothingPlanned is { } nothing)
             {
                 yield return nothing;

@@ -1,0 +1,57 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.App.Wording;
+
+/// <summary>
+/// Prose that ships with metric lengths and masses written in it, for who reads inches and pounds. Centimetres are what is set up with a
+/// tape: the nearest half inch. Metres and kilograms are bounds: a tenth, as sentences write a <see cref="Length"/>.
+/// </summary>
+internal static partial class ReadersUnits
+{
+    /// <summary>The prose in the units of the request, for example <c>a box of 8-12 in</c>.</summary>
+    public static string In(string prose) => In(prose, Speech.Now);
+
+    /// <summary>The same as somebody speaks.</summary>
+    public static string In(string prose, Speech speech) =>
+        speech.Units == UnitSystem.Metric
+            ? prose
+            : Amounts()
+                .Replace(
+                    prose,
+                    found =>
+                    {
+                        string unit = found.Groups["unit"].Value;
+                        string said = unit == "kg" ? "lb" : "in";
+                        return Number().Replace(found.Groups["numbers"].Value, n => Converted(n.Value, unit))
+                            + " "
+                            + (TextBook.Of(speech.Language, $"unit.{said}") ?? said);
+                    }
+                );
+
+    private static string Converted(string written, string unit)
+    {
+        bool comma = written.Contains(',', StringComparison.Ordinal);
+        double value = double.Parse(written.Replace(',', '.'), CultureInfo.InvariantCulture);
+        double said = unit switch
+        {
+            "cm" => Math.Round(2 * Customary.InchesOf(value / 100)) / 2,
+            "m" => Math.Round(Customary.InchesOf(value), 1),
+            _ => Math.Round(Customary.PoundsOf(value), 1),
+        };
+        string number = said.ToString("0.#", CultureInfo.InvariantCulture);
+        return comma ? number.Replace('.', ',') : number;
+    }
+
+    /// <summary>One number or several of one unit: <c>20-30 cm</c>, <c>10 then 15 then 20 cm</c>.</summary>
+    [GeneratedRegex(
+        @"(?<![\w.,])(?<numbers>\d+(?:[.,]\d+)?(?:(?:[-–]|, | to | and | then |, then | bis | und |, dann )\d+(?:[.,]\d+)?)*) (?<unit>cm|m|kg)(?![\w/²^])",
+        RegexOptions.CultureInvariant,
+        1000
+    )]
+    private static partial Regex Amounts();
+
+    [GeneratedRegex(@"\d+(?:[.,]\d+)?", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Number();
+}

@@ -1,0 +1,14 @@
+using Jumpwright.Prescribing.Change;
+using Jumpwright.Quantities;
+
+namespace Jumpwright.Prescribing.Reports;
+
+/// <summary>What a report says in one go.</summary>
+/// <param name="Said">The words.</param>
+/// <param name="Trend">The trend that it tells, so that whoever shows it can say where its numbers come from; null where it tells none.</param>
+public sealed record ReportParagraph(Sentence Said, Trend? Trend = null)
+{
+    public static implicit operator ReportParagraph(Sentence said) => new(said);
+
+    public override string ToString() => Said.ToString();
+}
