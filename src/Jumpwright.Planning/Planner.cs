@@ -55,12 +55,7 @@ public static class Planner
         plan with
         {
             Limits = Judge.Read(plan, request),
-            Remarks =
-            [
-                .. request
-                    .Remarks.Concat(request.Athletes.SelectMany(a => a.OtherJumping))
-                    .Distinct(),
-            ],
+            Remarks = [.. request.Remarks.Concat(request.Athletes.SelectMany(a => a.OtherJumping)).Distinct()],
         };
 
     private static Plan Judged(Plan plan, PlanRequest request)

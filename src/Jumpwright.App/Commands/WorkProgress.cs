@@ -1,5 +1,5 @@
-using Jumpwright.Storage.Stores;
 using Jumpwright.Quantities;
+using Jumpwright.Storage.Stores;
 using Spectre.Console;
 
 namespace Jumpwright.App.Commands;

@@ -114,14 +114,10 @@ internal sealed partial class SpokenSentences : SentenceWriter
             ? written[..(at + 1)] + unit
             : written;
 
-    protected override string MethodOf(SaidMethod method) =>
-        Language == Own ? method.Name : MeasureWords.MethodIn(Language, method.Name) ?? method.Name;
-
     protected override string LimitOf(SaidLimit limit) =>
         Language != Own && LimitNames.Of(limit.Id) is var name && Knows(name) ? Write(name) : limit.Id;
 
-    protected override string UnitOf(UnitName unit) =>
-        TextBook.Of(Language, $"unit.{unit.Symbol}") ?? unit.Symbol;
+    protected override string UnitOf(UnitName unit) => TextBook.Of(Language, $"unit.{unit.Symbol}") ?? unit.Symbol;
 
     protected override string MeasureOf(SaidMeasure measure) =>
         Language == Own ? measure.English : TextBook.Of(Language, $"measure.{measure.Name}") ?? measure.English;

@@ -27,11 +27,7 @@ internal static class WishRows
                     )
                     .Select(c => c.AtLeast(wish.SetsAtLeast)),
             ];
-            bool asked = squad.Asked.For(
-                wish.RequirementId,
-                "wish",
-                Wished(wish)
-            );
+            bool asked = squad.Asked.For(wish.RequirementId, "wish", Wished(wish));
             if (ways.Length < wish.TimesAtLeast)
             {
                 bool menuHolds = squad.Asked.ForLimit(
@@ -61,7 +57,9 @@ internal static class WishRows
     {
         SaidExercise what = SaidExercise.ById(wish.ExerciseId);
         Sentence times = wish.SessionId is { } session
-            ? Sentence.Of($"{what} for {wish.AthleteId} in {new SaidSession(session)} at least {wish.TimesAtLeast} times")
+            ? Sentence.Of(
+                $"{what} for {wish.AthleteId} in {new SaidSession(session)} at least {wish.TimesAtLeast} times"
+            )
             : Sentence.Of($"{what} for {wish.AthleteId} at least {wish.TimesAtLeast} times");
         return wish.SetsAtLeast > 0
             ? Sentence.Of($"{times} with {wish.SetsAtLeast} sets or more.")

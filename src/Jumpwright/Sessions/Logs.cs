@@ -105,7 +105,9 @@ public static class Logs
             {
                 if (stop.HeightLossPct is { } loss && height < bestHeight * (1 - (loss / 100)) - 1e-9)
                 {
-                    Add($"{new Length(height):0.0 cm} after {new Length(bestHeight):0.0 cm}, {100 * (1 - (height / bestHeight)):0} % lower; {loss:0.#} % is the limit");
+                    Add(
+                        $"{new Length(height):0.0 cm} after {new Length(bestHeight):0.0 cm}, {100 * (1 - (height / bestHeight)):0} % lower; {loss:0.#} % is the limit"
+                    );
                 }
 
                 bestHeight = Math.Max(bestHeight, height);
@@ -115,14 +117,15 @@ public static class Logs
             {
                 if (stop.ContactGainPct is { } gain && contact > bestContact * (1 + (gain / 100)) + 1e-9)
                 {
-                    Add($"contact {1000 * contact:0} ms after {1000 * bestContact:0} ms; {gain:0.#} % longer is the limit");
+                    Add(
+                        $"contact {1000 * contact:0} ms after {1000 * bestContact:0} ms; {gain:0.#} % longer is the limit"
+                    );
                 }
 
                 bestContact = Math.Min(bestContact, contact);
             }
 
-            void Add(Sentence what) =>
-                found.Add(new(item.Dose.ExerciseId, set.Set, wentOn, what));
+            void Add(Sentence what) => found.Add(new(item.Dose.ExerciseId, set.Set, wentOn, what));
         }
 
         return found.ToImmutable();

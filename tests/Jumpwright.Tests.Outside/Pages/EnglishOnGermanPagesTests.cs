@@ -22,7 +22,9 @@ public partial class EnglishOnGermanPagesTests
         await using SquadSite site = await SquadSite.Open();
         site.Plan();
         await site.Post("/settings/speech", ("units", "InchPound"), ("language", "de"));
-        PlannedSession session = site.Desk.Book.PlanOrNull!.Plan.Sessions.First(s => s.Athletes.Any(a => a.Items.Length > 0));
+        PlannedSession session = site.Desk.Book.PlanOrNull!.Plan.Sessions.First(s =>
+            s.Athletes.Any(a => a.Items.Length > 0)
+        );
         AthleteSession athlete = session.Athletes.First(a => a.Items.Length > 0);
         // Three sets, the second with so many faults that the rule stops it: the page of what was done says so.
         for (int set = 1; set <= 3; set++)
@@ -72,7 +74,10 @@ public partial class EnglishOnGermanPagesTests
         await site.Post("/settings/speech", ("units", "InchPound"), ("language", "de"));
         (_, string page) = await site.Get("/athletes/a01");
         page = WebUtility.HtmlDecode(page);
-        Assert.Matches(@"Sprunghöhe, Countermovement Jump \([^)]*\)\. Niveau [0-9.]+ ± [0-9.]+ Zoll nach \d+ Einheiten", page);
+        Assert.Matches(
+            @"Sprunghöhe, Countermovement Jump \([^)]*\)\. Niveau [0-9.]+ ± [0-9.]+ Zoll nach \d+ Einheiten",
+            page
+        );
         Assert.Matches(@"Aus [0-9.]+ Zoll trainieren: Index", page);
         // In the picture too.
         Assert.Contains("Höhe, von der herabgestiegen wird (Zoll); Band: 95 %", page, StringComparison.Ordinal);

@@ -113,7 +113,10 @@ public class DropAndLandingTests
             0.05 * truth.PeakBw(Flight.TouchDownSpeedMS(0.4))
         );
         Assert.Contains(one.Warnings, w => w.ToString().Contains("from about one height", StringComparison.Ordinal));
-        Assert.DoesNotContain(two.Warnings, w => w.ToString().Contains("from about one height", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            two.Warnings,
+            w => w.ToString().Contains("from about one height", StringComparison.Ordinal)
+        );
         Assert.Contains("10 cm lower", one.NextTest, StringComparison.Ordinal);
         Assert.True(
             LandingForces.Relative([new(0.3, 1), new(0.3, 1), new(0.3, 1)], 0.15, 0.4)

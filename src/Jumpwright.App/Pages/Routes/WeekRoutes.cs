@@ -53,7 +53,14 @@ internal static class WeekRoutes
         );
         app.MapGet(
             "/week/state",
-            () => Results.Json(new { says = desk.Planning is { } told ? SpokenSentences.Text(told.Says) : null, planning = desk.Planning is not null })
+            () =>
+                Results.Json(
+                    new
+                    {
+                        says = desk.Planning is { } told ? SpokenSentences.Text(told.Says) : null,
+                        planning = desk.Planning is not null,
+                    }
+                )
         );
     }
 
