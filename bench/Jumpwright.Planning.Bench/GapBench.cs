@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 using Jumpwright.Tests.Planning;
 
 namespace Jumpwright.Planning.Bench;
@@ -49,11 +50,11 @@ internal static class GapBench
     }
 
     /// <summary>How far the planner is, beside the processor time spent.</summary>
-    private sealed class Now(TextWriter to) : IProgress<string>
+    private sealed class Now(TextWriter to) : IProgress<Sentence>
     {
         private readonly TimeSpan _began = Process.GetCurrentProcess().TotalProcessorTime;
 
-        public void Report(string value) =>
+        public void Report(Sentence value) =>
             to.WriteLine(
                 $"   {(Process.GetCurrentProcess().TotalProcessorTime - _began).TotalSeconds:0.0} s of processor: {value}"
             );
