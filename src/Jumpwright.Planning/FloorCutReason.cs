@@ -9,6 +9,9 @@ public enum FloorCutReason
     /// <summary>It must be done fresh, and the session at hand would be too far on by then.</summary>
     NotFreshByThen,
 
+    /// <summary>There is too little of its kit today, however long one waits.</summary>
+    KitMissing,
+
     /// <summary>Landing or low ankle work has to go before it, and none is left.</summary>
     NoLowWorkBefore,
 

@@ -13,6 +13,9 @@ namespace Jumpwright.Planning;
 /// <param name="IsFresh">Whether it must be done fresh: it begins while the session is young.</param>
 public sealed record FloorNeeds(string ExerciseId, bool IsLow, bool NeedsLow, string? OnlyWith, bool IsFresh = false)
 {
+    /// <summary>The kit it takes, its own and not its partner's.</summary>
+    public ImmutableArray<KitNeed> Kit { get; init; } = [];
+
     /// <summary>Until when fresh work begins, in minutes, by the minutes at hand from none to all that were planned.</summary>
     public static ImmutableArray<double> FreshUntil(SessionSlot slot, PlanRequest request)
     {
@@ -68,7 +71,10 @@ public sealed record FloorNeeds(string ExerciseId, bool IsLow, bool NeedsLow, st
                 phase != 0 && (item.Dose.HighIntensity || (hasLow ??= HasLow(who, sessionId, request))),
                 pair?.LightExerciseId,
                 phase == 1
-            );
+            )
+            {
+                Kit = exercise?.Kit ?? [],
+            };
         }
     }
 

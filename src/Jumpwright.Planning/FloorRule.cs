@@ -4,9 +4,10 @@ using Jumpwright.Plans;
 namespace Jumpwright.Planning;
 
 /// <summary>
-/// The rule of roll call while the kit is as planned: who is away goes, what waited moves up, what would not be over in time is
-/// not begun, and nothing is left without what must go before it. It needs the plan's own rotation only, so the tablet's script
-/// (<c>floor-rule.js</c>) follows it step by step without the program; a test holds the two against each other. The steps stand in docs/floor-rule.md.
+/// The rule of roll call: who is away goes, what waited moves up, what lies on a piece of kit that is not here goes to another or is
+/// left out, what would not be over in time is not begun, and nothing is left without what must go before it. It needs the plan's own
+/// rotation only, so the tablet's script (<c>floor-rule.js</c>) follows it step by step without the program; a test holds the two
+/// against each other. The steps stand in docs/floor-rule.md.
 /// </summary>
 public static class FloorRule
 {
@@ -18,11 +19,13 @@ public static class FloorRule
     /// <param name="request">The request it was planned from.</param>
     /// <param name="present">Ids of the athletes who are here.</param>
     /// <param name="minutes">Minutes at hand; null or more than planned: as planned.</param>
+    /// <param name="kit">Kit at hand by id; what is not named is as planned.</param>
     public static (ImmutableArray<RotationEntry> Turns, ImmutableArray<FloorCut> Cuts) Of(
         PlannedSession session,
         PlanRequest request,
         IEnumerable<string> present,
-        int? minutes
+        int? minutes,
+        IReadOnlyDictionary<string, int>? kit = null
     )
     {
         ArgumentNullException.ThrowIfNull(session);
@@ -31,7 +34,9 @@ public static class FloorRule
             FloorNeeds.OfAll(session, request),
             FloorNeeds.FreshUntil(session.Slot, request),
             present,
-            minutes
+            minutes,
+            kit,
+            request.Limits.ChangeOverMinutes
         );
     }
 
@@ -41,36 +46,75 @@ public static class FloorRule
     /// <param name="freshUntil">Until when fresh work begins, in minutes, by the minutes at hand from none to all that were planned.</param>
     /// <param name="present">Ids of the athletes who are here.</param>
     /// <param name="minutes">Minutes at hand; null or more than planned: as planned.</param>
+    /// <param name="kit">Kit at hand by id; what is not named is as planned.</param>
+    /// <param name="changeOverMinutes">Minutes between two exercises of somebody who is late for want of kit, at the least; never more than planned.</param>
     public static (ImmutableArray<RotationEntry> Turns, ImmutableArray<FloorCut> Cuts) Of(
         ImmutableArray<RotationEntry> rotation,
         ImmutableArray<(string AthleteId, FloorNeeds Needs)> needs,
         ImmutableArray<double> freshUntil,
         IEnumerable<string> present,
-        int? minutes
+        int? minutes,
+        IReadOnlyDictionary<string, int>? kit = null,
+        double changeOverMinutes = double.PositiveInfinity
     )
     {
         HashSet<string> here = new(present, StringComparer.Ordinal);
-        List<Turn> turns = Moved(rotation, here);
+        FloorKit today = new(kit);
         int planned = freshUntil.Length - 1;
-        double until = minutes is { } m && m < planned ? m : double.PositiveInfinity;
+        bool isShort = rotation.Any(today.Misses);
+        double until =
+            minutes is { } m && m < planned ? m
+            : isShort ? planned
+            : double.PositiveInfinity;
         double fresh = freshUntil[Math.Clamp(minutes ?? planned, 0, planned)];
-        ILookup<(string, string), Turn> turnsOf = turns
-            .SelectMany(t => t.Here.Select(a => (Of: (a, t.Entry.ExerciseId), Turn: t)))
-            .ToLookup(t => t.Of, t => t.Turn);
-        ImmutableArray<FloorCut> cuts =
+        List<(string Id, ImmutableArray<FloorNeeds> Needs, ImmutableArray<FloorCut> Missing)> athletes =
         [
             .. needs
                 .Where(n => here.Contains(n.AthleteId))
                 .GroupBy(n => n.AthleteId, n => n.Needs, StringComparer.Ordinal)
-                .SelectMany(one => CutsOf(one.Key, [.. one], turnsOf, until, fresh)),
+                .Select(one => (one.Key, one.ToImmutableArray(), CutsOf(one.Key, [.. one], today.Missing))),
         ];
-        HashSet<(string, string)> gone = [.. cuts.Select(c => (c.AthleteId, c.ExerciseId))];
+        HashSet<(string, string)> gone =
+        [
+            .. athletes.SelectMany(a => a.Missing).Select(c => (c.AthleteId, c.ExerciseId)),
+        ];
+        ImmutableArray<(string, FloorNeeds)> left =
+        [
+            .. needs.Where(n => !gone.Contains((n.AthleteId, n.Needs.ExerciseId))),
+        ];
+        FloorTurns placed = new(rotation, left, here, gone, today, isShort ? until : null, fresh, changeOverMinutes);
+        ILookup<(string, string), FloorTurn> turnsOf = placed
+            .Left.SelectMany(t => t.Here.Select(a => (Of: (a, t.Entry.ExerciseId), Turn: t)))
+            .ToLookup(t => t.Of, t => t.Turn);
+        FloorCutReason? Late(string athlete, FloorNeeds item)
+        {
+            IEnumerable<FloorTurn> turns = turnsOf[(athlete, item.ExerciseId)];
+            return placed.NotBegun.TryGetValue((athlete, item.ExerciseId), out FloorCutReason reason) ? reason
+                : turns.Any(t => t.End > until + Same) ? FloorCutReason.NotOverInTime
+                : item.IsFresh && turns.Any() && turns.Min(t => t.Start) > fresh + Same ? FloorCutReason.NotFreshByThen
+                : null;
+        }
+
+        ImmutableArray<FloorCut> cuts =
+        [
+            .. athletes.SelectMany(a =>
+                a.Missing.Concat(
+                    CutsOf(
+                        a.Id,
+                        [.. a.Needs.Where(n => !gone.Contains((a.Id, n.ExerciseId)))],
+                        item => Late(a.Id, item)
+                    )
+                )
+            ),
+        ];
+        gone.UnionWith(cuts.Select(c => (c.AthleteId, c.ExerciseId)));
         return (
             [
-                .. turns
-                    .Select(t =>
+                .. placed
+                    .Left.Select(t =>
                         t.Entry with
                         {
+                            Station = t.Station,
                             StartMin = t.Start,
                             EndMin = t.End,
                             EasyUntilMin = t.Entry.EasyUntilMin - (t.Entry.StartMin - t.Start),
@@ -87,29 +131,20 @@ public static class FloorRule
         );
     }
 
-    private static IEnumerable<FloorCut> CutsOf(
+    /// <summary>What falls for a reason of its own, and then what needs it.</summary>
+    private static ImmutableArray<FloorCut> CutsOf(
         string athlete,
-        FloorNeeds[] needs,
-        ILookup<(string, string), Turn> turnsOf,
-        double until,
-        double fresh
+        ImmutableArray<FloorNeeds> needs,
+        Func<FloorNeeds, FloorCutReason?> fallen
     )
     {
-        FloorCutReason? Late(FloorNeeds item)
-        {
-            IEnumerable<Turn> turns = turnsOf[(athlete, item.ExerciseId)];
-            return turns.Any(t => t.End > until + Same) ? FloorCutReason.NotOverInTime
-                : item.IsFresh && turns.Any() && turns.Min(t => t.Start) > fresh + Same ? FloorCutReason.NotFreshByThen
-                : null;
-        }
-
         List<FloorNeeds> left = [];
-        List<FloorCut> cuts = [];
+        var cuts = ImmutableArray.CreateBuilder<FloorCut>();
         foreach (FloorNeeds item in needs)
         {
-            if (Late(item) is { } late)
+            if (fallen(item) is { } reason)
             {
-                cuts.Add(new FloorCut(athlete, item.ExerciseId, late));
+                cuts.Add(new FloorCut(athlete, item.ExerciseId, reason));
             }
             else
             {
@@ -134,46 +169,6 @@ public static class FloorRule
             );
         }
 
-        return cuts;
+        return cuts.ToImmutable();
     }
-
-    private static List<Turn> Moved(ImmutableArray<RotationEntry> rotation, HashSet<string> here)
-    {
-        List<Turn> made = [];
-        var before = new Dictionary<string, List<Turn>>(StringComparer.Ordinal);
-        foreach (
-            RotationEntry entry in rotation
-                .OrderBy(r => r.StartMin)
-                .ThenBy(r => r.Station, StringComparer.Ordinal)
-                .ThenBy(r => r.ExerciseId, StringComparer.Ordinal)
-                .ThenBy(r => r.AthleteIds[0], StringComparer.Ordinal)
-        )
-        {
-            ImmutableArray<string> who = [.. entry.AthleteIds.Where(here.Contains)];
-            string[] pieces = entry.Station.Split('+');
-            string[] shared = [.. pieces.Select(p => "piece " + p), .. who.Select(w => "athlete " + w)];
-            double? sooner = shared
-                .SelectMany(k => before.TryGetValue(k, out List<Turn>? there) ? there : [])
-                .Where(p => p.Entry.EndMin <= entry.StartMin + Same)
-                .Select(p => (double?)(p.Entry.EndMin - p.End))
-                .Min();
-            double start = entry.StartMin - Math.Max(0, sooner ?? 0);
-            var turn = new Turn(entry, who, start, who.IsEmpty ? start : entry.EndMin - Math.Max(0, sooner ?? 0));
-            made.Add(turn);
-            foreach (string key in shared)
-            {
-                if (!before.TryGetValue(key, out List<Turn>? there))
-                {
-                    before[key] = there = [];
-                }
-
-                there.Add(turn);
-            }
-        }
-
-        made.RemoveAll(t => t.Here.IsEmpty);
-        return made;
-    }
-
-    private sealed record Turn(RotationEntry Entry, ImmutableArray<string> Here, double Start, double End);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Athletes;
 using Jumpwright.Planning.Rotations;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
@@ -271,6 +272,14 @@ public static class Replanner
             if (unrecovered is not null)
             {
                 return unrecovered;
+            }
+
+            foreach (Fixture fixture in request.Fixtures)
+            {
+                if (FixtureWindow.SoreLanding(exercise, slot, fixture, who) is { } sore)
+                {
+                    return SoreBeforeFixture.Because(sore, fixture.Name, fixture.Date);
+                }
             }
 
             if (who.OnMenu(key.SessionId, key.ExerciseId) is null)

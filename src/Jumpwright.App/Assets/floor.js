@@ -72,11 +72,34 @@
     for (const e of entries) if (e.kind === "here" && e.athlete === athlete) last = last ? later(last, e) : e;
     return last ? last.data.here : true;
   };
-  const worstPain = (athlete, exercise) => Math.max(-1, ...entries
-    .filter(e => e.kind === "pain" && e.athlete === athlete && (exercise === undefined || e.data.exercise === exercise))
+  // The kit of today: of each kind the latest word, where it is less than planned.
+  const kitToday = () => {
+    const last = new Map(), less = {};
+    for (const e of entries) if (e.kind === "kit") last.set(e.data.kit, last.has(e.data.kit) ? later(last.get(e.data.kit), e) : e);
+    for (const k of plan.kit || []) {
+      const said = last.get(k.id);
+      if (said && said.data.count < k.count) less[k.id] = Math.max(0, said.data.count);
+    }
+    return less;
+  };
+  // A pain that was tapped by mistake: taken back by a person with a name, after it and on its own day. The program has the same rule
+  // (WithdrawnPain); both entries stay.
+  const dayOf = at => new Date(at).toLocaleDateString("en-CA", plan.zone ? { timeZone: plan.zone } : {});
+  const takenBack = () => {
+    const pains = new Map(entries.filter(e => e.kind === "pain").map(e => [e.id, e])), back = new Map();
+    for (const e of entries) {
+      const pain = e.kind === "pain-withdrawn" && pains.get(e.data.pain);
+      if (pain && e.data.by && e.data.by.trim() && e.athlete === pain.athlete && e.session === pain.session
+        && e.made_at >= pain.made_at && dayOf(e.made_at) === dayOf(pain.made_at)) back.set(pain.id, e);
+    }
+    return back;
+  };
+  const painsSaid = () => { const back = takenBack(); return entries.filter(e => e.kind === "pain" && !back.has(e.id)); };
+  const worstPain = (athlete, exercise) => Math.max(-1, ...painsSaid()
+    .filter(e => e.athlete === athlete && (exercise === undefined || e.data.exercise === exercise))
     .map(e => e.data.score ?? -1));
   // Pain in a new place: at that exercise or at rest; without an exercise, wherever it was said.
-  const newPlace = (athlete, exercise) => entries.some(e => e.kind === "pain" && e.athlete === athlete && e.data.site_new
+  const newPlace = (athlete, exercise) => painsSaid().some(e => e.athlete === athlete && e.data.site_new
     && (exercise === undefined || e.data.exercise === exercise || !e.data.exercise));
 
   // Pain above which everything stops, wherever it was said: no countdown, no set, no test and no turn is offered any more today.
@@ -227,10 +250,11 @@
     // A session kept before the rule came with it has no needs: its turns still move, and all that is late goes.
     const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, low: false, needs_low: false, ...i.needs, exercise: i.exercise })));
     const turns = plan.rotation.map(r => ({ exercise: r.name, ...r }));
-    const { turns: left, cuts } = floorRule(turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday);
+    const { turns: left, cuts } = floorRule(
+      turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday, kitToday(), plan.change_over);
     const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise });
     fill(byId("cut"), cuts.length === 0 ? [] : say("cut", cuts.flatMap((c, i) =>
-      [i ? "; " : "", nameOf(c.athlete), ", ", named(itemName(c)), ` (${t("cut." + c.reason, minutesToday)})`])));
+      [i ? "; " : "", nameOf(c.athlete), ", ", named(itemName(c)), ` (${t("cut." + c.reason, minutesToday || plan.minutes)})`])));
     // Whoever is stopped stands in no turn any more; the others keep their times, since it happens in the middle of them.
     return left.map(r => ({ ...r, athletes: r.athletes.filter(a => !closed(a, r.exercise)) })).filter(r => r.athletes.length);
   };
@@ -250,12 +274,46 @@
 
   const clock = s => `${Math.floor(s / 60)}:${String(Math.floor(s % 60)).padStart(2, "0")}`;
   const nameOf = id => (plan.athletes.find(a => a.id === id) || { name: id }).name;
+  // Where a turn is: as planned, or at another piece where kit is short. A session kept before places had words has only their ids.
+  const placeOf = r => r.station === r.plan.station && r.place ? r.place : r.station.split("+").map(piece => {
+    const kit = (plan.kit || []).find(k => piece.startsWith(k.id + "-") && /^\d+$/.test(piece.slice(k.id.length + 1)));
+    return kit ? `${kit.place} ${piece.slice(kit.id.length + 1)}` : piece.replace(/-/g, " ");
+  }).join(` ${plan.and || "+"} `);
   // A minute as the pages write it.
   const minuteOf = m => Math.round(100 * m) / 100;
   const minute = () => began ? (Date.now() - began) / 60000 : null;
 
+  // How much kit is here: fewer only. A session kept before it came with its kit has no fields for it.
+  const drawKit = () => {
+    const less = kitToday(), kit = plan.kit || [];
+    byId("kit").hidden = kit.length === 0;
+    const said = kit.filter(k => k.id in less).map(k => t("kit.less", k.place, less[k.id], k.count)).join("; ");
+    byId("kit-said").textContent = said ? t("kit.today", said) : t("kit.as-planned");
+    const fields = byId("kit-fields");
+    if (fields.dataset.of !== plan.id) {
+      fields.dataset.of = plan.id;
+      fields.replaceChildren(...kit.map(k => {
+        const label = el("label", t("kit.of", k.place, k.count) + " ");
+        label.append(el("input", null, {
+          type: "number", min: "0", max: k.count, step: "1", inputmode: "numeric", "data-kit": k.id,
+          onchange: e => {
+            const count = e.target.value === "" ? k.count : Math.min(k.count, Math.max(0, Math.round(Number(e.target.value)) || 0));
+            e.target.value = count;
+            log("kit", null, { kit: k.id, count });
+          },
+        }));
+        return label;
+      }));
+    }
+    for (const k of kit) {
+      const field = fields.querySelector(`[data-kit="${CSS.escape(k.id)}"]`);
+      if (field !== document.activeElement) field.value = less[k.id] ?? k.count;
+    }
+  };
+
   let laterOpen = false;
   const drawWhere = () => {
+    drawKit();
     const place = byId("where");
     place.replaceChildren();
     const rows = rotation(), now = minute();
@@ -268,9 +326,8 @@
       if (now !== null && now >= r.end) continue;
       const row = el("li", null, on ? { class: "now" } : {});
       const what = el("div");
-      // A session kept before places had words has only their ids.
       what.append(
-        el("p", [named(r), `, ${r.place || r.station.replace(/[-+]/g, " ")}`], { class: "name" }), el("p", dosesOf(r)));
+        el("p", [named(r), `, ${placeOf(r)}`], { class: "name" }), el("p", dosesOf(r)));
       row.append(
         el("span", t(on ? "from-to.now" : "from-to", minuteOf(r.start), minuteOf(r.end)), { class: "number" }), what);
       (r.start < (now || 0) + 10 ? soon : later).append(row);
@@ -458,7 +515,8 @@
     line.append(el("summary", label));
     const say = (score, fresh) =>
       log("pain", a.id, { score, when: exercise ? "during" : "rest", exercise, site: null, side: null, site_new: fresh });
-    const fresh = entries.some(e => e.kind === "pain" && e.athlete === a.id && e.data.exercise === exercise && e.data.site_new);
+    const said = painsSaid().filter(e => e.athlete === a.id && e.data.exercise === exercise);
+    const fresh = said.some(e => e.data.site_new);
     const row = el("p", null, { class: "tools" });
     for (let n = 0; n <= 10; n++) {
       row.append(el("button", String(n), {
@@ -475,7 +533,40 @@
     if (fresh) line.append(el("p", t("place.logged") + (worst > 0 ? "" : " " + t("place.say"))));
     if (fresh && worst < 1) line.open = true;
     if (worst >= 0) line.append(el("p", t("pain.logged", worst)));
+    line.append(...takingBack(a, exercise, said, aloud));
     return line;
+  };
+
+  // Taking a pain back: who does it says a name, and what was said stays to be seen.
+  let backBy = "";
+  const scoreOf = e => e.data.score === null ? t("place") : t("pain.score", e.data.score);
+  const takingBack = (a, exercise, said, aloud) => {
+    const parts = [], back = takenBack();
+    for (const e of entries) {
+      if (e.kind !== "pain" || e.athlete !== a.id || e.data.exercise !== exercise || !back.has(e.id)) continue;
+      parts.push(el("p", t("pain.taken-back", scoreOf(e), back.get(e.id).data.by)));
+    }
+    const today = said.filter(e => dayOf(e.made_at) === dayOf(new Date().toISOString()));
+    if (today.length) {
+      const fold = el("details", null, { class: "mistake" }), field = el("label", t("pain.back.by") + " ");
+      const name = el("input", null, {
+        maxlength: "60", autocomplete: "off", value: backBy, "data-key": `back-by ${a.id} ${exercise}`, oninput: e => { backBy = e.target.value; },
+      });
+      field.append(name);
+      const row = el("p", null, { class: "tools" });
+      for (const e of today) {
+        row.append(el("button", t("pain.back", scoreOf(e)), {
+          type: "button", "data-key": `pain-back ${e.id}`, "aria-label": t("pain.back.of", a.name, aloud, scoreOf(e)),
+          onclick: () => {
+            if (!backBy.trim()) { name.setAttribute("aria-invalid", "true"); name.focus(); return; }
+            log("pain-withdrawn", a.id, { pain: e.id, by: backBy.trim() });
+          },
+        }));
+      }
+      fold.append(el("summary", t("pain.mistake")), el("p", t("pain.back.what"), { class: "note" }), field, row);
+      parts.push(fold);
+    }
+    return parts;
   };
 
   // How hard the session was, said at its end; with its minutes it is the session's load.

@@ -51,6 +51,18 @@ internal static class FixtureRows
                 {
                     squad.Close(choice);
                 }
+
+                if (
+                    FixtureWindow.SoreLanding(choice.Exercise, choice.Slot, fixture, choice.Who) is not null
+                    && squad.Asked.ForLimit(
+                        "sore-landings-before-fixture",
+                        subject,
+                        $"No landing on the floor loads what is sore of {choice.Who.Athlete.Name} on the day of {fixture.Name} ({fixture.Date:uuuu-MM-dd}) or just before it."
+                    )
+                )
+                {
+                    squad.Close(choice);
+                }
             }
         }
     }

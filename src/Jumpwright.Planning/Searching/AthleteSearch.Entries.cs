@@ -42,6 +42,7 @@ internal sealed partial class AthleteSearch
                 (high && FixtureWindow.IsQuietDay(f, slot.Date, request.Limits))
                 || (OrderOfWork.IsTopTier(exercise) && FixtureWindow.Of(f, request).HoursWithin(slot) > 0)
                 || FixtureWindow.RecoveryMissing(exercise, slot, f, request) > 0
+                || FixtureWindow.SoreLanding(exercise, slot, f, who) is not null
             )
             && !who.Recent.Any(r =>
                 OrderOfWork.RecoveryHoursOf(exercise, r.Tissue) > 0

@@ -19,7 +19,17 @@ internal static class Insteads
 
     private static readonly ImmutableArray<RulingEffect> OnASoreAchilles = [new NoAnkleSprings(), new NoRunUps()];
 
-    internal static string? For(Exercise exercise, Ladder ladder, ImmutableArray<Ruling> rulings, Catalogue catalogue)
+    /// <summary>
+    /// What to do instead, or null where nothing is left; shortly before a fixture nothing that lands on the floor
+    /// (<see cref="SoreBeforeFixture"/>).
+    /// </summary>
+    internal static string? For(
+        Exercise exercise,
+        Ladder ladder,
+        ImmutableArray<Ruling> rulings,
+        Catalogue catalogue,
+        bool onFloor = true
+    )
     {
         Tissue sore = Sore(exercise, rulings);
         int asked = exercise.Demand.GetValueOrDefault(sore);
@@ -41,6 +51,7 @@ internal static class Insteads
                     )
                 && (e.ExternalLoad is null || exercise.ExternalLoad is not null)
                 && (!e.SingleLegLanding || exercise.SingleLegLanding)
+                && (onFloor || !e.Facts.LandsOnFloor)
                 && (e.DropRangeM is null || exercise.DropRangeM is { } d && e.DropRangeM.Value.MinM <= d.MinM)
                 && !rulings
                     .Select(r => r.Effect)

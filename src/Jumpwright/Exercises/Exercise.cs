@@ -153,5 +153,8 @@ public sealed record Exercise
             IsHighIntensityAt(dropHeightM),
             ContactsPerRep > 0,
             ExternalLoad is not null
-        );
+        )
+        {
+            LandsOnFloor = Landing is not ("box" or "none"),
+        };
 }

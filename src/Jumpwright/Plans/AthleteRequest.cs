@@ -34,6 +34,9 @@ public sealed record AthleteRequest(
     /// <summary>Variants of one exercise in a session, as <see cref="Variants"/> counts them.</summary>
     public int VariantsPerSessionAtMost { get; init; } = 1;
 
+    /// <summary>Days before a fixture, its own beside them, on which no landing on the floor loads a sore tissue. House rule.</summary>
+    public int SoreLandingDaysBeforeFixture { get; init; } = LimitBook.Standard.Whole(SoreBeforeFixture.LimitId);
+
     /// <summary>Fewest exercises of a session that holds any at all.</summary>
     public int ExercisesPerSessionAtLeast { get; init; }
 

@@ -1,6 +1,7 @@
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using NodaTime;
 
 namespace Jumpwright.Plans;
@@ -59,6 +60,16 @@ public sealed record FixtureWindow(Fixture Fixture, Instant From, Instant Until)
                 $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {fixture.Name} begins on {fixture.Date:uuuu-MM-dd}."
             )
             : null;
+
+    /// <summary>The sore tissue that a landing on the floor would load so near to a fixture; null where nothing stands against it.</summary>
+    public static Tissue? SoreLanding(Exercise exercise, SessionSlot slot, Fixture fixture, AthleteRequest who) =>
+        SoreBeforeFixture.Loaded(
+            exercise.Facts,
+            who.RulingsOn(slot.Date),
+            slot.Date,
+            fixture.Date,
+            who.SoreLandingDaysBeforeFixture
+        );
 
     /// <summary>Hours of the session that fall into the window.</summary>
     public double HoursWithin(SessionSlot slot)

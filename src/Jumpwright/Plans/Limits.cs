@@ -45,6 +45,7 @@ public static class Limits
         new HighIntensityRoundFixtures(),
         new TopTierRoundFixtures(),
         new RecoveryBeforeFixtures(),
+        new SoreLandingsBeforeFixtures(),
         new SessionMinutes(),
         new ExercisesPerSessionAtMost(),
         new ExercisesPerSessionAtLeast(),

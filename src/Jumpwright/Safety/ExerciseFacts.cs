@@ -23,4 +23,8 @@ public sealed record ExerciseFacts(
     bool HighIntensity,
     bool IsJump,
     bool ExternalLoad
-);
+)
+{
+    /// <summary>A contact is taken on the floor, not on a box; true where nobody says.</summary>
+    public bool LandsOnFloor { get; init; } = true;
+}

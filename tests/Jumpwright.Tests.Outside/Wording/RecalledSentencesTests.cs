@@ -31,7 +31,7 @@ public partial class RecalledSentencesTests
     [Theory]
     [InlineData(
         "The fall was 26 cm, not the 30 cm of the box: the measured one counts.",
-        "Gefallen wurde aus 10.2 in, nicht aus den 11.8 in des Kastens: Die gemessene Höhe zählt."
+        "Gefallen wurde aus 10.2 Zoll, nicht aus den 11.8 Zoll des Kastens: Die gemessene Höhe zählt."
     )]
     [InlineData(
         "The plate weighs 71.4 kg, but 80.0 kg are stated: check the label or the plate; the plate's weight was used.",
@@ -40,7 +40,7 @@ public partial class RecalledSentencesTests
     // Words within, and several of them in a row.
     [InlineData(
         "Set by hand: take-off, touch-down. The measures follow from there.",
-        "Von Hand gesetzt: Absprung, Landung. Die Messwerte folgen daraus."
+        "Von Hand gesetzt: Absprung, Aufsetzen. Die Messwerte folgen daraus."
     )]
     // What a file holds stands as it holds it, though it is a word of ours too.
     [InlineData(

@@ -19,6 +19,8 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
         var known = catalogue.Exercises.Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
         int offered = 0;
         int underPain = 0;
+        int onTheEve = 0;
+        int landings = 0;
         for (int squad = 0; squad < 500; squad++)
         {
             foreach (History history in TestedSquad.Draw(squad).Athletes)
@@ -54,6 +56,14 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
                         $"squad {squad}: {id} for {exercise.Id} springs"
                     );
                     Assert.DoesNotContain(rulings, r => r.Effect.Forbids(instead.FactsAt(instead.DropRangeM?.MinM)));
+                    // Shortly before a fixture what is offered lands on no floor: on a box, or not at all.
+                    if (Insteads.For(exercise, ladder, rulings, catalogue, onFloor: false) is { } eve)
+                    {
+                        Assert.NotEqual("floor", catalogue.Find(eve)!.Landing);
+                        onTheEve++;
+                    }
+
+                    landings += instead.Landing == "floor" ? 1 : 0;
                     offered++;
                     underPain += sore.Count > 0 ? 1 : 0;
                 }
@@ -64,6 +74,7 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
         static int Load(Exercise exercise, int tier) =>
             tier * (exercise.Limb == "each" ? 2 * exercise.ContactsPerRep : exercise.ContactsPerRep);
         output.WriteLine($"{offered} offered, {underPain} of them to somebody with a sore tissue");
+        Assert.True(onTheEve > 1000 && landings > 1000, $"{onTheEve}, {landings}: nothing to leave out on an eve");
         Assert.True(underPain > 1000, $"{underPain}: the rule was not tested");
     }
 }

@@ -161,7 +161,10 @@ internal static class Gymnasium
             Limb = limb,
             Start = "floor",
             Arms = "free",
-            Landing = "floor",
+            Landing =
+                contacts == 0 ? "none"
+                : id is "box-jump" or "seat-jump" ? "box"
+                : "floor",
             Intent = "maximal",
             ContactsPerRep = contacts,
             Kit = kit is null ? [] : [new KitNeed(kit, 1)],

@@ -248,6 +248,24 @@ internal static class IndependentChecker
             foreach (var fixture in request.Fixtures)
             {
                 int daysBefore = Period.DaysBetween(slot.Date, fixture.Date);
+                if (
+                    daysBefore >= 0
+                    && daysBefore <= who.SoreLandingDaysBeforeFixture
+                    && exercise.Landing == "floor"
+                    && who.RulingsByDay.TryGetValue(slot.Date, out var ofDay)
+                )
+                {
+                    foreach (Ruling held in ofDay)
+                    {
+                        if (held.Effect is TierAtMost guarded && exercise.Demand[guarded.Tissue] >= 1)
+                        {
+                            wrong.Add(
+                                $"{d} lands on the floor with a sore {guarded.Tissue}, {daysBefore} days before {fixture.Name}"
+                            );
+                        }
+                    }
+                }
+
                 if (high && daysBefore >= 0 && daysBefore <= request.Limits.HighIntensityDaysBeforeFixture)
                 {
                     wrong.Add($"{d} of high intensity {daysBefore} days before {fixture.Name}");

@@ -321,6 +321,95 @@ public class ReplanningTests
         }
     }
 
+    /// <summary>
+    /// With less kit too: no piece that is missing, no piece and nobody in two places, nothing more than planned, no rest between two
+    /// exercises shorter than planned and than the time of changing over, and whatever is left out says why.
+    /// </summary>
+    [Fact]
+    public void RollCall_WithLessKit_FindsOtherPiecesOrLeavesOut_InsideEveryLimitOfTheFloor()
+    {
+        PlanRequest request = Squad(8);
+        Plan plan = Planner.Solve(request);
+        var random = new Random(58);
+        int elsewhere = 0,
+            missing = 0,
+            late = 0;
+        foreach (PlannedSession session in plan.Sessions.Where(s => s.Athletes.Length > 0))
+        {
+            for (int trial = 0; trial < 60; trial++)
+            {
+                string[] here = [.. session.Athletes.Select(a => a.AthleteId).Where(_ => random.Next(5) > 0)];
+                var kit = request.Kit.ToDictionary(k => k.Id, k => random.Next(0, k.Count + 2));
+                int? minutes = random.Next(3) == 0 ? random.Next(15, session.Slot.Minutes) : null;
+                RolledCall rolled = RollCall.Make(session, request, here, kit, minutes);
+                Assert.Empty(FloorBreaches(plan, rolled));
+                foreach (RotationEntry turn in rolled.Session.Rotation)
+                {
+                    Assert.True(turn.EndMin <= (minutes ?? session.Slot.Minutes) + 1e-6);
+                    foreach (string piece in turn.Station.Split('+').Where(p => p != "floor"))
+                    {
+                        int at = piece.LastIndexOf('-');
+                        Assert.InRange(int.Parse(piece[(at + 1)..]), 1, kit[piece[..at]]);
+                    }
+
+                    elsewhere += session.Rotation.Any(p =>
+                        p.Station == turn.Station
+                        && p.ExerciseId == turn.ExerciseId
+                        && p.AthleteIds.Intersect(turn.AthleteIds).Any()
+                    )
+                        ? 0
+                        : 1;
+                }
+
+                foreach (AthleteSession one in session.Athletes.Where(a => here.Contains(a.AthleteId)))
+                {
+                    PlannedItem[] left =
+                    [
+                        .. rolled.Session.Athletes.Where(a => a.AthleteId == one.AthleteId).SelectMany(a => a.Items),
+                    ];
+                    string[] gone = [.. rolled.Cuts.Where(c => c.AthleteId == one.AthleteId).Select(c => c.ExerciseId)];
+                    Assert.Equal(
+                        one.Items.Select(i => (i.Dose.ExerciseId, i.Sets)).Where(i => !gone.Contains(i.ExerciseId)),
+                        left.Select(i => (i.Dose.ExerciseId, i.Sets))
+                    );
+                    Assert.True(RestsAreKept(session, rolled.Session, one.AthleteId, request.Limits.ChangeOverMinutes));
+                }
+
+                missing += rolled.Cuts.Count(c =>
+                    c.Because.ToString().StartsWith("There is no", StringComparison.Ordinal)
+                );
+                late += rolled.Cuts.Count(c =>
+                    c.Because.ToString().StartsWith("It would not be over", StringComparison.Ordinal)
+                );
+            }
+        }
+
+        Assert.True(
+            elsewhere > 20 && missing > 20 && late > 20,
+            $"{elsewhere} elsewhere, {missing} missing, {late} late"
+        );
+    }
+
+    private static bool RestsAreKept(PlannedSession planned, PlannedSession today, string athlete, double changeOver)
+    {
+        RotationEntry[] now = [.. today.Rotation.Where(r => r.AthleteIds.Contains(athlete)).OrderBy(r => r.StartMin)];
+        RotationEntry[] was = [.. planned.Rotation.Where(r => r.AthleteIds.Contains(athlete)).OrderBy(r => r.StartMin)];
+        for (int i = 1; i < now.Length; i++)
+        {
+            // The same turns as planned, by their place among the turns of that exercise.
+            RotationEntry Was(RotationEntry turn) =>
+                was.Where(r => r.ExerciseId == turn.ExerciseId)
+                    .ElementAt(now.Where(r => r.ExerciseId == turn.ExerciseId).ToList().IndexOf(turn));
+            double rest = Was(now[i]).StartMin - Was(now[i - 1]).EndMin;
+            if (now[i].StartMin - now[i - 1].EndMin < Math.Min(rest, changeOver) - 1e-6)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private static readonly string[] OfTheFloor =
     [
         "kit-at-once",

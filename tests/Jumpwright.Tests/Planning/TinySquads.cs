@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using static Jumpwright.Tests.Planning.Gymnasium;
 
 namespace Jumpwright.Tests.Planning;
@@ -56,6 +58,30 @@ internal static class TinySquads
                     }),
             ]
         );
+        // Every tenth squad has a match the day after its first session, and a knee that a rule of pain holds back.
+        if (seed % 10 == 4)
+        {
+            Ruling pain = new(
+                "tendon-pain",
+                new TierAtMost(Tissue.Patellar, 2),
+                $"Sore.",
+                Bibliography.Get("house-rule")
+            );
+            request = request with
+            {
+                Fixtures = [new Fixture(slots[0].Date.PlusDays(1), null, "the match")],
+                Athletes =
+                [
+                    .. request.Athletes.Select(a =>
+                        a with
+                        {
+                            RulingsByDay = slots.ToImmutableDictionary(s => s.Date, _ => ImmutableArray.Create(pain)),
+                        }
+                    ),
+                ],
+            };
+        }
+
         return request with
         {
             Kit = [.. Kit.Select(k => k with { Count = random.Next(5) == 0 ? 0 : 1 })],

@@ -5,6 +5,7 @@ using Jumpwright.Plans;
 using Jumpwright.Plans.Asking;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
+using Jumpwright.Tests.Safety;
 using NodaTime;
 
 namespace Jumpwright.Tests.Plans;
@@ -64,6 +65,72 @@ public class AskingTests
         Assert.Equal(contacts, cap.AtMost);
         Assert.Contains("Cup match", cap.Because, StringComparison.Ordinal);
         Assert.Equal(sessions > 2, cap.Because.ToString().Contains("shared evenly", StringComparison.Ordinal));
+    }
+
+    /// <summary>A rule of pain leaves 40 contacts a session: an eve with 49 would be no shorter than any other day.</summary>
+    [Fact]
+    public void Caps_TwoDaysBeforeAFixtureUnderARuling_HoldSixTenthsOfWhatItLeaves()
+    {
+        var slots = Planning.Gymnasium.Slots(45, 0, 1, 2);
+        PlanRequest request = Planning.Gymnasium.Request(slots, []) with
+        {
+            Fixtures = [new Fixture(slots[^1].Date.PlusDays(2), null, "Cup match")],
+        };
+        WeeklyLoads weekly = new(
+            Of(Somebody(TrainingLevel.Intermediate, null)),
+            Club("UTC"),
+            request,
+            LimitBook.Standard,
+            perSession: 100
+        )
+        {
+            RuledOn = day => day == slots[^1].Date ? 40 : 100,
+        };
+        LoadCap cap = weekly.Caps().Single(c => c.LimitId == "taper-before-fixture" && c.SessionIds[0] == slots[^1].Id);
+        Assert.Equal(24, cap.AtMost);
+        Assert.Contains("that a ruling leaves", cap.Because, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("achilles", "tendon", 4, Tissue.Achilles)]
+    [InlineData("knee", null, 2, Tissue.Patellar)]
+    public void Menu_EveOfAMatchWithASoreTissue_HoldsNothingThatLandsOnTheFloorWithIt(
+        string site,
+        string? tissue,
+        double score,
+        Tissue sore
+    )
+    {
+        History history = Patient.Well.Felt(site, "pain", "during", score, 1, tissue, "a physiotherapist");
+        Squad squad = Club(
+            "UTC",
+            new(IsoDayOfWeek.Monday, new LocalTime(17, 0), 45),
+            new TrainingWindow(IsoDayOfWeek.Friday, new LocalTime(17, 0), 45)
+        ) with
+        {
+            Kit = [new KitCount("seat", 2), new KitCount("plyo-box", 2)],
+            Fixtures = [new Fixture(Monday.PlusDays(5), new LocalTime(15, 0), "Cup match")],
+        };
+        PlanRequest request = Requests.For(squad, [history], Catalogue.Standard, Monday, 1).Require();
+        AthleteRequest who = request.Athletes.Single();
+        MenuItem[] On(int slot) => [.. who.Menu.Where(m => m.SessionId == request.Slots[slot].Id)];
+        bool Lands(string id) => Catalogue.Standard.Find(id)! is { Landing: "floor" } e && e.Demand[sore] > 0;
+
+        Assert.Contains(On(0), m => Lands(m.ExerciseId));
+        Assert.DoesNotContain(On(1), m => Lands(m.ExerciseId));
+        Assert.Contains(On(1), m => Catalogue.Standard.Find(m.ExerciseId)!.Stage == Stage.PushToBox);
+        Assert.DoesNotContain(
+            On(1),
+            m => m.Dose.ReplacesIfSore is { } id && Catalogue.Standard.Find(id)!.Landing == "floor"
+        );
+        // A house that keeps five days free for this athlete has none on Monday either.
+        LimitOverride tighter = new("sore-landing-days-before-fixture", "a01", 5, "Sam Coach", "asked to", null, null);
+        AthleteRequest held = Requests
+            .For(squad with { Overrides = [tighter] }, [history], Catalogue.Standard, Monday, 1)
+            .Require()
+            .Athletes.Single();
+        Assert.Equal(5, held.SoreLandingDaysBeforeFixture);
+        Assert.DoesNotContain(held.Menu, m => Lands(m.ExerciseId));
     }
 
     [Fact]

@@ -192,6 +192,13 @@ internal static class LimitCases
             Near(1, new LocalTime(17, 15), new(First, "tuck-jump", 2, 6)),
             0.5
         ),
+        // Snap-downs ask the lowest tier of the Achilles tendon and land on the floor; box jumps land on the box.
+        new(
+            "sore-landings-before-fixture",
+            SoreNear(2, new(First, "snap-down", 2, 6)),
+            SoreNear(1, new(First, "snap-down", 2, 6)),
+            10
+        ),
         // 45 − 5 − 4 min leave 36: snap-downs 4 + 1, pogo hops 3 + 1, depth jumps 12 + 1, tuck jumps 8 + 1, bands 4 + 1.
         new(
             "session-minutes",
@@ -326,6 +333,15 @@ internal static class LimitCases
     {
         (Plan plan, PlanRequest request) = Planned(null, line);
         return (plan, request with { Fixtures = [new Fixture(Two[0].Date.PlusDays(daysAfter), start, "the match")] });
+    }
+
+    private static (Plan, PlanRequest) SoreNear(int daysAfter, Line line)
+    {
+        (Plan plan, PlanRequest request) = Planned(
+            a => a with { RulingsByDay = Ruling(new TierAtMost(Tissue.Achilles, 1)) },
+            line
+        );
+        return (plan, request with { Fixtures = [new Fixture(Two[0].Date.PlusDays(daysAfter), null, "the match")] });
     }
 
     private static (Plan, PlanRequest) Paired(int heavy, int light)

@@ -402,8 +402,13 @@ public class ProposedTestTests(ITestOutputHelper output)
 
         bool hard = exercise.IsHighIntensityAt(height);
         bool top = exercise.Demand.Values.Any(tier => tier == 3);
+        // What a rule of pain holds back takes no landing on the floor on the eve of a match, or on its day.
+        bool lands =
+            exercise.Landing == "floor"
+            && rulings.Any(r => r.Effect is TierAtMost t && exercise.Demand.GetValueOrDefault(t.Tissue) > 0);
         return drawn.Squad.Fixtures.Any(f =>
-            Period.DaysBetween(day, f.Date) is var days && ((hard && days is 0 or 1) || (top && Math.Abs(days) <= 2))
+            Period.DaysBetween(day, f.Date) is var days
+            && ((hard && days is 0 or 1) || (lands && days is 0 or 1) || (top && Math.Abs(days) <= 2))
         )
             ? "a match is near"
             : null;

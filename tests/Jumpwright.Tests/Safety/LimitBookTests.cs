@@ -33,6 +33,7 @@ public class LimitBookTests
     [InlineData("age-for-depth-jumps", 15)]
     [InlineData("days-after-illness", 3)]
     [InlineData("contacts-per-session-careful", 80)]
+    [InlineData("sore-landing-days-before-fixture", 0)]
     public void House_Loosened_StaysAndSaysSo(string limit, double value)
     {
         LimitBook book = With(Of(limit, value));
@@ -44,6 +45,7 @@ public class LimitBookTests
     [Theory]
     [InlineData("tendon-pain-top", 4)]
     [InlineData("age-for-depth-jumps", 18)]
+    [InlineData("sore-landing-days-before-fixture", 2)]
     public void House_Tightened_Holds(string limit, double value)
     {
         LimitBook book = With(Of(limit, value));

@@ -39,7 +39,13 @@ internal static class EntryKinds
     /// <summary>How hard a session was, and how long.</summary>
     public const string Effort = "effort";
 
+    /// <summary>A pain that was tapped by mistake, taken back by a person on its own day.</summary>
+    public const string PainWithdrawn = "pain-withdrawn";
+
+    /// <summary>Kit at hand on the day of a session; about nobody.</summary>
+    public const string Kit = "kit";
+
     /// <summary>Kinds that the floor view may hand in.</summary>
     public static IReadOnlySet<string> OfTheFloor { get; } =
-        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort };
+        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort, Kit, PainWithdrawn };
 }

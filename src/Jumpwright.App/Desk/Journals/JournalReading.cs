@@ -38,6 +38,8 @@ internal static class JournalReading
             return history;
         }
 
+        theirs = WithdrawnPain.Without(theirs, zone);
+
         ImmutableArray<CompletedItem> done = SetsDone.Merge(history.Completed, theirs, zone);
         ImmutableArray<SymptomReport> felt =
         [

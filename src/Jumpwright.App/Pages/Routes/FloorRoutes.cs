@@ -99,6 +99,10 @@ internal static class FloorRoutes
             title = Title(session),
             minutes = session.Slot.Minutes,
             fresh_until = FloorNeeds.FreshUntil(session.Slot, week.Request),
+            zone = book.Material.Squad.TimeZone,
+            change_over = week.Request.Limits.ChangeOverMinutes,
+            kit = Kit(week, session),
+            and = T["station.and"],
             stop_above = CardQuestions.StopAbove.Value,
             stop_at_once = week.Cards.Where(c => c.SessionId == id).Select(c => Said(c.StopAtOnce)).FirstOrDefault()
                 ?? "",
@@ -128,6 +132,27 @@ internal static class FloorRoutes
                 })
                 .ToArray(),
         };
+    }
+
+    /// <summary>The kit that the session uses, as planned, with the word for a piece of it.</summary>
+    private static object[] Kit(PlannedWeek week, PlannedSession session)
+    {
+        HashSet<string> used =
+        [
+            .. session
+                .Athletes.SelectMany(a => a.Items)
+                .SelectMany(i => week.Request.Catalogue.Find(i.Dose.ExerciseId)?.Kit.Select(k => k.Id) ?? []),
+        ];
+        return
+        [
+            .. used.Order(StringComparer.Ordinal)
+                .Select(k => new
+                {
+                    id = k,
+                    place = ItemWords.Place(k),
+                    count = week.Request.CountOf(k),
+                }),
+        ];
     }
 
     private static object[] Items(
@@ -178,6 +203,7 @@ internal static class FloorRoutes
             needs_low = needs.NeedsLow,
             only_with = needs.OnlyWith,
             fresh = needs.IsFresh,
+            kit = needs.Kit.Select(k => new { id = k.Id, count = k.Count }),
         };
 
     /// <summary>Tests that may be done beside the session, each with its stop rule, which the tablet holds against the trials by itself.</summary>
@@ -276,7 +302,7 @@ internal static class FloorRoutes
                 return new Quantities.Refusal("It is not written as the floor view writes entries.");
             }
 
-            if (Athlete is null || book.Find(Athlete) is null)
+            if (Kind == EntryKinds.Kit ? Athlete is not null : Athlete is null || book.Find(Athlete) is null)
             {
                 return new Quantities.Refusal("Its athlete is not in the squad.");
             }
@@ -310,6 +336,18 @@ internal static class FloorRoutes
                     when JournalReading.Read<EffortEntry>(entry)
                         is not { Rpe: >= 0 and <= 10, Minutes: >= 1 and <= 600 } => new Quantities.Refusal(
                     "Its effort is not from 0 to 10, or has no minutes."
+                ),
+                EntryKinds.PainWithdrawn
+                    when JournalReading.Read<PainWithdrawnEntry>(entry)
+                        is not { Pain: { Length: > 0 and <= Longest } pain, By: { Length: > 0 and <= Longest } by }
+                        || !Guid.TryParse(pain, out _)
+                        || string.IsNullOrWhiteSpace(by) => new Quantities.Refusal(
+                    "A pain is taken back by its id and with a person's name."
+                ),
+                EntryKinds.Kit
+                    when JournalReading.Read<KitEntry>(entry)
+                        is not { Kit: { Length: > 0 and <= Longest }, Count: >= 0 and <= 99 } => new Quantities.Refusal(
+                    "Its kit is not counted from 0 to 99."
                 ),
                 _ => entry,
             };

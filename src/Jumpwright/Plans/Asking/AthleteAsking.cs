@@ -66,7 +66,10 @@ internal sealed class AthleteAsking
     public AthleteRequest Build()
     {
         int perSession = ContactCaps.PerSessionNow(_history, _ladder.ComingBack is not null, _limits, _request.From);
-        WeeklyLoads weekly = new(_history, _squad, _request, _limits, perSession);
+        WeeklyLoads weekly = new(_history, _squad, _request, _limits, perSession)
+        {
+            RuledOn = day => ContactCaps.OnDay(perSession, _rulings[day]),
+        };
         ImmutableArray<MenuItem> menu = [.. _request.Slots.SelectMany(s => MenuOf(s))];
         int variants = _limits.Whole("variants-per-session-most");
         // Of a family a session holds so many only, so that a menu of variants is shorter than it looks.
@@ -89,6 +92,7 @@ internal sealed class AthleteAsking
         )
         {
             VariantsPerSessionAtMost = variants,
+            SoreLandingDaysBeforeFixture = SoreLandingDays,
             ExercisesPerSessionAtLeast = Math.Min(_limits.Whole("exercises-per-session-least"), fewest),
             // Where a ruling closes it for every session there is no room for it, whatever the level allows.
             HighIntensityContactsPerSessionAtMost =
@@ -100,9 +104,18 @@ internal sealed class AthleteAsking
             OtherJumping = [.. weekly.Other.Select(o => o.Says).Distinct()],
             Goals = menu.IsEmpty ? [] : [.. Goals()],
             Pairs = [.. _request.Slots.SelectMany(s => PairsOf(s, menu))],
-            Prompts = GrowthCare.For(_history, _request.From) is { } care ? [care] : [],
+            Prompts =
+            [
+                .. new[]
+                {
+                    GrowthCare.For(_history, _request.From),
+                    HeavyCare.For(_history, _request.From),
+                }.OfType<Sentence>(),
+            ],
         };
     }
+
+    private int SoreLandingDays => _limits.Whole(SoreBeforeFixture.LimitId);
 
     private static bool ClosesHighIntensity(Ruling ruling) =>
         ruling.Effect is NoHighIntensity or NothingPlanned or NoJumps;
@@ -209,9 +222,16 @@ internal sealed class AthleteAsking
             return null;
         }
 
+        // Whatever is to be done instead, should it hurt that day, keeps to the rule for what is sore then.
+        bool eve = _fixtures.Any(w => SoreBeforeFixture.IsNear(slot.Date, w.Fixture.Date, SoreLandingDays));
         return new(
             slot.Id,
-            dose,
+            eve
+                ? dose with
+                {
+                    ReplacesIfSore = Insteads.For(exercise, _ladder, rulings, _request.Catalogue, onFloor: false),
+                }
+                : dose,
             _wanting.ItemPoints(exercise, dose.SetsMax),
             [
                 .. (later ?? []).Select(o =>
@@ -245,6 +265,19 @@ internal sealed class AthleteAsking
             else if (FixtureWindow.Unrecovered(exercise, slot, window.Fixture, _request) is { } unrecovered)
             {
                 yield return unrecovered;
+            }
+            else if (
+                SoreBeforeFixture.Loaded(
+                    exercise.FactsAt(dose.DropHeightM),
+                    _rulings[slot.Date],
+                    slot.Date,
+                    window.Fixture.Date,
+                    SoreLandingDays
+                ) is
+                { } sore
+            )
+            {
+                yield return SoreBeforeFixture.Because(sore, window.Fixture.Name, window.Fixture.Date);
             }
         }
 

@@ -29,6 +29,9 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
         ContactCaps.WeeklyGrowth(history, limits, request.From)
     );
 
+    /// <summary>Contacts that the rulings of a day leave to a session.</summary>
+    public Func<LocalDate, int> RuledOn { get; init; } = _ => int.MaxValue;
+
     public ImmutableArray<OtherJumping> Other => [.. _weeks.Select(w => _demand.In(w.Key))];
 
     public ImmutableArray<LoadCap> Caps()
@@ -99,13 +102,15 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
 
     /// <summary>
     /// Shortly before a fixture a session is short: less work, as keen as before. What is usual is an even share of the week
-    /// where that is less than what a session may hold, or the eve could hold as much as any other day.
+    /// where that is less than what a session may hold, or the eve could hold as much as any other day; or what a ruling of
+    /// that day leaves, or whoever is held to few contacts would have no shorter eve than week.
     /// </summary>
     private IEnumerable<LoadCap> Tapers(IEnumerable<LoadCap> caps) =>
         from week in _weeks
         let share = WeekHolds(week, caps) / week.Count()
-        let usual = Math.Min(perSession, share)
         from slot in week
+        let ruled = RuledOn(slot.Date)
+        let usual = Math.Min(ruled, Math.Min(perSession, share))
         let next = request
             .Fixtures.Where(f => f.Date >= slot.Date && f.Date <= slot.Date.PlusDays(limits.Whole("taper-days")))
             .OrderBy(f => f.Date)
@@ -116,10 +121,14 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             [slot.Id],
             null,
             (int)(usual * limits["taper-share"]),
-            share < perSession
-                ? Sentence.Of(
-                    $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts (the week's, shared evenly)."
-                )
+            ruled < Math.Min(perSession, share)
+                    ? Sentence.Of(
+                        $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the {usual} contacts that a ruling leaves."
+                    )
+                : share < perSession
+                    ? Sentence.Of(
+                        $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts (the week's, shared evenly)."
+                    )
                 : Sentence.Of(
                     $"{next.Name} is on {next.Date:uuuu-MM-dd}: {100 * limits["taper-share"]:0} % of the usual {usual} contacts."
                 )

@@ -249,6 +249,20 @@ public sealed class TestGate(
             ? (int)Math.Ceiling(_limits["top-tier-hours-round-fixture"] / 24)
             : -1;
         int quiet = facts.HighIntensity ? _limits.Whole("high-intensity-days-before-fixture") : -1;
+        int soreDays = _limits.Whole(SoreBeforeFixture.LimitId);
+        if (
+            squad.Fixtures.FirstOrDefault(f =>
+                SoreBeforeFixture.Loaded(facts, rulings, day, f.Date, soreDays) is not null
+            ) is
+            { } near
+        )
+        {
+            return new Refusal($"{exercise.Name} lands on the floor, and {near.Name} is too near for what is sore.")
+            {
+                Brief = $"{near.Name} is near, and something is sore",
+            };
+        }
+
         return
             squad.Fixtures.FirstOrDefault(f =>
                 Period.DaysBetween(day, f.Date) is var days

@@ -100,6 +100,60 @@ public class FloorPainTests
         );
     }
 
+    /// <summary>Tapped by mistake: whoever takes it back on that day says so with a name, and nothing is left of it to rule on.</summary>
+    [Fact]
+    public void TakenBackByAPersonThatDay_ClosesNothing_AndBothEntriesStay()
+    {
+        JournalEntry pain = Pain(8, "during", "pogo-hop");
+        JournalEntry[] entries = [Set("pogo-hop"), pain, Back(pain)];
+        History history = Read(entries);
+        Assert.Empty(history.Symptoms);
+        Assert.Null(Assert.Single(history.Completed).PainDuring);
+        Assert.Equal(SafetyRules.For(Read(Set("pogo-hop")), Day).Length, SafetyRules.For(history, Day).Length);
+        var (entry, word, of, counts) = Assert.Single(WithdrawnPain.Of(entries, DateTimeZone.Utc));
+        Assert.True(counts);
+        Assert.Equal((entries[2], "Sam Coach", pain), (entry, word.By, of));
+        // What else was said stands.
+        Assert.Equal(3, Assert.Single(Read([.. entries, Pain(3, "during", "pogo-hop")]).Completed).PainDuring);
+    }
+
+    public static TheoryData<string> NotTakenBack =>
+        ["another day", "before it", "nobody", "another athlete", "another session", "another pain"];
+
+    /// <summary>Unknown closes, never opens: whatever is not that athlete's pain, taken back by a person after it and on its own day, counts.</summary>
+    [Theory]
+    [MemberData(nameof(NotTakenBack))]
+    public void TakenBackOtherwise_Counts(string how)
+    {
+        JournalEntry pain = Pain(8, "rest", null);
+        JournalEntry back = Back(pain, how == "nobody" ? "  " : "Sam Coach");
+        back = how switch
+        {
+            "another day" => back with { MadeAt = pain.MadeAt + Duration.FromHours(7) },
+            "before it" => back with { MadeAt = pain.MadeAt - Duration.FromSeconds(1) },
+            "another athlete" => back with { AthleteId = "a02" },
+            "another session" => back with { SessionId = "2027-01-06-pm" },
+            "another pain" => Back(Pain(8, "rest", null)),
+            _ => back,
+        };
+        Assert.Single(Read(pain, back).Symptoms);
+        Assert.DoesNotContain(WithdrawnPain.Of([pain, back], DateTimeZone.Utc), w => w.Counts);
+    }
+
+    /// <summary>The day is the squad's, not Greenwich's: a session late in the evening may end on another day there.</summary>
+    [Fact]
+    public void TakenBackLate_IsOfTheSquadsDay()
+    {
+        DateTimeZone zone = DateTimeZoneProviders.Tzdb["America/New_York"];
+        JournalEntry pain = Pain(8, "rest", null) with { MadeAt = Instant.FromUtc(2027, 1, 4, 23, 50) };
+        JournalEntry back = Back(pain) with { MadeAt = Instant.FromUtc(2027, 1, 5, 0, 10) };
+        Assert.True(Assert.Single(WithdrawnPain.Of([pain, back], zone)).Counts);
+        Assert.False(Assert.Single(WithdrawnPain.Of([pain, back], DateTimeZone.Utc)).Counts);
+    }
+
+    private static JournalEntry Back(JournalEntry pain, string by = "Sam Coach") =>
+        Entry(EntryKinds.PainWithdrawn, new PainWithdrawnEntry(pain.Id, by));
+
     private static JournalEntry NewPlace(double? score, string? exercise) =>
         Entry(EntryKinds.Pain, new PainEntry(score, "during", exercise, null, null) { SiteNew = true });
 

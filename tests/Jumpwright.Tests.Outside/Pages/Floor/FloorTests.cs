@@ -182,6 +182,85 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     }
 
     /// <summary>
+    /// Two boxes are not where they should be, and there is no network: the tablet makes the rotation anew with what is here, and the
+    /// program, once it can be reached, hears of it, tells the other tablet, and would have said the same.
+    /// </summary>
+    [Fact]
+    public async Task LessKitWithoutTheProgram_TheRotationIsMadeAnew_AndEveryTabletHearsOfIt()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage page = await demo.Open(820);
+        IPage other = await demo.Open(820);
+        await OpenFloor(page, server, "Left");
+        await OpenFloor(other, server, "Right");
+        string id = await page.EvaluateAsync<string>("() => document.getElementById('session').value");
+        Assert.Contains("as planned", await page.Locator("#kit-said").InnerTextAsync());
+        string[] before = await Places(page);
+        Assert.Contains(before, p => p.Contains("plyo box 2", StringComparison.OrdinalIgnoreCase));
+        // The page of the session, which the program makes: of that kit no second box either.
+        string[] cut = await page.EvaluateAsync<string[]>(
+            """
+            async id => {
+              const plan = await fetch("/floor/sessions/" + id).then(r => r.json());
+              const here = plan.athletes.map(a => "here=" + a.id).join("&");
+              const page = await fetch(`/week/sessions/${id}?called=yes&kit-plyo-box=1&${here}`).then(r => r.text());
+              const read = new DOMParser().parseFromString(page, "text/html");
+              return [...read.querySelectorAll("main td, main li")].map(e => e.textContent.trim()).filter(t => /plyo box/i.test(t));
+            }
+            """,
+            id
+        );
+        Assert.NotEmpty(cut);
+        Assert.DoesNotContain(cut, c => System.Text.RegularExpressions.Regex.IsMatch(c, "plyo box [2-9]"));
+        server.Kill();
+        await page.Locator("#kit summary").ClickAsync();
+        ILocator boxes = page.Locator("[data-kit='plyo-box']");
+        await boxes.FillAsync("1");
+        await boxes.PressAsync("Tab");
+        await page.WaitForFunctionAsync(
+            "() => document.getElementById('kit-said').textContent.includes('plyo box 1 of')"
+        );
+        string[] after = await Places(page);
+        Assert.DoesNotContain(after, p => System.Text.RegularExpressions.Regex.IsMatch(p, "plyo box [2-9]"));
+        Assert.Contains(after, p => p.Contains("plyo box 1", StringComparison.OrdinalIgnoreCase));
+        // How long it takes to make and draw, on whatever machine this is.
+        double took = await page.EvaluateAsync<double>(
+            "() => { const at = performance.now(); document.getElementById('minutes').dispatchEvent(new Event('change')); return performance.now() - at; }"
+        );
+        Assert.InRange(took, 0, 1000);
+
+        // The page is opened again without the program: what was counted stays.
+        await page.ReloadAsync();
+        await page.WaitForSelectorAsync("body[data-ready]");
+        Assert.Equal("false", await page.GetAttributeAsync("body", "data-reachable"));
+        Assert.Equal(after, await Places(page));
+        Assert.Equal("1", await page.Locator("[data-kit='plyo-box']").InputValueAsync());
+
+        await server.Start();
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        await other.WaitForFunctionAsync(
+            "() => document.getElementById('kit-said').textContent.includes('plyo box 1 of')"
+        );
+        Assert.Equal(after, await Places(other));
+        server.Kill();
+
+        using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
+        JournalEntry entry = Assert.Single(squad.Entries, e => e.Kind == EntryKinds.Kit);
+        Assert.Null(entry.AthleteId);
+        Assert.Equal("Left", entry.Who);
+        Assert.Equal(new KitEntry("plyo-box", 1), JournalReading.Read<KitEntry>(entry));
+        await page.CloseAsync();
+        await other.CloseAsync();
+    }
+
+    private static async Task<string[]> Places(IPage page) =>
+        await page.EvaluateAsync<string[]>(
+            "() => [...document.querySelectorAll('#where li')].map(li => li.querySelector('.number').textContent + ' ' + li.querySelector('.name').textContent)"
+        );
+
+    /// <summary>
     /// A proposed test is logged trial by trial without the program; the tablet holds its stop rule by itself, and the program says the
     /// same of the same trials once it has them.
     /// </summary>
@@ -370,6 +449,49 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.CloseAsync();
     }
 
+    /// <summary>A finger slipped: the pain is taken back with a name, without the program, the day opens again, and both words are kept and shown.</summary>
+    [Fact]
+    public async Task PainTappedByMistake_IsTakenBackWithAName_AndBothStayInTheRecord()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage page = await demo.Open(820);
+        await OpenFloor(page, server, "Left");
+        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        string name = await row.Locator(".name").First.InnerTextAsync();
+        server.Kill();
+        await row.Locator("[data-key^='open ']").ClickAsync();
+        await row.Locator(".work-now > details:has-text('Pain at rest') > summary").ClickAsync();
+        await row.Locator(".work-now > details:has-text('Pain at rest') > p.tools button:text-is('8')").ClickAsync();
+        await row.Locator("[data-closed]").WaitForAsync();
+
+        await row.Locator(".work-now > details:has-text('Pain at rest') > summary").ClickAsync();
+        await row.Locator(".mistake > summary").ClickAsync();
+        // Without a name nothing is taken back.
+        await row.Locator("[data-key^='pain-back ']").ClickAsync();
+        Assert.Equal("true", await row.Locator("[data-key^='back-by ']").GetAttributeAsync("aria-invalid"));
+        Assert.Equal(1, await row.Locator("[data-closed]").CountAsync());
+        await row.Locator("[data-key^='back-by ']").FillAsync("Sam Coach");
+        await row.Locator("[data-key^='pain-back ']").ClickAsync();
+        await page.WaitForFunctionAsync("() => document.getElementById('alarms').textContent === ''");
+        Assert.Equal(0, await row.Locator("[data-closed]").CountAsync());
+        Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
+        Assert.Contains("Taken back: 8 of 10, by Sam Coach.", await row.Locator(".work-now").TextContentAsync());
+        Assert.Equal("2", await page.GetAttributeAsync("body", "data-kept"));
+
+        await server.Start();
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        await page.GotoAsync(server.Address + "/done");
+        Assert.Contains("8 of 10 was taken back by Sam Coach that day", await page.Locator("main").InnerTextAsync());
+        server.Kill();
+
+        using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
+        Assert.Equal([EntryKinds.Pain, EntryKinds.PainWithdrawn], squad.Entries.Select(e => e.Kind));
+        Assert.DoesNotContain(squad.Material.Histories, h => h.Symptoms.Any(s => s.Site == PainEntry.PlaceNotSaid));
+        await page.CloseAsync();
+    }
+
     /// <summary>A stop rule closes its own exercise, and leaves the others open.</summary>
     [Fact]
     public async Task TwoLandingFaults_CloseThatExercise_AndNoOther()
@@ -412,6 +534,15 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     )]
     [InlineData(
         "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000003\",\"kind\":\"pain\",\"athlete\":\"nobody\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"score\":3,\"when\":\"rest\"}}]}"
+    )]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000004\",\"kind\":\"kit\",\"athlete\":null,\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"kit\":\"plyo-box\",\"count\":-1}}]}"
+    )]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000005\",\"kind\":\"kit\",\"athlete\":\"a01\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"kit\":\"plyo-box\",\"count\":1}}]}"
+    )]
+    [InlineData(
+        "{\"entries\":[{\"id\":\"0f0e0d0c-0000-4000-8000-000000000006\",\"kind\":\"pain-withdrawn\",\"athlete\":\"a01\",\"session\":\"s\",\"made_at\":\"2027-01-04T10:00:00Z\",\"who\":\"x\",\"data\":{\"pain\":\"0f0e0d0c-0000-4000-8000-000000000003\",\"by\":\" \"}}]}"
     )]
     public async Task EntriesThatNoTabletWrites_AreToldAndNotTaken(string body)
     {
