@@ -109,7 +109,7 @@ public partial class EnglishOnGermanPagesTests
                     .. l.History.Symptoms.Select(s => s.Note),
                     .. l.History.Restrictions.Select(r => r.SetBy),
                     .. l.History.Restrictions.Select(r => r.Role),
-                    .. l.History.Restrictions.Select(r => r.Limit?.Replace("<=", " ≤ ", StringComparison.Ordinal)),
+                    .. l.History.Restrictions.Select(r => r.Limit?.Replace("<=", "≤", StringComparison.Ordinal)),
                     .. l.History.Restrictions.Select(r => r.Note),
                     .. l.History.Screens.Select(s => s.Assessor),
                 ]
