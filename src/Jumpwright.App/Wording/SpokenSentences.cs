@@ -114,9 +114,6 @@ internal sealed partial class SpokenSentences : SentenceWriter
             ? written[..(at + 1)] + unit
             : written;
 
-    protected override string MethodOf(SaidMethod method) =>
-        Language == Own ? method.Name : MeasureWords.MethodIn(Language, method.Name) ?? method.Name;
-
     protected override string LimitOf(SaidLimit limit) =>
         Language != Own && LimitNames.Of(limit.Id) is var name && Knows(name) ? Write(name) : limit.Id;
 

@@ -104,10 +104,12 @@ public partial class EnglishOnGermanPagesTests
                     l.Athlete.Sport,
                     l.Athlete.Operation?.Site,
                     .. l.History.Symptoms.Select(s => s.Site),
+                    .. l.History.Symptoms.Select(s => s.Tissue),
+                    .. l.History.Symptoms.Select(s => s.NamedBy),
                     .. l.History.Symptoms.Select(s => s.Note),
                     .. l.History.Restrictions.Select(r => r.SetBy),
                     .. l.History.Restrictions.Select(r => r.Role),
-                    .. l.History.Restrictions.Select(r => r.Limit),
+                    .. l.History.Restrictions.Select(r => r.Limit?.Replace("<=", "≤", StringComparison.Ordinal)),
                     .. l.History.Restrictions.Select(r => r.Note),
                     .. l.History.Screens.Select(s => s.Assessor),
                 ]
