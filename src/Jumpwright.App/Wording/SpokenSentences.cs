@@ -125,6 +125,9 @@ internal sealed partial class SpokenSentences : SentenceWriter
     protected override string DayOf(LocalDate day, string? format) => Dates.In(Language, day, format);
 
     /// <summary>In English as files name it.</summary>
+    protected override string MethodOf(SaidMethod method) =>
+        (Language == Own ? null : MeasureWords.MethodIn(Language, method.Name)) ?? method.Name;
+
     protected override string Small(string words) => Language == Own ? base.Small(words) : words;
 
     private bool Knows(Sentence sentence) =>
