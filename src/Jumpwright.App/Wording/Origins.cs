@@ -80,6 +80,9 @@ internal static class Origins
                     t.Date == evidence.Date && t.Device == evidence.Device && t.Trial.Task == evidence.Task
                 )
                 .Where(t => (t.Labels.Limb ?? Limb.Both) == (evidence.Limb ?? Limb.Both))
+                // Drops from another box and jumps with another load were not averaged with these.
+                .Where(t => t.Trial.Task != JumpTask.DropJump || t.Labels.DropHeightM == evidence.BoxM)
+                .Where(t => t.Trial.Task != JumpTask.LoadedJump || t.Labels.ExternalLoadKg == evidence.LoadKg)
                 .Where(t => t.Trial.FindTrusted(evidence.Measure.Name)?.Method == evidence.Measure.Method),
         ];
         return new(
@@ -92,7 +95,12 @@ internal static class Origins
                 new(T["origin.measured-with"], Spoken.Of(evidence.Device.Value)),
                 How(evidence.Measure),
                 ByVersion,
-                new(T["origin.doubt"], $"{MeasureWords.Doubt(evidence.Measure)} {T["origin.doubt.trials"]}"),
+                new(
+                    T["origin.doubt"],
+                    evidence.Measure.StandardUncertainty > 0
+                        ? $"{MeasureWords.Doubt(evidence.Measure)} {T["origin.doubt.trials"]}"
+                        : MeasureWords.Doubt(evidence.Measure)
+                ),
             ],
             [.. pooled.Select(Trace)]
         );

@@ -39,6 +39,11 @@ internal static class RoomWords
             : Open(days, [.. readings.Where(l => l.Sense != "at-least")]);
     }
 
+    /// <summary>Whether any exercise that costs contacts is open to an athlete.</summary>
+    public static bool IsOpen(PlanRequest request, string athleteId) =>
+        request.Athletes.FirstOrDefault(a => a.Athlete.Id == athleteId) is not { } asked
+        || asked.Menu.Any(m => m.Dose.Contacts(1) > 0);
+
     /// <summary>How far a limit is used; null where there was nothing to count.</summary>
     public static double? Reached(LimitReading reading) =>
         reading.Sense == "at-least" ? reading.Lowest : reading.Highest;

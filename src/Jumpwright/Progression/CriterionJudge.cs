@@ -92,11 +92,14 @@ internal sealed class CriterionJudge(
 
     /// <summary>The test in words, or why it may not be done today: a test is an exercise under every limit.</summary>
     private Sentence How(EntryTest known, string? task) =>
-        EntryTests.ExerciseOf(known.Id, task) is { } id
-        && catalogue.Find(id) is { } exercise
-        && rulings.FirstOrDefault(r => r.Effect.Forbids(exercise.Facts)) is { } ruling
-            ? Waits(ruling.Because)
-            : known.HowToDoIt;
+        Forbidding(known, task) is { } ruling ? Waits(ruling.Because) : known.HowToDoIt;
+
+    /// <summary>What is no exercise of the catalogue is on nobody's list of what is allowed.</summary>
+    private Ruling? Forbidding(EntryTest known, string? task) =>
+        EntryTests.ExerciseOf(known.Id, task) is { } id && catalogue.Find(id) is { } exercise
+            ? rulings.FirstOrDefault(r => r.Effect.Forbids(exercise.Facts))
+        : known.IsMeasure ? null
+        : rulings.FirstOrDefault(r => r.Effect is NothingPlanned or OnlyExercises);
 
     // A test that speaks now outranks one that is silent; among those that speak, the better news does not hide a
     // clear failure of the criterion's own test unless the alternative is met.

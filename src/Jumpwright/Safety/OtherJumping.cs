@@ -70,9 +70,12 @@ public sealed record OtherJumping(int Jumps, Sentence Says)
             counted == practices.Length && matches.Length == 0 ? Sentence.Of($"counted")
             : unknown ? Sentence.Of($"partly unknown, so the cautious estimate")
             : Sentence.Of($"estimated from position, sport and minutes");
+        Sentence trainings =
+            practices.Length == 1 ? Sentence.Of($"1 practice") : Sentence.Of($"{practices.Length} practices");
+        Sentence games = matches.Length == 1 ? Sentence.Of($"1 match") : Sentence.Of($"{matches.Length} matches");
         return new(
             all,
-            $"{practices.Length} practices and {matches.Length} matches in the week of {monday:uuuu-MM-dd}: {mean:0} ± {Math.Sqrt(square):0} jumps ({how}); {all} enter the limits."
+            $"{trainings} and {games} in the week of {monday:uuuu-MM-dd}: {mean:0} ± {Math.Sqrt(square):0} jumps ({how}); {all} enter the limits."
         );
 
         void Add(int? minutes, string? sport)

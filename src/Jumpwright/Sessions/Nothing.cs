@@ -27,6 +27,6 @@ internal static class Nothing
             "logged-pain" => $"Your last session hurt too much to plan the next one.",
             _ => $"Something has to be asked before you jump.",
         };
-        return $"{why} No jumps and no loaded work until you have asked: {Sentence.Join("; ", whom)}. Your coach has the details.";
+        return $"{why} No jumps and no loaded work for now. To be asked: {Sentence.Join("; ", whom)}. Your coach has the details.";
     }
 }

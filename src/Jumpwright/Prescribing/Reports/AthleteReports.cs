@@ -121,7 +121,11 @@ internal static class AthleteReports
                 .. open.Length == 0 ? [NoTest] : open.Select(Offered),
                 .. open.Select(t => t.Stop.Pain)
                     .Distinct()
-                    .Select(pain => new ReportParagraph($"Each of them stops when {pain}.")),
+                    .Select(pain =>
+                        open.Length == 1
+                            ? new ReportParagraph($"It stops when {pain}.")
+                            : new ReportParagraph($"Each of them stops when {pain}.")
+                    ),
                 .. NotNow(facts.NextTests),
                 .. open.Length > 1
                     ? [Sentence.Of($"All of these together fit into one day and its contacts; the first matters most.")]
