@@ -36,6 +36,23 @@ public class OriginTests(ServedDemo demo)
         Assert.True(numbers > 100, $"{numbers} numbers");
     }
 
+    /// <summary>Drops from 30 cm and from 40 cm on one day are two means: each opens its own recordings and no others.</summary>
+    [Fact]
+    public void Measure_LinksTheRecordingsThatItsMeanIsOf_AndNoOthers()
+    {
+        int seen = 0;
+        foreach (AthleteLeaf leaf in demo.Desk.Book.Leaves)
+        {
+            foreach (Evidence evidence in leaf.Profile.Current.Where(e => e.Device is not null))
+            {
+                seen++;
+                Assert.Equal(evidence.Trials, Origins.Of(evidence, leaf.History).Recordings.Length);
+            }
+        }
+
+        Assert.True(seen > 100, $"{seen} measures");
+    }
+
     [Fact]
     public async Task Roll_EverySentenceWithANumber_RestsOnSomethingThatCanBeOpened()
     {
