@@ -214,7 +214,7 @@ public sealed class OpenedSquad : IDisposable
                 return true;
             });
 
-    private DateTimeZone Zone => DateTimeZoneProviders.Tzdb.GetZoneOrNull(_outline.Squad.TimeZone) ?? DateTimeZone.Utc;
+    private DateTimeZone Zone => SquadZone.Of(_outline.Squad.TimeZone);
 
     /// <summary>All that is known: the folder's word, then the journal's.</summary>
     /// <param name="before">What was known before.</param>

@@ -28,8 +28,5 @@ internal static class SeenWords
 
     /// <summary>Today where the squad trains.</summary>
     private static LocalDate Today(Workbook book) =>
-        SystemClock
-            .Instance.GetCurrentInstant()
-            .InZone(DateTimeZoneProviders.Tzdb.GetZoneOrNull(book.Material.Squad.TimeZone) ?? DateTimeZone.Utc)
-            .Date;
+        SystemClock.Instance.GetCurrentInstant().InZone(SquadZone.Of(book.Material.Squad.TimeZone)).Date;
 }

@@ -84,26 +84,36 @@ internal static class JournalReading
             Restrictions =
             [
                 .. history.Restrictions,
-                .. RestrictionsIn(theirs).Where(r => r.TakenBackBy is null).Select(r => r.Said.Of(history.Athlete.Id)),
+                .. RestrictionsIn(theirs, zone)
+                    .Where(r => r.TakenBackBy is null)
+                    .Select(r => r.Said.Of(history.Athlete.Id)),
             ],
         };
     }
 
-    /// <summary>Restrictions written in the pages, in their order, and who says that one was written wrongly.</summary>
+    /// <summary>
+    /// Restrictions written in the pages, in their order, and who says on that very day that one was written wrongly: a limit on somebody's
+    /// health is never loosened from a page later.
+    /// </summary>
     public static IEnumerable<(JournalEntry Entry, RestrictionEntry Said, string? TakenBackBy)> RestrictionsIn(
-        IReadOnlyCollection<JournalEntry> theirs
+        IReadOnlyCollection<JournalEntry> theirs,
+        DateTimeZone zone
     )
     {
-        Dictionary<string, string> back = theirs
+        ILookup<string, (JournalEntry Entry, string By)> back = theirs
             .Where(e => e.Kind == EntryKinds.RestrictionTakenBack)
-            .Select(Read<RestrictionTakenBackEntry>)
-            .OfType<RestrictionTakenBackEntry>()
-            .Where(b => !string.IsNullOrWhiteSpace(b.By))
-            .DistinctBy(b => b.Entry)
-            .ToDictionary(b => b.Entry, b => b.By, StringComparer.Ordinal);
+            .Select(e => (Entry: e, Word: Read<RestrictionTakenBackEntry>(e)))
+            .Where(b => !string.IsNullOrWhiteSpace(b.Word?.By) && b.Word.Entry is not null)
+            .ToLookup(b => b.Word!.Entry, b => (b.Entry, b.Word!.By), StringComparer.Ordinal);
         return theirs
             .Where(e => e.Kind == EntryKinds.Restriction)
-            .Select(e => (e, Read<RestrictionEntry>(e) ?? NotReadable, back.GetValueOrDefault(e.Id)));
+            .Select(e =>
+                (
+                    e,
+                    Read<RestrictionEntry>(e) ?? NotReadable,
+                    back[e.Id].Where(b => TakingBack.IsInTime(b.Entry, e, zone)).Select(b => b.By).FirstOrDefault()
+                )
+            );
     }
 
     /// <summary>Stands where an entry can't be read: without a name it closes everything.</summary>

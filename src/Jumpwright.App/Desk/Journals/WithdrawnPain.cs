@@ -50,6 +50,5 @@ internal static class WithdrawnPain
         && entry.AthleteId == pain.AthleteId
         && pain.SessionId is not null
         && entry.SessionId == pain.SessionId
-        && entry.MadeAt >= pain.MadeAt
-        && entry.MadeAt.InZone(zone).Date == pain.MadeAt.InZone(zone).Date;
+        && TakingBack.IsInTime(entry, pain, zone);
 }

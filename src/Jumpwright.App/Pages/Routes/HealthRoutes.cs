@@ -156,11 +156,17 @@ internal static class HealthRoutes
     {
         string wrong = form["entry"].ToString();
         string by = Cell(form["by"]);
+        JournalEntry? written = desk.Journal.FirstOrDefault(e =>
+            e.Id == wrong && e.Kind == EntryKinds.Restriction && e.AthleteId == leaf.Athlete.Id
+        );
         return by.Length == 0 ? Wrong("take-back", "by-" + wrong, "health.by.wrong", form)
-            : !desk.Journal.Any(e =>
-                e.Id == wrong && e.Kind == EntryKinds.Restriction && e.AthleteId == leaf.Athlete.Id
+            : written is null ? Wrong("take-back", "restrictions", "health.back.gone", form)
+            : !TakingBack.IsInTime(
+                SystemClock.Instance.GetCurrentInstant(),
+                written.MadeAt,
+                SquadZone.Of(desk.Book.Material.Squad.TimeZone)
             )
-                ? Wrong("take-back", "restrictions", "health.back.gone", form)
+                ? Wrong("take-back", "restrictions", "health.back.late", form)
             : (
                 Entry(
                     desk,

@@ -155,7 +155,7 @@ internal static class ShareRoutes
 
     private static Instant EndOf(SessionSlot slot, string zone)
     {
-        DateTimeZone place = DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) ?? DateTimeZone.Utc;
+        DateTimeZone place = SquadZone.Of(zone);
         return (slot.Date + slot.Start).InZoneLeniently(place).ToInstant() + Duration.FromMinutes(slot.Minutes);
     }
 
