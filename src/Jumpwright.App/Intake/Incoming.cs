@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.Json;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.Quantities;
@@ -355,15 +354,7 @@ internal sealed class Incoming(FrontDesk desk)
     }
 
     private static JournalEntry Entry(string kind, IntakeEntry entry, string who) =>
-        new(
-            Guid.NewGuid().ToString(),
-            kind,
-            null,
-            null,
-            SystemClock.Instance.GetCurrentInstant(),
-            who,
-            JsonSerializer.Serialize(entry)
-        );
+        JournalWord.Now(kind, null, null, who, entry);
 
     private sealed class Told(Action<ImportProgress> tell) : IProgress<ImportProgress>
     {

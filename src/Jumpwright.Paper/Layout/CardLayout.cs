@@ -193,39 +193,18 @@ internal sealed class CardLayout(
                 .Select(r => Ticks(Math.Min(perRow, item.Sets - (r * perRow)), width - boxes, Side, Between)),
         ];
         var rows = new List<Row> { Row.Gap(1), Rows.Beside(head, ticks) };
-        rows.AddRange(
-            Rows.Text(
-                Margin,
-                BodyWidth,
-                new Run(words.Say($"Why"), styles.Strong),
-                new Run(words.Say(item.Why), styles.Body)
-            )
-        );
-        rows.AddRange(
-            Rows.Text(Margin, BodyWidth, new Run(words.Say($"Set up"), styles.Strong), new Run(item.SetUp, styles.Body))
-        );
-        rows.AddRange(
-            Rows.Text(Margin, BodyWidth, new Run(words.Say($"Think"), styles.Strong), new Run(item.Cue, styles.Body))
-        );
-        rows.AddRange(
-            Rows.Text(
-                Margin,
-                BodyWidth,
-                new Run(words.Say($"Stop when"), styles.Strong),
-                new Run(words.Say(item.StopWhen), styles.Body)
-            )
-        );
-        rows.AddRange(
-            Rows.Text(
-                Margin,
-                BodyWidth,
-                new Run(words.Say($"Instead"), styles.Strong),
-                new Run(words.Say(item.InsteadIfSore), styles.Body)
-            )
-        );
+        rows.AddRange(Named($"Why", words.Say(item.Why)));
+        rows.AddRange(Named($"Set up", item.SetUp));
+        rows.AddRange(Named($"Think", item.Cue));
+        rows.AddRange(Named($"Stop when", words.Say(item.StopWhen)));
+        rows.AddRange(Named($"Instead", words.Say(item.InsteadIfSore)));
         rows.Add(Rows.Rule(Ink.ThinRule, width, 3, 1));
         return Margined(rows);
     }
+
+    /// <summary>What a line is about, and what it says.</summary>
+    private IEnumerable<Row> Named(Sentence name, string says) =>
+        Rows.Text(Margin, BodyWidth, new Run(words.Say(name), styles.Strong), new Run(says, styles.Body));
 
     /// <summary>A row of boxes to tick, one a set.</summary>
     private static Row Ticks(int count, double left, double side, double between) =>

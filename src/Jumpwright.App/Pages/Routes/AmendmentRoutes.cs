@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.Json;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
@@ -213,15 +212,7 @@ internal static class AmendmentRoutes
         ?? 0;
 
     private static JournalEntry Entry(string kind, string? athlete, string session, object data) =>
-        new(
-            Guid.NewGuid().ToString(),
-            kind,
-            athlete,
-            session,
-            SystemClock.Instance.GetCurrentInstant(),
-            Who,
-            JsonSerializer.Serialize(data)
-        );
+        JournalWord.Now(kind, athlete, session, Who, data);
 
     private static IResult Unknown() =>
         Answers.Refused("There is no such athlete, session or exercise in the plan.", StatusCodes.Status404NotFound);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
@@ -39,22 +38,18 @@ internal static class FeltRoutes
         }
 
         desk.Write(
-            new JournalEntry(
-                Guid.NewGuid().ToString(),
+            JournalWord.Now(
                 EntryKinds.Pain,
                 id,
                 // The day it is said for; no session is called by a day alone.
                 Dates.Iso(desk.Book.Day),
-                SystemClock.Instance.GetCurrentInstant(),
                 "athlete page",
-                JsonSerializer.Serialize(
-                    new PainEntry(
-                        score,
-                        when,
-                        null,
-                        site.Length == 0 ? PainEntry.PlaceNotSaid : site.ToLowerInvariant(),
-                        form["side"].ToString() is "left" or "right" or "both" ? form["side"].ToString() : null
-                    )
+                new PainEntry(
+                    score,
+                    when,
+                    null,
+                    site.Length == 0 ? PainEntry.PlaceNotSaid : site.ToLowerInvariant(),
+                    form["side"].ToString() is "left" or "right" or "both" ? form["side"].ToString() : null
                 )
             )
         );

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.Json;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
@@ -85,7 +84,6 @@ internal static class HealthRoutes
         return SignEntry.All.ContainsKey(what)
             ? (
                 Entry(
-                    desk,
                     leaf,
                     EntryKinds.Sign,
                     Day(form["on"]) is { } on && on <= desk.Book.Day ? on : desk.Book.Day,
@@ -131,7 +129,6 @@ internal static class HealthRoutes
             : allowed.Length + forbidden.Length + limits.Length == 0 ? No("forbidden-jumps", "health.nothing")
             : (
                 Entry(
-                    desk,
                     leaf,
                     EntryKinds.Restriction,
                     desk.Book.Day,
@@ -168,13 +165,7 @@ internal static class HealthRoutes
             )
                 ? Wrong("take-back", "restrictions", "health.back.late", form)
             : (
-                Entry(
-                    desk,
-                    leaf,
-                    EntryKinds.RestrictionTakenBack,
-                    desk.Book.Day,
-                    new RestrictionTakenBackEntry(wrong, by)
-                ),
+                Entry(leaf, EntryKinds.RestrictionTakenBack, desk.Book.Day, new RestrictionTakenBackEntry(wrong, by)),
                 null
             );
     }
@@ -191,7 +182,6 @@ internal static class HealthRoutes
                 ? Wrong("body", "stature", "health.stature.wrong", form)
             : (
                 Entry(
-                    desk,
                     leaf,
                     EntryKinds.Body,
                     desk.Book.Day,
@@ -201,22 +191,9 @@ internal static class HealthRoutes
             );
     }
 
-    /// <summary>An entry of this page.</summary>
-    /// <param name="desk">The desk.</param>
-    /// <param name="leaf">Whose.</param>
-    /// <param name="kind">What kind of word.</param>
-    /// <param name="day">The day it is said for; no session is called by a day alone.</param>
-    /// <param name="words">The word.</param>
-    private static JournalEntry Entry<T>(FrontDesk desk, AthleteLeaf leaf, string kind, LocalDate day, T words) =>
-        new(
-            Guid.NewGuid().ToString(),
-            kind,
-            leaf.Athlete.Id,
-            Dates.Iso(day),
-            SystemClock.Instance.GetCurrentInstant(),
-            Who,
-            JsonSerializer.Serialize(words)
-        );
+    /// <summary>An entry of this page, for a day.</summary>
+    private static JournalEntry Entry(AthleteLeaf leaf, string kind, LocalDate day, object words) =>
+        JournalWord.Now(kind, leaf.Athlete.Id, Dates.Iso(day), Who, words);
 
     private static (JournalEntry?, FormFault?) Wrong(string form, string field, string why, IFormCollection typed) =>
         (null, new FormFault(form, field, new Piece(T[why]), typed));

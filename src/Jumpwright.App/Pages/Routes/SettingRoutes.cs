@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Settings;
@@ -72,14 +71,12 @@ internal static class SettingRoutes
                 }
 
                 desk.Write(
-                    new JournalEntry(
-                        Guid.NewGuid().ToString(),
+                    JournalWord.Now(
                         EntryKinds.Consent,
                         id,
                         null,
-                        SystemClock.Instance.GetCurrentInstant(),
                         "settings page",
-                        JsonSerializer.Serialize(new ConsentEntry(by, form["given"] == "yes"))
+                        new ConsentEntry(by, form["given"] == "yes")
                     )
                 );
                 return new SeeOther("/settings");

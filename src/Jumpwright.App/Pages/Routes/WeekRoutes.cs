@@ -75,18 +75,7 @@ internal static class WeekRoutes
         }
 
         var entries = new List<JournalEntry>();
-        void Add(string kind, object data) =>
-            entries.Add(
-                new JournalEntry(
-                    Guid.NewGuid().ToString(),
-                    kind,
-                    athlete,
-                    session,
-                    SystemClock.Instance.GetCurrentInstant(),
-                    "page Done",
-                    JsonSerializer.Serialize(data)
-                )
-            );
+        void Add(string kind, object data) => entries.Add(JournalWord.Now(kind, athlete, session, "page Done", data));
 
         if (Number(form["pain"], 0, 10) is { } pain)
         {
