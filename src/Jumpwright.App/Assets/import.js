@@ -5,7 +5,9 @@
   const notTaken = document.querySelector("[data-not-taken]");
   const words = notTaken.closest("section").dataset; // what is said in the page's language
   const filled = (text, ...gaps) => text.replace(/\{(\d)\}/g, (_, n) => gaps[n]);
+  const line = document.querySelector("[data-bar]"); // there only while something is handed in
   let busy = false;
+  const over = () => { busy = false; line.hidden = true; };
   const note = (text, lang) => {
     const li = document.createElement("li");
     li.textContent = text;
@@ -21,6 +23,7 @@
   const hand = async files => {
     if (busy || files.length === 0) return;
     busy = true;
+    line.hidden = false;
     says.removeAttribute("lang");
     const intake = crypto.randomUUID();
     let kept = 0;
@@ -37,7 +40,7 @@
       else note(filled(words.notHanded, files[i].name));
     }
     bar.value = files.length;
-    if (kept === 0) { says.textContent = words.nothing; busy = false; return; }
+    if (kept === 0) { says.textContent = words.nothing; over(); return; }
     says.textContent = filled(kept === 1 ? words.measuringOne : words.measuring, kept);
     const watch = setInterval(async () => {
       const now = await fetch(`/import/${intake}/state`).then(r => r.json()).catch(() => null);
@@ -46,7 +49,7 @@
     const answer = await fetch(`/import/${intake}/finish`, { method: "POST" }).catch(() => null);
     clearInterval(watch);
     const told = answer && await answer.json().catch(() => null);
-    busy = false;
+    over();
     if (told && told.taken !== undefined && notTaken.children.length === 0) location.href = `/import?done=${intake}`;
     else if (told && told.taken !== undefined) {
       says.textContent = filled(words.taken, told.taken) + " ";

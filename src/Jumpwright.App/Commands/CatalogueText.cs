@@ -10,7 +10,7 @@ internal static class CatalogueText
     public static void Write(Catalogue catalogue, TextWriter to)
     {
         to.WriteLine("Demand is written for one contact on one leg, 0 to 3: Achilles, patellar, hip, bone.");
-        foreach (IGrouping<Stage, Exercise> stage in catalogue.Exercises.GroupBy(e => e.Stage))
+        foreach (IGrouping<Stage, Exercise> stage in catalogue.InTeachingOrder().GroupBy(e => e.Stage))
         {
             to.WriteLine();
             to.WriteLine(Words.Of(stage.Key));

@@ -150,7 +150,8 @@ internal static class LogText
 
     private static void Week(History history, LocalDate monday, TextWriter to)
     {
-        WeekOfLoad load = Logs.Week(history, monday);
+        // A week that is asked for by its dates is told as a whole, and what it takes days without a log for is said with it.
+        WeekOfLoad load = Logs.Week(history, monday, monday.PlusDays(7));
         if (load.Load <= 0 && load.WithoutMinutes == 0)
         {
             return;
@@ -159,7 +160,7 @@ internal static class LogText
         string monotony = load.Monotony is { } m
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"monotony {m:0.0}, strain {load.Strain:0} (standard deviation: {load.StandardDeviation})"
+                $"monotony {m:0.0}, strain {load.Strain:0} (standard deviation: {load.StandardDeviation}; days without a log count as 0)"
             )
             : "monotony is not defined when all days are alike";
         string without =

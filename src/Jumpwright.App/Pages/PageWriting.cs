@@ -19,7 +19,9 @@ internal static class PageWriting
         {
             var root = await renderer.RenderComponentAsync<TPage>(ParameterView.FromDictionary(Named(parameters)));
             await using var text = new PooledText();
-            root.WriteHtmlTo(text);
+            await using var unbroken = new UnbrokenHtml(text);
+            root.WriteHtmlTo(unbroken);
+            unbroken.Flush();
             return text.ToBytes();
         });
     }

@@ -58,11 +58,8 @@ internal static class ItemWords
     /// <summary>A number with as many decimals as it has, at most two.</summary>
     public static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
-    /// <summary>A height to set up; in inches never more than was planned.</summary>
-    private static string Height(double metres) =>
-        Speech.Now.Units == UnitSystem.InchPound
-            ? $"{Number(Customary.HeightToSetIn(metres))} {UnitWords.Word("in")}"
-            : $"{Number(Math.Round(metres * 100, 1))} cm";
+    /// <summary>A height to set up.</summary>
+    private static string Height(double metres) => UnitWords.Spoken(Math.Round(metres * 100, 1), "cm");
 
     /// <summary>A load to take; in pounds never more than was planned.</summary>
     private static string Load(double kilograms) =>

@@ -5,12 +5,12 @@ using Jumpwright.Quantities;
 namespace Jumpwright.App.Wording;
 
 /// <summary>
-/// Prose that ships with metric lengths and masses written in it, for who reads inches and pounds. Centimetres are what is set up with a
-/// tape: the nearest half inch. Metres and kilograms are bounds: a tenth, as sentences write a <see cref="Length"/>.
+/// Prose that ships with metric lengths and masses written in it, for who reads inches and pounds: to the tenth, as sentences write a
+/// <see cref="Length"/>, so that one height reads the same wherever it stands.
 /// </summary>
 internal static partial class ReadersUnits
 {
-    /// <summary>The prose in the units of the request, for example <c>a box of 8-12 in</c>.</summary>
+    /// <summary>The prose in the units of the request, for example <c>a box of 7.8-11.8 in</c>.</summary>
     public static string In(string prose) => In(prose, Speech.Now);
 
     /// <summary>The same as somebody speaks.</summary>
@@ -36,8 +36,8 @@ internal static partial class ReadersUnits
         double value = double.Parse(written.Replace(',', '.'), CultureInfo.InvariantCulture);
         double said = unit switch
         {
-            "cm" => Math.Round(2 * Customary.InchesOf(value / 100)) / 2,
-            "m" => Math.Round(Customary.InchesOf(value), 1),
+            "cm" => Customary.InchesToWrite(value / 100),
+            "m" => Customary.InchesToWrite(value),
             _ => Math.Round(Customary.PoundsOf(value), 1),
         };
         string number = said.ToString("0.#", CultureInfo.InvariantCulture);

@@ -22,9 +22,9 @@ internal static class UnitWords
     public static string Number(double value, string unit) =>
         (Speech.Now.Units, unit) switch
         {
-            (UnitSystem.InchPound, "m") => Rounded(Customary.InchesOf(value)),
-            (UnitSystem.InchPound, "cm") => Rounded(Customary.InchesOf(value / 100)),
-            (UnitSystem.InchPound, "kg") => Rounded(Customary.PoundsOf(value)),
+            (UnitSystem.InchPound, "m") => ItemWords.Number(Customary.InchesToWrite(value)),
+            (UnitSystem.InchPound, "cm") => ItemWords.Number(Customary.InchesToWrite(value / 100)),
+            (UnitSystem.InchPound, "kg") => ItemWords.Number(Math.Round(Customary.PoundsOf(value), 1)),
             _ => ItemWords.Number(value),
         };
 
@@ -36,6 +36,4 @@ internal static class UnitWords
             (UnitSystem.InchPound, "kg") => "lb",
             _ => unit,
         };
-
-    private static string Rounded(double value) => ItemWords.Number(Math.Round(value, 1));
 }

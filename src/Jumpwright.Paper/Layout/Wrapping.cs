@@ -1,8 +1,12 @@
 using System.Globalization;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.Paper.Layout;
 
-/// <summary>Breaks text into lines that are never wider than asked; a word too long for a line is cut, after a hyphen if it has one.</summary>
+/// <summary>
+/// Breaks text into lines that are never wider than asked: first between words, never between a number and its unit where a line has room
+/// for both; a word too long for a line is cut, after a hyphen if it has one.
+/// </summary>
 internal static class Wrapping
 {
     public static IReadOnlyList<IReadOnlyList<Piece>> Lines(IEnumerable<Run> runs, double widthPt)
@@ -53,8 +57,8 @@ internal static class Wrapping
 
     private static IEnumerable<string> Words(Run run, double widthPt)
     {
-        string printable = Fonts.PaperFonts.Printable(run.Text);
-        foreach (string word in printable.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        string printable = Fonts.PaperFonts.Printable(Unbroken.In(run.Text));
+        foreach (string word in printable.Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(Fitting))
         {
             if (run.Style.Width(word) <= widthPt)
             {
@@ -80,5 +84,11 @@ internal static class Wrapping
 
             yield return part;
         }
+
+        // What belongs together is drawn, and read back, with ordinary spaces.
+        IEnumerable<string> Fitting(string held) =>
+            held.Replace(Unbroken.Space, ' ') is var whole && run.Style.Width(whole) <= widthPt
+                ? [whole]
+                : whole.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     }
 }

@@ -19,10 +19,15 @@ public static class Customary
 
     public static double KilogramsOf(double pounds) => pounds * KilogramsPerPound;
 
-    /// <summary>A height to set up: half inches, and never more than was planned.</summary>
-    /// <param name="metres">Planned height, m.</param>
+    /// <summary>
+    /// A length as it is written in inches, the same on a card to set it up, in a sentence and in a table, so that one box has one height: to
+    /// the tenth, and never more than it is, because it may be what somebody steps off. What is under 5 cm is no height but a doubt or a
+    /// difference, which may not shrink: the nearest tenth.
+    /// </summary>
+    /// <param name="metres">m</param>
     /// <returns>in</returns>
-    public static double HeightToSetIn(double metres) => Down(2 * InchesOf(metres)) / 2;
+    public static double InchesToWrite(double metres) =>
+        Math.Abs(metres) < 0.05 ? Math.Round(InchesOf(metres), 1) : Down(10 * InchesOf(metres)) / 10;
 
     /// <summary>A load to take: whole pounds, and never more than was planned.</summary>
     /// <param name="kilograms">Planned load, kg.</param>

@@ -11,14 +11,10 @@ public readonly record struct Length(double Metres)
     {
         SaidUnit said = SaidUnit.Of(format);
         return units == UnitSystem.InchPound
-            ? said.Write(
-                Math.Round(Customary.InchesOf(Metres), 1),
-                // What is written to the millimetre keeps its tenth: the doubt beside it has one.
-                said is { Digits: "0.0", Unit: "cm" }
-                    ? "0.0"
-                    : "0.#",
-                "in"
-            )
+            // What is written to the millimetre is a measure: it keeps its tenth, as the doubt beside it has one.
+            ? said is { Digits: "0.0", Unit: "cm" }
+                ? said.Write(Math.Round(Customary.InchesOf(Metres), 1), "0.0", "in")
+                : said.Write(Customary.InchesToWrite(Metres), "0.#", "in")
             : said.Write(
                 said.Unit switch
                 {

@@ -102,7 +102,7 @@ internal static class CardWords
 
     /// <summary>What is set up for it, and how high or heavy.</summary>
     /// <param name="dose">The dose.</param>
-    /// <param name="units">Inches are set to half inches and pounds to whole ones, never more than was planned.</param>
+    /// <param name="units">Inches are set to their tenth and pounds to whole ones, never more than was planned.</param>
     /// <param name="brief">Without why the load is what it is.</param>
     internal static Sentence? HeightOrLoad(Dose dose, UnitSystem units, bool brief = false)
     {
@@ -168,7 +168,7 @@ internal static class CardWords
 
     private static Sentence Height(double metres, UnitSystem units) =>
         units == UnitSystem.InchPound
-            ? Sentence.Of($"{Customary.HeightToSetIn(metres):0.#} in")
+            ? Sentence.Of($"{Customary.InchesToWrite(metres):0.#} in")
             : Sentence.Of($"{Math.Round(100 * metres):0} cm");
 
     private static Sentence Load(double kilograms, UnitSystem units) =>

@@ -37,7 +37,10 @@ public static class Logs
         ];
 
     /// <summary>The seven days from that Monday. A session's load is its effort times its minutes, once a session.</summary>
-    public static WeekOfLoad Week(History history, LocalDate monday)
+    /// <param name="history">Whose.</param>
+    /// <param name="monday">The week's first day.</param>
+    /// <param name="seenFrom">The day it is asked on; while the week is not over by then, it has no monotony and no strain yet.</param>
+    public static WeekOfLoad Week(History history, LocalDate monday, LocalDate seenFrom)
     {
         ArgumentNullException.ThrowIfNull(history);
         double[] days = new double[7];
@@ -60,9 +63,10 @@ public static class Logs
             }
         }
 
-        double? monotony = TrainingLoad.Monotony(days, DeviationKind.Sample).TryGet(out double m, out _) ? m : null;
-        double? strain = TrainingLoad.Strain(days, DeviationKind.Sample).TryGet(out double s, out _) ? s : null;
-        return new(monday, days.Sum(), monotony, strain, SampleDeviation, without);
+        bool isOver = seenFrom >= monday.PlusDays(7);
+        double? monotony = isOver && TrainingLoad.Monotony(days, DeviationKind.Sample).TryGet(out double m, out _) ? m : null;
+        double? strain = isOver && TrainingLoad.Strain(days, DeviationKind.Sample).TryGet(out double s, out _) ? s : null;
+        return new(monday, days.Sum(), monotony, strain, SampleDeviation, without, isOver);
     }
 
     /// <summary>

@@ -225,7 +225,7 @@ public sealed class AmendmentTests : IAsyncLifetime
         Assert.Equal((6, 7, 40), (done.PainNextMorning, done.EffortRpe, done.SessionMinutes));
         Assert.True(_squad.Desk.PlanIsOld);
         LocalDate monday = PlanRequest.WeekOf(done.Date);
-        Assert.Equal(280, Logs.Week(_squad.Desk.Book.Find(athlete)!.History, monday).Load, 6);
+        Assert.Equal(280, Logs.Week(_squad.Desk.Book.Find(athlete)!.History, monday, monday).Load, 6);
 
         string page = WebUtility.HtmlDecode(await _squad.Get("/done"));
         Assert.Contains("the morning after 6 of 10", page);

@@ -9,9 +9,9 @@ namespace Jumpwright.Tests.Outside.Wording;
 public partial class ReadersUnitsTests
 {
     [Theory]
-    [InlineData("a low box of 20-30 cm, the other", "a low box of 8-12 in, the other")]
-    [InlineData("at 10 then 15 then 20 cm.", "at 4 then 6 then 8 in.")]
-    [InlineData("from 10, then 15, 20 and 25 cm.", "from 4, then 6, 8 and 10 in.")]
+    [InlineData("a low box of 20-30 cm, the other", "a low box of 7.8-11.8 in, the other")]
+    [InlineData("at 10 then 15 then 20 cm.", "at 3.9 then 5.9 then 7.8 in.")]
+    [InlineData("from 10, then 15, 20 and 25 cm.", "from 3.9, then 5.9, 7.8 and 9.8 in.")]
     [InlineData(
         "Over 100 kg or mass unknown: no drop above 0.46 m.",
         "Over 220.5 lb or mass unknown: no drop above 18.1 in."
@@ -63,7 +63,23 @@ public partial class ReadersUnitsTests
         Exercise own = Catalogue.Standard.Find("drop-landing")! with { SetUp = "Our own box of 30 cm." };
         Speech.Use(new Speech("en", UnitSystem.InchPound));
         Assert.Equal("Our own box of 30 cm.", SpokenExercises.Of(own).SetUp);
-        Assert.Contains("12 in", SpokenExercises.Of(Catalogue.Standard.Find("drop-landing")!).SetUp);
+        Assert.Contains("11.8 in", SpokenExercises.Of(Catalogue.Standard.Find("drop-landing")!).SetUp);
+    }
+
+    [Theory]
+    [InlineData(0.30, "11.8 in")]
+    [InlineData(0.35, "13.7 in")]
+    [InlineData(0.4445, "17.5 in")]
+    public async Task OneBox_HasOneHeight_InASentence_InATable_AndInProse(double metres, string inches)
+    {
+        await Task.Yield();
+        Speech.Use(new Speech("en", UnitSystem.InchPound));
+        Assert.Equal(inches, UnitWords.Spoken(100 * metres, "cm"));
+        Assert.Equal($"From {inches}.", SpokenSentences.Text(Sentence.Of($"From {new Length(metres):0 cm}.")));
+        Assert.Equal(
+            $"a box of {inches}",
+            ReadersUnits.In(FormattableString.Invariant($"a box of {100 * metres:0.##} cm"))
+        );
     }
 
     [GeneratedRegex(@"\d (?:cm|mm|m|kg)\b(?!/)")]

@@ -36,9 +36,9 @@ public class CustomaryTests
         SeededRandom random = new(20270105);
         for (int i = 0; i < 1000; i++)
         {
-            double metres = random.Uniform(0, 1.2);
-            double set = Customary.MetresOf(Customary.HeightToSetIn(metres));
-            Assert.InRange(set, metres - Customary.MetresOf(0.5), metres + 1e-9);
+            double metres = random.Uniform(0.05, 1.2);
+            double set = Customary.MetresOf(Customary.InchesToWrite(metres));
+            Assert.InRange(set, metres - Customary.MetresOf(0.1), metres + 1e-9);
             double kilograms = random.Uniform(0, 200);
             double taken = Customary.KilogramsOf(Customary.LoadToTakeLb(kilograms));
             Assert.InRange(taken, kilograms - Customary.KilogramsOf(1), kilograms + 1e-6);
@@ -50,5 +50,10 @@ public class CustomaryTests
     [InlineData(17.5)]
     [InlineData(24)]
     public void ABoxOfWholeHalfInches_StaysWhatItIs(double inches) =>
-        Assert.Equal(inches, Customary.HeightToSetIn(Customary.MetresOf(inches)));
+        Assert.Equal(inches, Customary.InchesToWrite(Customary.MetresOf(inches)));
+
+    [Fact]
+    public void ADoubtInInches_IsNeverRoundedAway() =>
+        // 1 cm is 0.394 in: rounded down it would look surer than it is.
+        Assert.Equal(0.4, Customary.InchesToWrite(0.01));
 }

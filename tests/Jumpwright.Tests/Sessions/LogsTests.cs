@@ -74,24 +74,40 @@ public class LogsTests
                     }
                 ),
         ]);
-        WeekOfLoad week = Logs.Week(history, Monday);
+        WeekOfLoad week = Logs.Week(history, Monday, Monday.PlusDays(7));
         Assert.Equal(1960, week.Load, 9);
         Assert.Equal(1.4656, week.Monotony!.Value, 4);
         Assert.Equal(2872.6, week.Strain!.Value, 1);
         Assert.Equal("sample, n − 1", week.StandardDeviation);
     }
 
+    /// <summary>One hard Monday and six days to come look like the most varied week there is; they are not rest yet.</summary>
+    [Fact]
+    public void Week_NotOver_HasALoadSoFar_ButNoMonotonyAndNoStrain()
+    {
+        History history = Of([Set("pogo-hop", null) with { Date = Monday, EffortRpe = 6, SessionMinutes = 45 }]);
+        WeekOfLoad onSunday = Logs.Week(history, Monday, Monday.PlusDays(6));
+        Assert.False(onSunday.IsOver);
+        Assert.Equal(270, onSunday.Load, 9);
+        Assert.Null(onSunday.Monotony);
+        Assert.Null(onSunday.Strain);
+
+        WeekOfLoad nextMonday = Logs.Week(history, Monday, Monday.PlusDays(7));
+        Assert.True(nextMonday.IsOver);
+        Assert.NotNull(nextMonday.Monotony);
+    }
+
     [Fact]
     public void Week_AllDaysAlike_HasNoMonotonyRatherThanAnInfiniteOne()
     {
-        WeekOfLoad week = Logs.Week(Of([]), Monday);
+        WeekOfLoad week = Logs.Week(Of([]), Monday, Monday.PlusDays(7));
         Assert.Null(week.Monotony);
         Assert.Null(week.Strain);
     }
 
     [Fact]
     public void Week_SessionWithTwoExercises_CountsItsMinutesOnce() =>
-        Assert.Equal(420, Logs.Week(Of([Set("pogo-hop", null), Set("tuck-jump", null)]), Monday).Load, 9);
+        Assert.Equal(420, Logs.Week(Of([Set("pogo-hop", null), Set("tuck-jump", null)]), Monday, Monday.PlusDays(7)).Load, 9);
 
     [Fact]
     public void Loads_NothingLogged_IsUnknownAndNotZero()

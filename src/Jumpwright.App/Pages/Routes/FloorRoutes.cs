@@ -192,7 +192,7 @@ internal static class FloorRoutes
     private static object Said(Sentence sentence)
     {
         (string text, bool isEnglish) = SpokenSentences.Of(sentence);
-        return new { en = text, lang = isEnglish ? "en" : Speech.Now.Language };
+        return new { en = Unbroken.In(text), lang = isEnglish ? "en" : Speech.Now.Language };
     }
 
     /// <summary>What the rule of roll call asks of an item, as the tablet's script reads it.</summary>

@@ -1,0 +1,109 @@
+using System.Collections.Frozen;
+
+namespace Jumpwright.Quantities;
+
+/// <summary>
+/// What a line must not tear apart: a number and its unit, a value and its ±, a day and its month, the two numbers of a count. Whoever
+/// breaks a text into lines (a page, a sheet of paper) asks here, so that no text has to carry such spaces itself.
+/// </summary>
+public static class Unbroken
+{
+    /// <summary>The space that no line ends at.</summary>
+    public const char Space = '\u00A0';
+
+    private static readonly FrozenSet<string> Units = Set(
+        "cm mm m km in Zoll ft lb kg g N kN W kW J s ms min h d Hz % ° °C BW m/s m/s² N/s kN/s N/m kN/m N/kg W/kg J/kg kg/m contacts/h Kontakte/h"
+    );
+
+    private static readonly FrozenSet<string> Months = Set(
+        "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec January February March April June July August September October November December "
+            + "März Mai Okt Dez Januar Februar Juni Juli Oktober Dezember"
+    );
+
+    private static readonly FrozenSet<string> Weekdays = Set("Mon Tue Wed Thu Fri Sat Sun Mo Di Mi Do Fr Sa So");
+
+    /// <summary>Between two numbers: <c>12 of 20</c>, <c>3 to 5</c>.</summary>
+    private static readonly FrozenSet<string> Between = Set("of to von bis");
+
+    /// <summary>The text with <see cref="Space"/> wherever a line must not end; every other letter as it was.</summary>
+    public static string In(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        if (!text.Contains(' ', StringComparison.Ordinal) || !text.AsSpan().ContainsAnyInRange('0', '9'))
+        {
+            return text;
+        }
+
+        char[]? held = null;
+        for (int at = text.IndexOf(' ', StringComparison.Ordinal); at >= 0; at = text.IndexOf(' ', at + 1))
+        {
+            if (Holds(text, at))
+            {
+                held ??= text.ToCharArray();
+                held[at] = Space;
+            }
+        }
+
+        return held is null ? text : new string(held);
+    }
+
+    private static bool Holds(ReadOnlySpan<char> text, int at)
+    {
+        ReadOnlySpan<char> before = Last(text[..at]);
+        ReadOnlySpan<char> after = First(text[(at + 1)..]);
+        if (before.IsEmpty || after.IsEmpty)
+        {
+            return false;
+        }
+
+        if (IsNumber(before))
+        {
+            ReadOnlySpan<char> word = after.TrimEnd(".,;:!?)\"“");
+            return after[0] is '±' or '×'
+                || IsOneOf(Units, word)
+                || (IsOneOf(Months, word) && IsDay(before))
+                || (IsOneOf(Between, after) && StartsWithDigit(Second(text[(at + 1)..])));
+        }
+
+        return before is "±" or "×" or "≤" or "≥" or "<" or ">" or "≈" ? StartsWithDigit(after) || before is "×"
+            // A product of units: 58 N s.
+            : before is "N" ? after.TrimEnd(".,;:!?)") is "s" && IsNumber(SecondLast(text[..at]))
+            : StartsWithDigit(after)
+                && (
+                    (IsOneOf(Months, before.TrimEnd('.')) && IsYear(after))
+                    || (IsOneOf(Weekdays, before.TrimEnd(".,")) && IsDay(after))
+                    || (IsOneOf(Between, before) && IsNumber(SecondLast(text[..at])))
+                );
+    }
+
+    /// <summary>Ends with a figure, or with the bracket or the point of an ordinal after one.</summary>
+    private static bool IsNumber(ReadOnlySpan<char> word) =>
+        word.TrimEnd(").") is { Length: > 0 } bare && char.IsAsciiDigit(bare[^1]) && word.Length - bare.Length < 2;
+
+    private static bool IsDay(ReadOnlySpan<char> word) =>
+        word.TrimStart('(').TrimEnd('.') is { Length: 1 or 2 } day && int.TryParse(day, out int n) && n is > 0 and < 32;
+
+    private static bool IsYear(ReadOnlySpan<char> word) =>
+        word.TrimEnd(".,;:!?)\"“") is { Length: 4 } year && int.TryParse(year, out _);
+
+    private static bool StartsWithDigit(ReadOnlySpan<char> word) =>
+        word.TrimStart("−-(") is { Length: > 0 } bare && char.IsAsciiDigit(bare[0]);
+
+    private static bool IsOneOf(FrozenSet<string> words, ReadOnlySpan<char> word) =>
+        words.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word);
+
+    private static ReadOnlySpan<char> Last(ReadOnlySpan<char> text) => text[(text.LastIndexOfAny(Gaps) + 1)..];
+
+    private static ReadOnlySpan<char> SecondLast(ReadOnlySpan<char> text) =>
+        text.LastIndexOfAny(Gaps) is > 0 and var gap ? Last(text[..gap]) : [];
+
+    private static ReadOnlySpan<char> First(ReadOnlySpan<char> text) =>
+        text.IndexOfAny(Gaps) is >= 0 and var gap ? text[..gap] : text;
+
+    private static ReadOnlySpan<char> Second(ReadOnlySpan<char> text) =>
+        text.IndexOfAny(Gaps) is >= 0 and var gap ? First(text[(gap + 1)..]) : [];
+
+    private static ReadOnlySpan<char> Gaps => " \n\r\t\u00A0";
+
+    private static FrozenSet<string> Set(string words) => words.Split(' ').ToFrozenSet(StringComparer.Ordinal);
+}
