@@ -107,6 +107,11 @@
         .replace("{name}", phase.name).replace("{from}", phase.from.toFixed(2)).replace("{to}", phase.to.toFixed(2));
       return item;
     }));
+    if (traces[0].weight) {
+      const line = document.createElement("li");
+      line.textContent = `— · — ${words.weight}`;
+      list.append(line);
+    }
   };
 
   const paint = () => {
@@ -126,13 +131,16 @@
     const room = h - top - bottom - between * (shown.length - 1) - head * shown.length;
     const parts = shown.reduce((sum, p) => sum + p.parts, 0);
     let above = top;
-    const heads = []; // above its panel, so that no curve lies under the words
+    const heads = []; // each above its panel, in a strip of its own: no curve and no upright runs there
+    const at = events();
+    const uprights = [left, ...Object.values(at).map(x).filter(px => px > left && px < w - right).sort((a, b) => a - b), w - right];
     for (const panel of shown) {
       heads.push({
         text: panel.zero && main.left && traces.length === 1 ? panel.name + words.plates : panel.name, at: above,
       });
       above += head;
       const height = room * panel.parts / parts, scale = panel.scale || 1;
+      Object.assign(heads.at(-1), { from: above, to: above + height });
       let lo = panel.zero ? 0 : Infinity, hi = -Infinity;
       for (const t of traces) {
         const data = panel.of(t);
@@ -168,7 +176,9 @@
         pen.strokeStyle = pencil; pen.setLineDash([14, 4, 2, 4]);
         pen.beginPath(); pen.moveTo(left, y(main.weight)); pen.lineTo(w - right, y(main.weight)); pen.stroke();
         pen.textAlign = "left"; pen.textBaseline = "bottom"; pen.fillStyle = pencil;
-        pen.fillText(words.weight, left + 6, y(main.weight) - 4); // above it: there no leg's own curve runs
+        // Above it, where no leg's own curve runs, and between two uprights that leave it room.
+        const free = uprights.slice(1).findIndex((px, i) => px - uprights[i] > pen.measureText(words.weight).width + 12);
+        if (free >= 0) pen.fillText(words.weight, uprights[free] + 6, y(main.weight) - 4);
       }
       traces.slice(1).forEach((t, i) => {
         if (!panel.of(t)) return;
@@ -194,21 +204,18 @@
     }
     pen.textAlign = "right";
     pen.fillText("s", w - 2, h - bottom + 8);
-    // Events: thin uprights; phases between them, named above.
-    const at = events();
+    // Events: thin uprights through each panel; phases between them, named above the first.
     for (const name of Object.keys(at)) {
       const px = x(at[name]);
       if (px < left || px > w - right) continue;
       pen.strokeStyle = blue; pen.lineWidth = held === name ? 3 : 1.2;
-      pen.beginPath(); pen.moveTo(px, top - 4); pen.lineTo(px, h - bottom); pen.stroke();
+      pen.beginPath();
+      for (const { from, to } of heads) { pen.moveTo(px, from - 2); pen.lineTo(px, to + 2); }
+      pen.stroke();
     }
     pen.textAlign = "left"; pen.textBaseline = "top";
-    for (const { text, at } of heads) {
-      pen.fillStyle = paper;
-      pen.fillRect(left - 1, at - 1, pen.measureText(text).width + 6, head - 1);
-      pen.fillStyle = ink;
-      pen.fillText(text, left, at);
-    }
+    pen.fillStyle = ink;
+    heads.forEach(({ text, at: y }, i) => pen.fillText(text, left, i === 0 ? 2 : y)); // the first above the phases' names
     // A phase too narrow for its name has its number, which stands with the name below the trace.
     pen.fillStyle = ink; pen.textBaseline = "bottom";
     let free = -Infinity;
@@ -218,7 +225,7 @@
       for (const text of [phase.name, String(i + 1)]) {
         const wide = pen.measureText(text).width;
         if (wide < b - a + 2 && middle - wide / 2 > free) {
-          pen.textAlign = "center"; pen.fillText(text, middle, top - 6); free = middle + wide / 2 + 6;
+          pen.textAlign = "center"; pen.fillText(text, middle, top + head - 6); free = middle + wide / 2 + 6;
           return;
         }
       }

@@ -1,3 +1,4 @@
+using Jumpwright.Paper.Plotting;
 using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 using PdfSharp.Drawing;
@@ -243,23 +244,33 @@ internal sealed class CardLayout(
         return new Block(rows);
     }
 
+    /// <summary>
+    /// A picture no larger than its own type asks for (9 pt, as the words'), so that the card's words win; its words beside it where the sheet
+    /// has room for both, else under it.
+    /// </summary>
     private Block PictureBlock(Picture picture)
     {
+        const double Gutter = 12;
         byte[] printed = picture.Printed;
         using var probe = XImage.FromStream(new MemoryStream(printed));
-        double height = width * probe.PixelHeight / probe.PixelWidth;
-        return new Block([
-            Row.Gap(6),
-            new Row(
-                height,
-                (g, x, y) =>
-                {
-                    using var image = XImage.FromStream(new MemoryStream(printed));
-                    g.DrawImage(image, x, y, width, height);
-                }
-            ),
-            .. Rows.Text(0, width, new Run(picture.Caption, styles.Small)),
-        ]);
+        double drawn = Math.Min(width, PlotSheet.WidthPt(styles.Small.Font.Size));
+        double height = drawn * probe.PixelHeight / probe.PixelWidth;
+        double beside = width - drawn - Gutter;
+        var image = new Row(
+            height,
+            (g, x, y) =>
+            {
+                using var image = XImage.FromStream(new MemoryStream(printed));
+                g.DrawImage(image, x, y, drawn, height);
+            }
+        );
+        var caption = new Run(picture.Caption, styles.Small);
+        return beside < drawn / 2
+            ? new Block([Row.Gap(6), image, .. Rows.Text(0, width, caption)])
+            : new Block([
+                Row.Gap(6),
+                Rows.Beside([image], [Row.Gap(height / 8), .. Rows.Text(drawn + Gutter, beside, caption)]),
+            ]);
     }
 
     private static Row Numbered(Row row, string number, TextStyle style, double ascent) =>

@@ -23,6 +23,9 @@ internal sealed record PlotSheet(int Width, int Height)
     public static readonly Color Accent = Color.FromHex(Layout.Ink.AccentHex);
     public static readonly Color Rule = Color.FromHex("#C9CFD6");
 
+    /// <summary>How wide a picture is printed for its type to come out at that size, pt.</summary>
+    public static double WidthPt(double typePt) => Trace.Width * typePt / Type;
+
     public float DataWidthPx => Width - LeftPx - RightPx;
 
     /// <summary>An empty plot in the house's look, with the title on it.</summary>

@@ -66,6 +66,8 @@ public static class Unbroken
         }
 
         return before is "±" or "×" or "≤" or "≥" or "<" or ">" or "≈" ? StartsWithDigit(after) || before is "×"
+            // One span of time: 1 min 30 s.
+            : before is "min" or "h" ? IsNumber(after) && IsNumber(SecondLast(text[..at]))
             // A product of units: 58 N s.
             : before is "N" ? after.TrimEnd(".,;:!?)") is "s" && IsNumber(SecondLast(text[..at]))
             : StartsWithDigit(after)

@@ -78,7 +78,7 @@ internal static class FloorRoutes
     }
 
     private static string Title(PlannedSession session) =>
-        $"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}";
+        Unbroken.In($"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}");
 
     private static IResult Session(Workbook book, string id) =>
         book.PlanOrNull is { } week && week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is { } session
