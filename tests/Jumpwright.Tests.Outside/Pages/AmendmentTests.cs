@@ -96,7 +96,7 @@ public sealed class AmendmentTests : IAsyncLifetime
             Assert.NotEmpty(then.Plan.Collisions);
             Assert.Contains(
                 then.Plan.Collisions[0].Requirements[0].Text,
-                WebUtility.HtmlDecode(await _squad.Get("/week"))
+                PageText.Of(await _squad.Get("/week"))
             );
             Assert.Equal(HttpStatusCode.Conflict, (await _squad.Post("/week/take")).StatusCode);
             return;
@@ -227,7 +227,7 @@ public sealed class AmendmentTests : IAsyncLifetime
         LocalDate monday = PlanRequest.WeekOf(done.Date);
         Assert.Equal(280, Logs.Week(_squad.Desk.Book.Find(athlete)!.History, monday, monday).Load, 6);
 
-        string page = WebUtility.HtmlDecode(await _squad.Get("/done"));
+        string page = PageText.Of(await _squad.Get("/done"));
         Assert.Contains("the morning after 6 of 10", page);
         Assert.Contains("sample, n − 1", page);
         Assert.Contains("10 of ", page);
@@ -249,7 +249,7 @@ public sealed class AmendmentTests : IAsyncLifetime
                     "limit,athlete,value,who,reason,from,until\nexercises-per-session-most,,4,R. Marsh,two new athletes in the group,2027-01-01,2027-01-20\n"
                 )
         );
-        string week = WebUtility.HtmlDecode(await squad.Get("/week"));
+        string week = PageText.Of(await squad.Get("/week"));
         Assert.Contains("by R. Marsh", week);
         Assert.Contains("two new athletes in the group", week);
         string sheet = CardText

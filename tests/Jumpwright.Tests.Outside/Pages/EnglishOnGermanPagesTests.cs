@@ -58,7 +58,7 @@ public partial class EnglishOnGermanPagesTests
             left.AddRange(
                 Marked()
                     .Matches(page)
-                    .Select(m => WebUtility.HtmlDecode(m.Groups["words"].Value).Trim())
+                    .Select(m => PageText.Of(m.Groups["words"].Value).Trim())
                     .Where(words => words.Length > 0 && !may.Contains(words))
                     .Select(words => $"{path}: {words}")
             );
@@ -73,7 +73,7 @@ public partial class EnglishOnGermanPagesTests
         await using SquadSite site = await SquadSite.Open();
         await site.Post("/settings/speech", ("units", "InchPound"), ("language", "de"));
         (_, string page) = await site.Get("/athletes/a01");
-        page = WebUtility.HtmlDecode(page);
+        page = PageText.Of(page);
         Assert.Matches(
             @"Sprunghöhe, Countermovement Jump \([^)]*\)\. Niveau [0-9.]+ ± [0-9.]+ Zoll nach \d+ Einheiten",
             page

@@ -10,7 +10,7 @@ public sealed class FoundRecordingsTests
     public async Task RecordingsOfNobody_TheTickedOnesAreLabelledTogether_TheOthersStay()
     {
         await using OwnSquad squad = await OwnSquad.Open(few: true, before: AddThree);
-        string page = WebUtility.HtmlDecode(await squad.Get("/import"));
+        string page = PageText.Of(await squad.Get("/import"));
         Assert.Contains("3 recordings do not say whose jump it is", page);
         Assert.Equal(3, page.Split("name=\"file\" value=\"recordings/found-").Length - 1 - 3);
 
@@ -24,7 +24,7 @@ public sealed class FoundRecordingsTests
             ("date", "2027-01-03"),
             ("task", "countermovement-jump")
         );
-        string said = WebUtility.HtmlDecode(
+        string said = PageText.Of(
             await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
         );
         Assert.Contains("2 recordings are labelled and measured with that.", said);

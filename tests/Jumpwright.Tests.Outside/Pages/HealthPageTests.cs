@@ -101,7 +101,7 @@ public sealed class HealthPageTests
         Assert.Contains(rulings, r => r.Effect is NoDepthJumps);
         Assert.Contains(rulings, r => r.Effect is ContactsPerSessionAtMost { Contacts: 40 });
         Assert.Contains(rulings, r => r.Effect is DropAtMost { HeightM: 0.2 });
-        string page = WebUtility.HtmlDecode(await squad.Get("/athletes/a01"));
+        string page = PageText.Of(await squad.Get("/athletes/a01"));
         Assert.Contains(
             "until 31 Jan 2027; forbidden: depth jumps; at most 40 contacts a session; no drop above 20 cm; ",
             page

@@ -45,7 +45,7 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
         await page.SetInputFilesAsync("#files", files);
         await page.ClickAsync("text=See what came of them");
         await page.WaitForSelectorAsync("text=Take these back out");
-        string said = await page.Locator("main").InnerTextAsync();
+        string said = await page.Locator("main").ReadAsync();
         Assert.Contains("2 recordings: 0 measured, 2 refused.", said);
         Assert.Equal(recordings + 2, _desk.Opened.Recordings.Length);
 
@@ -59,7 +59,7 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
         await form.Locator("select[name=task]").SelectOptionAsync("countermovement-jump");
         await form.Locator("button").ClickAsync();
         await page.WaitForSelectorAsync("[role=status] strong");
-        string outcome = await page.Locator("[role=status] strong").InnerTextAsync();
+        string outcome = await page.Locator("[role=status] strong").ReadAsync();
         Assert.Contains("measured, 1 trial.", outcome);
         StoredRecording mended = Assert.Single(
             _desk.Opened.Recordings,
@@ -102,7 +102,7 @@ public sealed class ImportPageTests(ServedDemo demo) : IAsyncLifetime
         await page.GotoAsync(_squad.Address + "/import");
         await page.SetInputFilesAsync("#folder", dropped);
         await page.WaitForSelectorAsync("text=Take these back out", new() { Timeout = 120_000 });
-        Assert.Contains("1 recording: 1 measured, 0 refused.", await page.Locator("main").InnerTextAsync());
+        Assert.Contains("1 recording: 1 measured, 0 refused.", await page.Locator("main").ReadAsync());
         Assert.Contains(
             _desk.Book.Find("a03")!.History.Trials,
             t => t.File.EndsWith("one.csv", StringComparison.Ordinal)

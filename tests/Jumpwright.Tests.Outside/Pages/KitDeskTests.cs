@@ -77,7 +77,7 @@ public class KitDeskTests(ServedDemo demo)
         using var client = new HttpClient { BaseAddress = new Uri(demo.Address) };
         foreach (string query in (string[])["", $"&{number.Name}=-7"])
         {
-            string html = WebUtility.HtmlDecode(
+            string html = PageText.Of(
                 await client.GetStringAsync($"/kit?tool={id}{query}", TestContext.Current.CancellationToken)
             );
             Assert.Contains(tool.Basis.Formula, html, StringComparison.Ordinal);

@@ -112,7 +112,7 @@ public partial class MeasuredWordsTests(ServedDemo demo)
     {
         using var client = new HttpClient();
         client.DefaultRequestHeaders.Add("Accept-Language", "de");
-        return WebUtility.HtmlDecode(
+        return PageText.Of(
             await client.GetStringAsync(new Uri(demo.Address + path), TestContext.Current.CancellationToken)
         );
     }

@@ -76,12 +76,12 @@ public sealed class NewUserTests(ServedDemo demo)
             await page.ClickAsync("nav >> text=Squad");
             await page.ClickAsync("text=Nora Field");
             await page.WaitForSelectorAsync("#measures ~ table");
-            Assert.Contains("There is no symptom report", await page.Locator("main").InnerTextAsync());
+            Assert.Contains("There is no symptom report", await page.Locator("main").ReadAsync());
             await page.ClickAsync("text=Ask, and write it down");
             await page.FillAsync("#score", "0");
             await page.ClickAsync("button:text-is('Write it down')");
             await page.ArriveAt("#symptoms$");
-            Assert.DoesNotContain("There is no symptom report", await page.Locator("main").InnerTextAsync());
+            Assert.DoesNotContain("There is no symptom report", await page.Locator("main").ReadAsync());
             await Shot("athlete");
             await page.ClickAsync("nav >> text=Week");
             await page.ClickAsync("text=Plan the week anew");

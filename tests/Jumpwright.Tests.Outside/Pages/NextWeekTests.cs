@@ -65,7 +65,7 @@ public class NextWeekTests
         PlannedWeek week = squad.Desk.Book.PlanOrNull!;
         int now = Asked(squad, week.Plan, her, tissues);
         Assert.True(now < asked, $"{asked} contacts × tier before, {now} after");
-        string page = WebUtility.HtmlDecode(await squad.Get("/week"));
+        string page = PageText.Of(await squad.Get("/week"));
         string name = squad.Desk.Book.Find(her)!.Athlete.Name;
         PlanChange[] less =
         [

@@ -61,7 +61,7 @@ public class OriginTests(ServedDemo demo)
         foreach (AthleteLeaf leaf in demo.Desk.Book.Leaves)
         {
             string sentence = Sentences.Of(leaf);
-            string page = WebUtility.HtmlDecode(
+            string page = PageText.Of(
                 await client.GetStringAsync(
                     new Uri($"{demo.Address}/athletes/{leaf.Athlete.Id}/said"),
                     TestContext.Current.CancellationToken
@@ -94,7 +94,7 @@ public class OriginTests(ServedDemo demo)
         int opened = 0;
         foreach (AthleteLeaf leaf in demo.Desk.Book.Leaves)
         {
-            string page = WebUtility.HtmlDecode(
+            string page = PageText.Of(
                 await client.GetStringAsync(
                     new Uri($"{demo.Address}/athletes/{leaf.Athlete.Id}"),
                     TestContext.Current.CancellationToken

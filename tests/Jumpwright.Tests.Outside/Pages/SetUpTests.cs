@@ -199,6 +199,6 @@ public sealed class SetUpTests
     private static async Task<string> Said(OwnSquad squad, string path, params (string, string)[] form)
     {
         using HttpResponseMessage answer = await squad.Post(path, form);
-        return WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        return PageText.Of(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
     }
 }

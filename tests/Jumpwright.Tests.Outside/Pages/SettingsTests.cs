@@ -96,7 +96,7 @@ public sealed class SettingsTests : IAsyncLifetime
             TestContext.Current.CancellationToken
         );
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        return WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        return PageText.Of(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
     }
 
     private async Task<string> Get(string path)

@@ -175,8 +175,8 @@ public sealed partial class SharingTests : IAsyncLifetime
             Assert.Contains($"<h1>{WebUtility.HtmlEncode(names[0])}</h1>", page);
             Assert.All(names.Skip(1), n => Assert.DoesNotContain(WebUtility.HtmlEncode(n), page));
             Assert.DoesNotContain(card.AthleteId, page.Replace(token, "", StringComparison.Ordinal));
-            string main = WebUtility
-                .HtmlDecode(page)
+            string main = PageText
+                .Of(page)
                 .Replace(card.StopAtOnce, "", StringComparison.Ordinal)
                 .Replace(card.Caution, "", StringComparison.Ordinal);
             Assert.All(health, word => Assert.DoesNotContain(word, main, StringComparison.OrdinalIgnoreCase));

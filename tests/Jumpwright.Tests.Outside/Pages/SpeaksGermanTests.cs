@@ -87,7 +87,7 @@ public partial class SpeaksGermanTests(ServedDemo demo)
         asked.Headers.Add("Accept-Language", language);
         using HttpResponseMessage answer = await Client.SendAsync(asked, TestContext.Current.CancellationToken);
         answer.EnsureSuccessStatusCode();
-        return System.Net.WebUtility.HtmlDecode(
+        return PageText.Of(
             await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
         );
     }

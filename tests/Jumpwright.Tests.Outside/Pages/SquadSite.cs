@@ -91,5 +91,5 @@ internal sealed class SquadSite : IAsyncDisposable
     }
 
     private static async Task<string> Text(HttpResponseMessage answer) =>
-        WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        PageText.Of(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
 }

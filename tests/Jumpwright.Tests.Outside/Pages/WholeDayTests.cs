@@ -42,10 +42,10 @@ public sealed class WholeDayTests(ServedDemo demo)
         await Go("/import");
         await page.SetInputFilesAsync("#files", [Jump(squad), Broken()]);
         await page.WaitForSelectorAsync("text=Take these back out", new() { Timeout = 120_000 });
-        Assert.Contains("2 recordings: 1 measured, 1 refused.", await page.Locator("main").InnerTextAsync());
+        Assert.Contains("2 recordings: 1 measured, 1 refused.", await page.Locator("main").ReadAsync());
         await Shot("import");
         await Go("/refused");
-        Assert.Contains("broken.csv", await page.Locator("main").InnerTextAsync());
+        Assert.Contains("broken.csv", await page.Locator("main").ReadAsync());
         await Shot("refused");
 
         // Its take-off is put right by hand.
@@ -68,7 +68,7 @@ public sealed class WholeDayTests(ServedDemo demo)
         await Go("/athletes/" + Her);
         await page.Locator(".origin summary").First.ClickAsync();
         await Shot("athlete");
-        Assert.Contains("Seen from Monday 4 January 2027", await page.Locator(".seen").InnerTextAsync());
+        Assert.Contains("Seen from Monday 4 January 2027", await page.Locator(".seen").ReadAsync());
 
         // The plan, a lock that stays, and a day she misses.
         await Go("/week");
@@ -125,7 +125,7 @@ public sealed class WholeDayTests(ServedDemo demo)
             $"document.querySelector(\"[data-key='pain {Her} {locked.Dose.ExerciseId} 7']\").click()"
         );
         await page.WaitForSelectorAsync("#alarms .asking");
-        Assert.Contains("stop", await page.Locator("#alarms").InnerTextAsync());
+        Assert.Contains("stop", await page.Locator("#alarms").ReadAsync());
         await Shot("floor-offline");
         Assert.DoesNotContain(squad.Desk.Journal, e => e.Kind == "set");
         await page.Context.SetOfflineAsync(false);
@@ -135,7 +135,7 @@ public sealed class WholeDayTests(ServedDemo demo)
 
         // In the evening: done beside planned, and the morning after.
         await Go("/done");
-        string done = await page.Locator("main").InnerTextAsync();
+        string done = await page.Locator("main").ReadAsync();
         Assert.Contains("on the day 7 of 10", done);
         Assert.Contains(" of ", done);
         await page.ClickAsync("text=The morning after, and effort");

@@ -68,7 +68,7 @@ public partial class PaperInGermanTests
         await Task.Yield();
         SessionCard card = PlanByHand.CardIn(UnitSystem.InchPound, Five);
         string printed = CardText.Read(InGerman(card, UnitSystem.InchPound)).All;
-        Assert.Matches(@"von \d+(\.5)? Zoll heruntertreten", printed);
+        Assert.Matches(@"von \d+(\.\d)? Zoll heruntertreten", printed);
         Assert.DoesNotMatch(Metric(), printed);
     }
 

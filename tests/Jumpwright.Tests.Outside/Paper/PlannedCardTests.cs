@@ -3,6 +3,8 @@ using Jumpwright.Paper;
 using Jumpwright.Plans;
 using Jumpwright.Sessions;
 using Jumpwright.Tests.Sessions;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Core;
 
 namespace Jumpwright.Tests.Outside.Paper;
 
@@ -102,5 +104,22 @@ public class PlannedCardTests
         read.MustSay("5 Jan 2027: 39.4 ± 0.5 cm.");
         read.MustStayInside(13.97 - 1.6, 21.0 - 1.6);
         Assert.Equal(pdf, CardPdf.Render(card, new CardPictures(null, trend)));
+    }
+
+    /// <summary>On every sheet a picture's type is as large as the card's own and no larger: 9 pt, 288 pt of width.</summary>
+    [Theory]
+    [InlineData(CardPaper.A5)]
+    [InlineData(CardPaper.A4)]
+    [InlineData(CardPaper.Letter)]
+    public void Pictures_NeverGrowWithTheSheet_AndTheirWordsStandBesideOrUnderThem(CardPaper paper)
+    {
+        Picture trend = Plots.Trend([new TrendPoint(PlanByHand.Day, 39.4, 0.5)], "Height", "cm");
+        byte[] pdf = CardPdf.Render(PlanByHand.Card(Five), new CardPictures(null, trend), paper);
+        using PdfDocument document = PdfDocument.Open(pdf);
+        UglyToad.PdfPig.Content.Page page = document.GetPages().Single(p => p.GetImages().Any());
+        PdfRectangle drawn = page.GetImages().Single().BoundingBox;
+        Assert.Equal(288, drawn.Width, 0.5);
+        double left = page.GetWords().Where(w => w.Text is "39.4").Min(w => w.BoundingBox.Left);
+        Assert.Equal(paper != CardPaper.A5, left > drawn.Right);
     }
 }

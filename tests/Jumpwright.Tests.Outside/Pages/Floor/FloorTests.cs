@@ -127,7 +127,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         Assert.Equal(1, await right.EvaluateAsync<int>(Tap, 1));
         await right.Locator("[data-key^='faults '][data-key$=' 2']").First.ClickAsync();
         await right.WaitForSelectorAsync("#alarms p");
-        string alarm = await right.Locator("#alarms").InnerTextAsync();
+        string alarm = await right.Locator("#alarms").ReadAsync();
         Assert.Contains("stop. 2 landing faults.", alarm);
 
         await server.Start();
@@ -140,7 +140,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await left.WaitForSelectorAsync("body[data-kept='3']");
         await left.WaitForSelectorAsync("#alarms p");
         await left.GotoAsync(server.Address + "/done");
-        string said = await left.Locator("main").InnerTextAsync();
+        string said = await left.Locator("main").ReadAsync();
         Assert.Contains("Said differently by two tablets", said);
         Assert.Matches("Right logged .* 2 faults, which counts; .*Left logged", said);
         server.Kill();
@@ -163,7 +163,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("body[data-ready]");
         await page.WaitForSelectorAsync("#where li");
-        string name = await page.Locator(".floor-roll .name").First.InnerTextAsync();
+        string name = await page.Locator(".floor-roll .name").First.ReadAsync();
         double[] before = await Ends(page);
         double[] planned =
         [
@@ -172,7 +172,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
                 .Rotation.Select(r => Math.Round(r.EndMin, 2, MidpointRounding.AwayFromZero)),
         ];
         Assert.Equal(planned.Order(), before.Order());
-        Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
+        Assert.Contains(name, await page.Locator("#where").ReadAsync());
         await page.Locator("[data-key^='here ']").First.ClickAsync();
         await page.WaitForFunctionAsync("n => !document.getElementById('where').textContent.includes(n)", name);
         double[] after = await Ends(page);
@@ -196,7 +196,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await OpenFloor(page, server, "Left");
         await OpenFloor(other, server, "Right");
         string id = await page.EvaluateAsync<string>("() => document.getElementById('session').value");
-        Assert.Contains("as planned", await page.Locator("#kit-said").InnerTextAsync());
+        Assert.Contains("as planned", await page.Locator("#kit-said").ReadAsync());
         string[] before = await Places(page);
         Assert.Contains(before, p => p.Contains("plyo box 2", StringComparison.OrdinalIgnoreCase));
         // The page of the session, which the program makes: of that kit no second box either.
@@ -277,21 +277,21 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.Locator("button[data-key^='open '][data-key]").First.ClickAsync();
         ILocator test = page.Locator("details.test").First;
         await test.Locator("summary").First.ClickAsync();
-        Assert.Contains("Stop when contact is longer than 250 ms", await test.InnerTextAsync());
+        Assert.Contains("Stop when contact is longer than 250 ms", await test.ReadAsync());
 
         await Trial("31", "240");
-        Assert.Contains("1 of 3 trials", await page.Locator("details.test").First.InnerTextAsync());
-        Assert.Equal("", await page.Locator("#alarms").InnerTextAsync());
+        Assert.Contains("1 of 3 trials", await page.Locator("details.test").First.ReadAsync());
+        Assert.Equal("", await page.Locator("#alarms").ReadAsync());
         await Trial("30", "270");
         await page.WaitForSelectorAsync("#alarms p");
         const string Says = "contact is 255 ms, over the ceiling of 250 ms";
-        Assert.Contains(Says, await page.Locator("#alarms").InnerTextAsync());
+        Assert.Contains(Says, await page.Locator("#alarms").ReadAsync());
         Assert.Equal(0, await page.Locator("[data-key^='trial ']").CountAsync());
 
         await server.Start();
         await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
         await page.GotoAsync(server.Address + "/done");
-        string said = await page.Locator("main").InnerTextAsync();
+        string said = await page.Locator("main").ReadAsync();
         Assert.Contains("trial 2: " + Says, said);
         Assert.Contains("test: ", said);
         server.Kill();
@@ -340,19 +340,19 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.Locator("[data-key^='height ']").First.FillAsync("31");
         await page.Locator("[data-key^='trial ']").First.ClickAsync();
         await page.WaitForSelectorAsync("[data-key^='back ']");
-        Assert.Equal("", await page.Locator("#alarms").InnerTextAsync());
+        Assert.Equal("", await page.Locator("#alarms").ReadAsync());
 
         ILocator rest = page.Locator(".work-now > details:has-text('Pain at rest')").First;
         await rest.Locator("summary").ClickAsync();
         await rest.Locator("[data-key^='place ']").ClickAsync();
         await page.WaitForSelectorAsync("#alarms p");
-        Assert.Contains("stop. it hurts in a new place.", await page.Locator("#alarms").InnerTextAsync());
+        Assert.Contains("stop. it hurts in a new place.", await page.Locator("#alarms").ReadAsync());
         Assert.Equal(0, await page.Locator("[data-key^='trial ']").CountAsync());
-        Assert.Contains("Say how bad it is", await page.Locator(".work-now").InnerTextAsync());
+        Assert.Contains("Say how bad it is", await page.Locator(".work-now").ReadAsync());
 
         await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
         await page.GotoAsync(server.Address + "/done");
-        string said = await page.Locator("main").InnerTextAsync();
+        string said = await page.Locator("main").ReadAsync();
         Assert.Contains("trial 1: it hurt in a new place", said);
         Assert.Contains("; it hurt in a new place", said);
         server.Kill();
@@ -398,7 +398,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.WaitForSelectorAsync("#alarms p");
         Assert.Contains(
             "stop everything, no jumps today. Pain is 6 of 10, above 5.",
-            await page.Locator("#alarms").InnerTextAsync()
+            await page.Locator("#alarms").ReadAsync()
         );
         Assert.Equal("alert", await page.GetAttributeAsync("#alarms", "role"));
         await page.CloseAsync();
@@ -417,8 +417,8 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("#where li");
         ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
-        string name = await row.Locator(".name").First.InnerTextAsync();
-        Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
+        string name = await row.Locator(".name").First.ReadAsync();
+        Assert.Contains(name, await page.Locator("#where").ReadAsync());
         await row.Locator("[data-key^='open ']").ClickAsync();
         await row.Locator(".set[aria-pressed=false]").First.ClickAsync();
         await row.Locator(".rest:has-text('Rest ')").WaitForAsync();
@@ -430,7 +430,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.WaitForSelectorAsync("#alarms p");
         Assert.Contains(
             "No jumps today: pain is 7 of 10, above 5. Tell the coach",
-            await row.Locator("[data-closed]").InnerTextAsync()
+            await row.Locator("[data-closed]").ReadAsync()
         );
         Assert.Equal(0, await row.Locator(".rest").CountAsync());
         Assert.Equal(0, await row.Locator("details.test").CountAsync());
@@ -439,13 +439,13 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
             await row.Locator("button.set[aria-pressed=false]:visible, [data-key^='more ']:visible").CountAsync()
         );
         await page.WaitForFunctionAsync("n => !document.getElementById('where').textContent.includes(n)", name);
-        Assert.DoesNotContain("If sore", await row.InnerTextAsync());
+        Assert.DoesNotContain("If sore", await row.ReadAsync());
 
         // A set done before the stop costs its contacts all the same, and starts no countdown.
         await row.Locator("details.before-stop summary").First.ClickAsync();
         await row.Locator("details.before-stop button").First.ClickAsync();
         await row.Locator(".done:has-text('2 of ')").WaitForAsync();
-        Assert.DoesNotContain("Rest ", await row.InnerTextAsync());
+        Assert.DoesNotContain("Rest ", await row.ReadAsync());
         await page.CloseAsync();
     }
 
@@ -459,7 +459,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         IPage page = await demo.Open(820);
         await OpenFloor(page, server, "Left");
         ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
-        string name = await row.Locator(".name").First.InnerTextAsync();
+        string name = await row.Locator(".name").First.ReadAsync();
         server.Kill();
         await row.Locator("[data-key^='open ']").ClickAsync();
         await row.Locator(".work-now > details:has-text('Pain at rest') > summary").ClickAsync();
@@ -476,14 +476,14 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await row.Locator("[data-key^='pain-back ']").ClickAsync();
         await page.WaitForFunctionAsync("() => document.getElementById('alarms').textContent === ''");
         Assert.Equal(0, await row.Locator("[data-closed]").CountAsync());
-        Assert.Contains(name, await page.Locator("#where").InnerTextAsync());
+        Assert.Contains(name, await page.Locator("#where").ReadAsync());
         Assert.Contains("Taken back: 8 of 10, by Sam Coach.", await row.Locator(".work-now").TextContentAsync());
         Assert.Equal("2", await page.GetAttributeAsync("body", "data-kept"));
 
         await server.Start();
         await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
         await page.GotoAsync(server.Address + "/done");
-        Assert.Contains("8 of 10 was taken back by Sam Coach that day", await page.Locator("main").InnerTextAsync());
+        Assert.Contains("8 of 10 was taken back by Sam Coach that day", await page.Locator("main").ReadAsync());
         server.Kill();
 
         using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
