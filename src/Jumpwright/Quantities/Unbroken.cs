@@ -3,8 +3,9 @@ using System.Collections.Frozen;
 namespace Jumpwright.Quantities;
 
 /// <summary>
-/// What a line must not tear apart: a number and its unit, a value and its ±, a day and its month, the two numbers of a count. Whoever
-/// breaks a text into lines (a page, a sheet of paper) asks here, so that no text has to carry such spaces itself.
+/// What a line must not tear apart: a number and its unit, a value and its ±, a day and its month, the two numbers of a count, a word
+/// and the point after it. Whoever breaks a text into lines (a page, a sheet of paper, the floor) asks here, so that no text has to carry
+/// such spaces itself; files and what programs ask for never pass here.
 /// </summary>
 public static class Unbroken
 {
@@ -29,7 +30,10 @@ public static class Unbroken
     public static string In(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        if (!text.Contains(' ', StringComparison.Ordinal) || !text.AsSpan().ContainsAnyInRange('0', '9'))
+        if (
+            !text.Contains(' ', StringComparison.Ordinal)
+            || !(text.AsSpan().ContainsAnyInRange('0', '9') || text.Contains('·', StringComparison.Ordinal))
+        )
         {
             return text;
         }
@@ -51,6 +55,12 @@ public static class Unbroken
     {
         ReadOnlySpan<char> before = Last(text[..at]);
         ReadOnlySpan<char> after = First(text[(at + 1)..]);
+        // A point between two things ends a line, it never begins one; before it stands a word, or what another piece of the text ends with.
+        if (after is "·")
+        {
+            return at == 0 || !before.IsEmpty;
+        }
+
         if (before.IsEmpty || after.IsEmpty)
         {
             return false;

@@ -27,6 +27,10 @@ public class UnbrokenTests
     [InlineData("12 of 20 athletes", "12_of_20 athletes")]
     [InlineData("von 3 bis 5 Sätzen, 2 von 7", "von 3_bis_5 Sätzen, 2_von_7")]
     [InlineData("20 to 30 cm", "20_to_30_cm")]
+    // A point between two things.
+    [InlineData("card · why this?", "card_· why this?")]
+    [InlineData(" · why this?", "_· why this?")]
+    [InlineData("\n   · why this?", "\n   · why this?")]
     // What belongs to no number breaks as ever.
     [InlineData("a jump of each leg in turn", "a jump of each leg in turn")]
     [InlineData("one of 5 athletes", "one of 5 athletes")]
