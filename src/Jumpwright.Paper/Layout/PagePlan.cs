@@ -16,27 +16,30 @@ internal static class PagePlan
         var pages = new List<IReadOnlyList<Row>>();
         var page = new List<Row>();
         double left = firstHeight;
+        int heads = 0;
 
-        void Turn()
+        void Turn(IReadOnlyList<Row> head)
         {
             pages.Add(page);
-            page = [];
-            left = furtherHeight;
+            page = [.. head];
+            heads = head.Count;
+            left = furtherHeight - head.Sum(r => r.Height);
         }
 
         foreach (Block block in blocks)
         {
-            bool fitsTheNextOnly = block.Height > left && block.Height <= furtherHeight;
-            if (page.Count > 0 && (block.OnNewPage || fitsTheNextOnly))
+            double next = furtherHeight - block.Head.Sum(r => r.Height);
+            bool fitsTheNextOnly = block.Height > left && block.Height <= next;
+            if (page.Count > heads && (block.OnNewPage || fitsTheNextOnly))
             {
-                Turn();
+                Turn(block.OnNewPage ? [] : block.Head);
             }
 
             foreach (Row row in block.Rows)
             {
-                if (row.Height > left && page.Count > 0)
+                if (row.Height > left && page.Count > heads)
                 {
-                    Turn();
+                    Turn(block.HeadWithin);
                 }
 
                 page.Add(row);

@@ -82,8 +82,9 @@ internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords wor
         if (sheet.Stations.Length > 0)
         {
             var line = new TimeLine(sheet, width, _body, _strong, _name, words);
-            Row[] head = [.. Rows.Text(0, width, new Run(words.Say($"Where and when"), _section)), line.Axis()];
-            foreach (Block station in Under(head, line.Stations()))
+            Row axis = line.Axis();
+            Row[] head = [.. Rows.Text(0, width, new Run(words.Say($"Where and when"), _section)), axis];
+            foreach (Block station in Under(head, axis, line.Stations()))
             {
                 yield return station;
             }
@@ -91,8 +92,9 @@ internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords wor
             yield return new Block([Row.Gap(8)]);
         }
 
-        Row[] heads = [.. Rows.Text(0, width, new Run(words.Say($"Who does what"), _section)), Heads()];
-        foreach (Block who in Under(heads, Everybody()))
+        Row columns = Heads();
+        Row[] heads = [.. Rows.Text(0, width, new Run(words.Say($"Who does what"), _section)), columns];
+        foreach (Block who in Under(heads, columns, Everybody()))
         {
             yield return who;
         }
@@ -121,13 +123,18 @@ internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords wor
         }
     }
 
-    /// <summary>Blocks under a head that is never left alone at a page's end.</summary>
-    private static IEnumerable<Block> Under(IReadOnlyList<Row> head, IEnumerable<Block> blocks)
+    /// <summary>Blocks under a head that is never left alone at a page's end, and whose columns are named again on every page.</summary>
+    private static IEnumerable<Block> Under(IReadOnlyList<Row> head, Row columns, IEnumerable<Block> blocks)
     {
         bool first = true;
         foreach (Block block in blocks)
         {
-            yield return first ? new Block([.. head, .. block.Rows]) : block;
+            yield return block with
+            {
+                Rows = first ? [.. head, .. block.Rows] : block.Rows,
+                Head = first ? [] : [columns],
+                HeadWithin = [columns, .. block.HeadWithin],
+            };
             first = false;
         }
     }

@@ -99,7 +99,7 @@ internal sealed class TimeLine(
         }
 
         rows.Add(Rows.Rule(Ink.ThinRule, width, 1, 2));
-        return new Block([.. rows.Select(Gridded)]);
+        return new Block([.. rows.Select(Gridded)]) { HeadWithin = [.. label.Select(Gridded)] };
     }
 
     private Entry Lay(CoachStation entry)
@@ -122,9 +122,9 @@ internal sealed class TimeLine(
                             : Sentence.Of($"{ClockAt(entry.StartMin)} to {ClockAt(entry.EndMin)}")
                     ),
                     body
-                ),
-                new Run(words.Say(entry.Exercise), strong)
+                )
             ),
+            .. Rows.Text(textLeft, textWidth, new Run(words.Say(entry.Exercise), strong)),
             .. Rows.Text(textLeft, textWidth, new Run(string.Join(", ", entry.AthleteNames), body)),
         ];
         return new Entry(left, right, textLeft, textLeft + textWidth, said);
