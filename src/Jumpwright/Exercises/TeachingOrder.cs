@@ -18,10 +18,7 @@ public static class TeachingOrder
 
     /// <summary>Where each exercise stands in it, by id, from 0.</summary>
     public static Dictionary<string, int> TeachingPlaces(this Catalogue catalogue) =>
-        catalogue
-            .InTeachingOrder()
-            .Select((e, n) => KeyValuePair.Create(e.Id, n))
-            .ToDictionary(StringComparer.Ordinal);
+        catalogue.InTeachingOrder().Select((e, n) => KeyValuePair.Create(e.Id, n)).ToDictionary(StringComparer.Ordinal);
 
     private static IEnumerable<Exercise> OfOneStage(Exercise[] stage)
     {
@@ -47,7 +44,14 @@ public static class TeachingOrder
 
         return stage
             .OrderBy(e => e.Limb != "both")
-            .ThenBy(e => e.ExternalLoad switch { null => 0, "band" => 1, _ => 2 })
+            .ThenBy(e =>
+                e.ExternalLoad switch
+                {
+                    null => 0,
+                    "band" => 1,
+                    _ => 2,
+                }
+            )
             .ThenBy(e => Steps(e.Id))
             .ThenBy(e => e.DropRangeM?.MinM ?? e.BoxRangeM?.MinM ?? 0)
             .ThenBy(e => e.Demand.Values.Sum())

@@ -64,8 +64,10 @@ public static class Logs
         }
 
         bool isOver = seenFrom >= monday.PlusDays(7);
-        double? monotony = isOver && TrainingLoad.Monotony(days, DeviationKind.Sample).TryGet(out double m, out _) ? m : null;
-        double? strain = isOver && TrainingLoad.Strain(days, DeviationKind.Sample).TryGet(out double s, out _) ? s : null;
+        double? monotony =
+            isOver && TrainingLoad.Monotony(days, DeviationKind.Sample).TryGet(out double m, out _) ? m : null;
+        double? strain =
+            isOver && TrainingLoad.Strain(days, DeviationKind.Sample).TryGet(out double s, out _) ? s : null;
         return new(monday, days.Sum(), monotony, strain, SampleDeviation, without, isOver);
     }
 

@@ -94,10 +94,7 @@ public sealed class AmendmentTests : IAsyncLifetime
         if (then.Plan.Status is PlanStatus.Infeasible)
         {
             Assert.NotEmpty(then.Plan.Collisions);
-            Assert.Contains(
-                then.Plan.Collisions[0].Requirements[0].Text,
-                PageText.Of(await _squad.Get("/week"))
-            );
+            Assert.Contains(then.Plan.Collisions[0].Requirements[0].Text, PageText.Of(await _squad.Get("/week")));
             Assert.Equal(HttpStatusCode.Conflict, (await _squad.Post("/week/take")).StatusCode);
             return;
         }

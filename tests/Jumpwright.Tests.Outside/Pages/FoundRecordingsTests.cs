@@ -24,9 +24,7 @@ public sealed class FoundRecordingsTests
             ("date", "2027-01-03"),
             ("task", "countermovement-jump")
         );
-        string said = PageText.Of(
-            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
-        );
+        string said = PageText.Of(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
         Assert.Contains("2 recordings are labelled and measured with that.", said);
         StoredRecording[] found =
         [

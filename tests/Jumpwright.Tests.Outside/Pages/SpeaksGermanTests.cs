@@ -87,9 +87,7 @@ public partial class SpeaksGermanTests(ServedDemo demo)
         asked.Headers.Add("Accept-Language", language);
         using HttpResponseMessage answer = await Client.SendAsync(asked, TestContext.Current.CancellationToken);
         answer.EnsureSuccessStatusCode();
-        return PageText.Of(
-            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
-        );
+        return PageText.Of(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
     }
 
     [GeneratedRegex("<(?!html)[^>]*lang=\"en\"[^>]*>(?<says>[^<]*)")]

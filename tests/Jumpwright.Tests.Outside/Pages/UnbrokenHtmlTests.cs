@@ -7,7 +7,10 @@ public class UnbrokenHtmlTests
 {
     [Theory]
     [InlineData("<p>37.1 &#xB1; 0.3 cm</p>", "<p>37.1&#xA0;&#xB1;&#xA0;0.3&#xA0;cm</p>")]
-    [InlineData("<td data-column=\"30 cm\">a &amp; b, 5 kg</td>", "<td data-column=\"30 cm\">a &amp; b, 5&#xA0;kg</td>")]
+    [InlineData(
+        "<td data-column=\"30 cm\">a &amp; b, 5 kg</td>",
+        "<td data-column=\"30 cm\">a &amp; b, 5&#xA0;kg</td>"
+    )]
     // What a form sends and what is no running text stays.
     [InlineData("<option>30 cm</option><i>30 cm</i>", "<option>30 cm</option><i>30&#xA0;cm</i>")]
     [InlineData("<textarea>30 cm</textarea>", "<textarea>30 cm</textarea>")]

@@ -68,8 +68,18 @@ public class TeachingOrderTests
         {
             Exercises =
             [
-                jump with { Id = "one", Regressions = ["two"], Progressions = [] },
-                jump with { Id = "two", Regressions = ["one"], Progressions = [] },
+                jump with
+                {
+                    Id = "one",
+                    Regressions = ["two"],
+                    Progressions = [],
+                },
+                jump with
+                {
+                    Id = "two",
+                    Regressions = ["one"],
+                    Progressions = [],
+                },
             ],
         };
         Assert.Equal(2, own.InTeachingOrder().Length);

@@ -107,7 +107,11 @@ public class LogsTests
 
     [Fact]
     public void Week_SessionWithTwoExercises_CountsItsMinutesOnce() =>
-        Assert.Equal(420, Logs.Week(Of([Set("pogo-hop", null), Set("tuck-jump", null)]), Monday, Monday.PlusDays(7)).Load, 9);
+        Assert.Equal(
+            420,
+            Logs.Week(Of([Set("pogo-hop", null), Set("tuck-jump", null)]), Monday, Monday.PlusDays(7)).Load,
+            9
+        );
 
     [Fact]
     public void Loads_NothingLogged_IsUnknownAndNotZero()
