@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Net;
 using System.Text;
 using System.Text.Encodings.Web;
@@ -13,6 +14,7 @@ namespace Jumpwright.App.Pages;
 internal sealed class UnbrokenHtml(TextWriter to) : TextWriter(System.Globalization.CultureInfo.InvariantCulture)
 {
     private static readonly string[] AsItIs = ["textarea", "option", "title", "script", "style", "svg", "pre"];
+    private static readonly SearchValues<char> EndsOfAName = SearchValues.Create(" \n\r\t/>");
     private readonly StringBuilder _part = new();
     private string? _within;
     private bool _inTag;
@@ -70,7 +72,7 @@ internal sealed class UnbrokenHtml(TextWriter to) : TextWriter(System.Globalizat
     {
         bool closes = tag.StartsWith("</", StringComparison.Ordinal);
         ReadOnlySpan<char> rest = tag.AsSpan(closes ? 2 : 1);
-        int end = rest.IndexOfAny(" \n\r\t/>");
+        int end = rest.IndexOfAny(EndsOfAName);
         ReadOnlySpan<char> name = end < 0 ? rest : rest[..end];
         if (closes)
         {
