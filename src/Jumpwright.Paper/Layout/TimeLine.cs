@@ -7,7 +7,7 @@ using PdfSharp.Drawing;
 namespace Jumpwright.Paper.Layout;
 
 /// <summary>
-/// Stations on ruled lines of time: a thick line from start to end, and under it when, what and who. Entries whose words
+/// Stations on ruled lines of time: a thick line from start to end, and under it what, when and who. Entries whose words
 /// would touch stand on lines of their own.
 /// </summary>
 internal sealed class TimeLine(
@@ -113,6 +113,7 @@ internal sealed class TimeLine(
             .. Rows.Text(
                 textLeft,
                 textWidth,
+                new Run(words.Say(entry.Exercise), strong),
                 new Run(
                     words.Say(
                         entry.EasyUntilMin is { } easy
@@ -124,7 +125,6 @@ internal sealed class TimeLine(
                     body
                 )
             ),
-            .. Rows.Text(textLeft, textWidth, new Run(words.Say(entry.Exercise), strong)),
             .. Rows.Text(textLeft, textWidth, new Run(string.Join(", ", entry.AthleteNames), body)),
         ];
         return new Entry(left, right, textLeft, textLeft + textWidth, said);

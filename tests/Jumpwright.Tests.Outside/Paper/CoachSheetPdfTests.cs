@@ -64,7 +64,30 @@ public class CoachSheetPdfTests
         {
             Stations = [new CoachStation($"drop box 1", $"Depth jump", 7.5, 12, ["Athlete Number1"])],
         };
-        CardText.Read(CoachSheetPdf.Render(sheet)).MustSay("17:08 to 17:12 Depth jump Athlete Number1");
+        CardText.Read(CoachSheetPdf.Render(sheet)).MustSay("Depth jump 17:08 to 17:12 Athlete Number1");
+    }
+
+    /// <summary>Whoever looks at the second page of a long hall must not turn back for the time and the place.</summary>
+    [Fact]
+    public void Sheet_ThatGoesOnOverAPage_NamesItsTimesAndItsStationThere()
+    {
+        CoachSheet sheet = HandMadeSheets.Small with
+        {
+            Stations =
+            [
+                .. Enumerable
+                    .Range(0, 30)
+                    .Select(n => new CoachStation($"drop box 1", $"Depth jump", 5 + n, 15 + n, [$"Athlete Number{n}"])),
+            ],
+        };
+        var pages = CardText
+            .Read(CoachSheetPdf.Render(sheet))
+            .Pages.Select(p => p.Select(w => w.Text).ToArray())
+            .ToArray();
+        string[][] going = [.. pages.Where(p => p.Contains("Depth"))];
+        Assert.True(going.Length > 1, "thirty turns fit one page");
+        Assert.All(going, p => Assert.Contains("17:30", p));
+        Assert.All(going, p => Assert.Contains("drop", p));
     }
 
     [Fact]
