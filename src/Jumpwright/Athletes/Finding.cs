@@ -21,6 +21,12 @@ public sealed record Finding(
     Source Source
 )
 {
+    /// <summary>Which test that is; null when settled. A test that nobody names is proposed to nobody.</summary>
+    public QualityTest? Asks { get; init; }
+
+    /// <summary>True where <see cref="NextTest"/> says why that test waits on the day, and not how it is done.</summary>
+    public bool TestWaits { get; init; }
+
     /// <summary>
     /// How many trials on one day would settle it if the mean stays: what decides is the mean of the latest day. Null when settled, not
     /// tested, or settled by no number of them.

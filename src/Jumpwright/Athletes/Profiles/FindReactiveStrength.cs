@@ -22,12 +22,19 @@ internal static class FindReactiveStrength
                 .FirstOrDefault(e => e.Device == contact.Device && e.Date == contact.Date);
         if (contact is null || index is null)
         {
-            return Verdicts.NotTested(Quality.ReactiveStrength, Test, ProfileLimits.DropContact);
+            return Verdicts.NotTested(Quality.ReactiveStrength, QualityTest.DropJumps, Test, ProfileLimits.DropContact);
         }
 
         if (!known.IsFresh(contact.Date))
         {
-            return Verdicts.Stale(Quality.ReactiveStrength, known, Test, ProfileLimits.DropContact, contact);
+            return Verdicts.Stale(
+                Quality.ReactiveStrength,
+                known,
+                QualityTest.DropJumps,
+                Test,
+                ProfileLimits.DropContact,
+                contact
+            );
         }
 
         double slow = Likelihood.Above(
@@ -52,6 +59,7 @@ internal static class FindReactiveStrength
             Math.Max(slow, low),
             guardsHealth: false,
             $"Drop jump: contact {Spoken.Of(contact.Measure)}, reactive strength index {Spoken.Of(index.Measure)} ({new SaidMethod(index.Measure.Method)}{dropped}) on {contact.Date} (contact at most {1000 * ProfileLimits.DropContact.Value:0} ms and index at least {ProfileLimits.ReactiveStrength.Value:0.0} m/s wished).",
+            QualityTest.DropJumps,
             Test,
             slow >= low ? ProfileLimits.DropContact : ProfileLimits.ReactiveStrength,
             evidence

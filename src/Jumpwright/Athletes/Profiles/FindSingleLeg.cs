@@ -30,8 +30,15 @@ internal static class FindSingleLeg
             ?? push
             ?? (
                 known.Screen("single-hop", Side.Left, "m", HopUncertaintyM) is { } old && !known.IsFresh(old.Date)
-                    ? Verdicts.Stale(Quality.SingleLeg, known, Test, ProfileLimits.HopSymmetry, old)
-                    : Verdicts.NotTested(Quality.SingleLeg, Test, ProfileLimits.HopSymmetry)
+                    ? Verdicts.Stale(
+                        Quality.SingleLeg,
+                        known,
+                        QualityTest.SingleHop,
+                        Test,
+                        ProfileLimits.HopSymmetry,
+                        old
+                    )
+                    : Verdicts.NotTested(Quality.SingleLeg, QualityTest.SingleHop, Test, ProfileLimits.HopSymmetry)
             );
     }
 
@@ -67,6 +74,7 @@ internal static class FindSingleLeg
             Likelihood.Below(index, doubt, ProfileLimits.HopSymmetry.Value),
             guardsHealth: true,
             $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {shorter.Date}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
+            QualityTest.SingleHop,
             Test,
             ProfileLimits.HopSymmetry,
             left,
@@ -98,6 +106,7 @@ internal static class FindSingleLeg
             Likelihood.Above(value, doubt, limit) + Likelihood.Below(value, doubt, -limit),
             guardsHealth: true,
             $"{said} of the summed impulse on {push.Date} (within {limit:0} % wished).",
+            QualityTest.TwoPlateJumps,
             $"countermovement jumps on two plates",
             ProfileLimits.ImpulseAsymmetry,
             push

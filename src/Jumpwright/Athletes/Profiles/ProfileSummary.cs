@@ -32,7 +32,7 @@ internal static class ProfileSummary
             Sentence test = findings[0].NextTest ?? Sentence.Of($"any test at hand");
             return (
                 Joined(height, $"What limits them is not known: nothing fresh was tested."),
-                new NamedTest(findings[0].Quality, $"First: {test:small}.")
+                NamedTest.First(findings[0].Quality, test)
             );
         }
 
@@ -52,7 +52,7 @@ internal static class ProfileSummary
         bool settles = performance is [] && condition is null;
         return (
             Joined(height, first, then),
-            settles && unclear?.NextTest is { } next ? new NamedTest(unclear.Quality, $"{next}.") : null
+            settles && unclear?.NextTest is { } next ? NamedTest.Settling(unclear.Quality, next) : null
         );
     }
 

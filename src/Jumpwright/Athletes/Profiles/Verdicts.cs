@@ -12,6 +12,7 @@ internal static class Verdicts
         double limits,
         bool guardsHealth,
         Sentence what,
+        QualityTest test,
         Sentence nextTest,
         Coefficient threshold,
         params ImmutableArray<Evidence> evidence
@@ -32,7 +33,11 @@ internal static class Verdicts
         };
         (Sentence? next, int? more) =
             verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null);
-        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source) { TrialsToSettle = more };
+        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source)
+        {
+            TrialsToSettle = more,
+            Asks = next is null ? null : test,
+        };
     }
 
     /// <summary>
@@ -98,12 +103,16 @@ internal static class Verdicts
 
     private static double Square(double x) => x * x;
 
-    internal static Finding NotTested(Quality quality, Sentence nextTest, Coefficient threshold) =>
-        new(quality, FindingVerdict.NotTested, null, $"Not tested.", $"{nextTest:capital}", [], threshold.Source);
+    internal static Finding NotTested(Quality quality, QualityTest test, Sentence nextTest, Coefficient threshold) =>
+        new(quality, FindingVerdict.NotTested, null, $"Not tested.", $"{nextTest:capital}", [], threshold.Source)
+        {
+            Asks = test,
+        };
 
     internal static Finding Stale(
         Quality quality,
         Known known,
+        QualityTest test,
         Sentence nextTest,
         Coefficient threshold,
         Evidence old
@@ -116,5 +125,8 @@ internal static class Verdicts
             $"{nextTest:capital}",
             [old],
             threshold.Source
-        );
+        )
+        {
+            Asks = test,
+        };
 }

@@ -58,7 +58,9 @@ public static class GainRankings
                 .Select(f =>
                     f.Verdict switch
                     {
-                        FindingVerdict.NotTested => Sentence.Of($"Not tested: {Said(f.Quality)}. {f.NextTest}."),
+                        FindingVerdict.NotTested => Sentence.Of(
+                            $"Not tested: {Said(f.Quality)}. {f.NextTest:capital}."
+                        ),
                         FindingVerdict.Limits => Sentence.Of($"Not met: {Said(f.Quality)}. {f.Sentence}"),
                         _ => Sentence.Of($"Not settled: {Said(f.Quality)}. {f.Sentence}"),
                     }
@@ -80,7 +82,7 @@ public static class GainRankings
                     0
                 );
         bool settled = chance is null or >= Sure;
-        Sentence? next = settled ? null : Next(profile, ranked);
+        Finding? next = settled ? null : Next(profile, ranked);
         return new GainRanking(
             profile.AthleteId,
             outcome,
@@ -89,9 +91,13 @@ public static class GainRankings
             [.. all.Where(g => g.Centimetres is null)],
             settled,
             chance,
-            next,
+            next?.NextTest,
             Say(ranked, chance, settled, conditions)
-        );
+        )
+        {
+            Next = next?.Quality,
+            TestWaits = next?.TestWaits == true,
+        };
     }
 
     private static Gain Make(
@@ -153,14 +159,11 @@ public static class GainRankings
         );
     }
 
-    private static Sentence? Next(Profile profile, Gain[] ranked)
-    {
-        Finding? open = ranked
+    private static Finding? Next(Profile profile, Gain[] ranked) =>
+        ranked
             .Take(2)
             .Select(g => profile.Findings.FirstOrDefault(f => f.Quality == g.Quality))
             .FirstOrDefault(f => f?.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear);
-        return open?.NextTest;
-    }
 
     private static Sentence Say(Gain[] ranked, double? chance, bool settled, ImmutableArray<Sentence> conditions)
     {
