@@ -178,16 +178,12 @@ public sealed class OpenWork
         }
 
         bool heels = finding.Asks == QualityTest.HeelRaisesOrHops;
-        return standing.With is { } jump
-                ? finding with
-                {
-                    NextTest =
-                        heels && !HeelRaises.IsOpen
-                            ? Sentence.Of($"{FindAnkleStiffness.Test:capital}, as {jump:small}")
-                            : Sentence.Of($"{test:open}, as {jump:small}"),
-                }
-            : heels ? finding with { NextTest = $"{EntryTests.Find("heel-raises")!.HowToDoIt:capital}" }
-            : finding;
+        return standing.With is not { } jump
+                ? heels ? finding with { NextTest = $"{EntryTests.Find("heel-raises")!.HowToDoIt:capital}" }
+                    : finding
+            : !heels ? finding with { NextTest = $"{jump}: {test:small}" }
+            : HeelRaises.IsOpen ? finding with { NextTest = $"{test:open}, as {jump:small}" }
+            : finding with { NextTest = $"{jump}: {FindAnkleStiffness.Test}" };
     }
 
     private Standing HeelRaises => ByHand(EntryTests.Find("heel-raises")!);

@@ -147,7 +147,7 @@ public class OpenWorkTests(ITestOutputHelper output)
         Assert.Equal("low-pogo", Under(new TierAtMost(Tissue.Achilles, 1)).Of(hops).With!.Value.Id);
         Assert.False(Under(new NoAnkleSprings()).Of(hops).IsOpen);
         Assert.Equal(
-            "Four trials of ten hops, as low pogo hop",
+            "Low pogo hop: four trials of ten hops",
             On(AllBut("pogo-hop")).In(Known($"Known.", $"Test.", hops)).Findings[0].NextTest
         );
 
