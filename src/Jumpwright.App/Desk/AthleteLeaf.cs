@@ -21,7 +21,7 @@ public sealed class AthleteLeaf
             ImmutableArray<Ruling> rulings = SafetyRules.For(dossier.History, day, exercises);
             return new Worked(
                 BarredTests.In(profile, rulings, catalogue),
-                Ladders.For(profile, dossier.History, catalogue, day),
+                Ladders.For(profile, dossier.History, catalogue, day, rulings),
                 rulings
             );
         });

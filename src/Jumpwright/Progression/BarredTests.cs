@@ -37,7 +37,7 @@ public static class BarredTests
         {
             if (finding.NextTest is not null && Bars(finding.Quality, rulings, catalogue) is { } ruling)
             {
-                findings.Add(finding with { NextTest = CriterionJudge.Waits(ruling.Because) });
+                findings.Add(finding with { NextTest = CriterionJudge.Waits(ruling) });
                 named =
                     named?.Quality == finding.Quality
                         ? named with

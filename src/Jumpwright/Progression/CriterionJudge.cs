@@ -19,10 +19,14 @@ internal sealed class CriterionJudge(
     ImmutableArray<Ruling> rulings
 )
 {
-    private static readonly Sentence NotNow = Waits($"");
+    /// <summary>A proposal that a ruling forbids, as the rest of a sentence.</summary>
+    internal static Sentence Waits(Ruling ruling) => Waits(ruling.Because, ruling);
 
-    /// <summary>A proposal that a limit forbids, as the rest of a sentence.</summary>
-    internal static Sentence Waits(Sentence because) => $"not now: {because:open}";
+    /// <summary>A proposal for a step that is closed, for that reason.</summary>
+    internal static Sentence Waits(RungReason closed) => Waits(closed.Sentence, closed.Ruling);
+
+    private static Sentence Waits(Sentence because, Ruling? ruling) =>
+        Sentence.Of($"not now: {because:open}").As(new Waits(ruling));
 
     private readonly int _freshDays = AfterInjury(history, asOf, options)
         ? options.FreshDaysAfterInjury
@@ -81,7 +85,7 @@ internal sealed class CriterionJudge(
     private static Sentence AnyOf(IEnumerable<TestReading> readings)
     {
         Sentence[] tests = [.. readings.Select(r => r.Settle).OfType<Sentence>().Distinct()];
-        Sentence[] allowed = [.. tests.Where(t => !t.IsLike(NotNow))];
+        Sentence[] allowed = [.. tests.Where(t => t.Reason is not Progression.Waits)];
         return EitherOf(allowed.Length > 0 ? allowed : [.. tests.Take(1)]);
     }
 
@@ -92,7 +96,7 @@ internal sealed class CriterionJudge(
 
     /// <summary>The test in words, or why it may not be done today: a test is an exercise under every limit.</summary>
     private Sentence How(EntryTest known, string? task) =>
-        Forbidding(known, task) is { } ruling ? Waits(ruling.Because) : known.HowToDoIt;
+        Forbidding(known, task) is { } ruling ? Waits(ruling) : known.HowToDoIt;
 
     /// <summary>What is no exercise of the catalogue is on nobody's list of what is allowed.</summary>
     private Ruling? Forbidding(EntryTest known, string? task) =>
@@ -231,7 +235,7 @@ internal sealed class CriterionJudge(
     /// </summary>
     private static Sentence MoreOf(Sentence how, double margin, double doubt, double needed, int? trials)
     {
-        if (how.IsLike(NotNow))
+        if (how.Reason is Progression.Waits)
         {
             return how;
         }
@@ -256,7 +260,7 @@ internal sealed class CriterionJudge(
     }
 
     private static Sentence AfterTraining(Sentence how) =>
-        how.IsLike(NotNow) ? how : Sentence.Of($"{how}, after training for it");
+        how.Reason is Progression.Waits ? how : Sentence.Of($"{how}, after training for it");
 
     private static TestReading Worse(TestReading a, TestReading b)
     {
@@ -327,24 +331,14 @@ internal sealed class CriterionJudge(
     private static bool Fits(string unit, EntryTest known) =>
         unit == known.Unit || (known.IsCount && unit is "" or "1" or "count");
 
-    private static string Number(double value) => value.ToString(Math.Abs(value) >= 10 ? "0.#" : "0.###");
-
     /// <summary>A value with its doubt, as exactly as that lets it be.</summary>
-    private static Sentence Amount(double value, double doubt, string unit)
-    {
-        int digits = Digits.Of(doubt, value);
-        string exactly = "F" + digits;
-        Length length = new(value);
-        Length lengthDoubt = new(doubt);
-        return (unit, digits) switch
+    private static Sentence Amount(double value, double doubt, string unit) =>
+        unit switch
         {
-            ("m", 0) => $"{length:F0 (m)} ± {lengthDoubt:F0 m}",
-            ("m", 1) => $"{length:F1 (m)} ± {lengthDoubt:F1 m}",
-            ("m", 2) => $"{length:F2 (m)} ± {lengthDoubt:F2 m}",
-            ("m", 3) => $"{length:F3 (m)} ± {lengthDoubt:F3 m}",
-            _ => $"{value.ToString(exactly)} ± {doubt.ToString(exactly)}{Unit(unit)}",
+            "m" => $"{new DoubtedLength(value, doubt)}",
+            "s" => Doubted.Milliseconds(value, doubt),
+            _ => $"{Doubted.Number(value, doubt)}{Unit(unit)}",
         };
-    }
 
     private static Sentence Unit(string unit) =>
         unit switch

@@ -79,7 +79,7 @@ internal sealed class LadderBuilder(
 
         return reason with
         {
-            CheapestTest = first.CheapestTest ?? CriterionJudge.Waits(first.Sentence),
+            CheapestTest = first.CheapestTest ?? CriterionJudge.Waits(first),
         };
     }
 
@@ -103,7 +103,10 @@ internal sealed class LadderBuilder(
         [
             .. rulings
                 .Where(r => r.Effect.Forbids(exercise.Facts))
-                .Select(r => new RungReason(r.LimitId, CriterionVerdict.NotMet, r.Because, null, null, null)),
+                .Select(r => new RungReason(r.LimitId, CriterionVerdict.NotMet, r.Because, null, null, null)
+                {
+                    Ruling = r,
+                }),
             .. Held(exercise),
         ];
 
@@ -227,12 +230,12 @@ internal sealed class LadderBuilder(
         return days <= options.FadesToClosedAfterDays || steppedUpAgain
             ? null
             : new RungReason(
-                "faded",
+                RungReason.Faded,
                 CriterionVerdict.Stale,
                 $"Faded: last done on {last}, {days} days ago; a step before it comes first.",
                 null,
                 last,
-                $"one clean session of {CriterionJudge.EitherOf(before.Distinct(StringComparer.Ordinal).Select(id => Sentence.Of($"{SaidExercise.ById(id)}")))}"
+                $"one clean session of {CriterionJudge.EitherOf(before.Distinct(StringComparer.Ordinal).Select(id => Sentence.Of($"{SaidExercise.ById(id):small}")))}"
             );
     }
 
@@ -254,7 +257,7 @@ internal sealed class LadderBuilder(
             log.LastUse is { } last && log.Earned
                 ? Sentence.Of($"Not owned any more: last done on {last}; {options.FadesToOpenAfterDays} days at most.")
             : log.LastFlaw is { } flaw
-                ? Sentence.Of($"Not owned: {flaw}; {log.Clean.Length} of {options.SessionsToOwn} clean sessions since.")
+                ? Sentence.Of($"Not owned, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then.")
             : exercise.Entry.IsEmpty && log.LastUse is null
                 ? Sentence.Of($"Needs no test: it is where everybody begins.")
             : Sentence.Of(
@@ -281,7 +284,7 @@ internal sealed class LadderBuilder(
             ? Sentence.Of(
                 $"{Times(options.SessionsToOwn)} clean sessions of {exercise.Said:small} within {options.OwnWithinDays} days"
             )
-        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first.Sentence)
+        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first)
         : Sentence.Of($"an entry of the catalogue without a circle");
 
     private static Sentence Earned(CleanSessions log)
@@ -298,15 +301,18 @@ internal sealed class LadderBuilder(
     }
 
     private Sentence NotOwned(Rung rung, CleanSessions log) =>
-        log.LastUse is null ? Sentence.Of($"Not tested: not done yet")
-        : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: earned, but closed now")
-        : log.Earned ? Sentence.Of($"Stale: last done on {log.LastUse.Value}")
+        IsUntried(log) ? Sentence.Of($"Not tested: not done yet")
+        : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: it was owned, but is closed now")
+        : log is { Earned: true, LastUse: { } last } ? Sentence.Of($"Stale: last done on {last}")
         : log.LastFlaw is { } flaw
-            ? Sentence.Of($"Not met: {flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since")
+            ? Sentence.Of($"Not met, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then")
         : Sentence.Of($"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions");
 
+    /// <summary>Never done, neither well nor badly.</summary>
+    private static bool IsUntried(CleanSessions log) => log is { LastUse: null, LastFlaw: null };
+
     private static CriterionVerdict Verdict(CleanSessions log) =>
-        log.LastUse is null ? CriterionVerdict.NotTested
+        IsUntried(log) ? CriterionVerdict.NotTested
         : log.Earned ? CriterionVerdict.Stale
         : CriterionVerdict.NotMet;
 

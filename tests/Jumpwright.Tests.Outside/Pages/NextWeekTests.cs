@@ -2,6 +2,7 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Planning;
 using Jumpwright.Plans;
@@ -74,7 +75,7 @@ public class NextWeekTests
             ),
         ];
         Assert.NotEmpty(less);
-        Assert.All(less, c => Assert.Contains(c.Because, page, StringComparison.Ordinal));
+        Assert.All(less, c => Assert.Contains(SpokenSentences.Text(c.Because), page, StringComparison.Ordinal));
         Assert.True(
             less.Any(c => c.Because.ToString().Contains(because, StringComparison.Ordinal)),
             string.Join('\n', less.Select(c => $"{name} {c.SessionId} {c.ExerciseId}: {c.Because}"))
