@@ -67,6 +67,7 @@ public class NextWeekTests
         int now = Asked(squad, week.Plan, her, tissues);
         Assert.True(now < asked, $"{asked} contacts × tier before, {now} after");
         string page = WebUtility.HtmlDecode(await squad.Get("/week"));
+        Assert.Contains("<h1>2 weeks from Monday 4 January 2027</h1>", page, StringComparison.Ordinal);
         string name = squad.Desk.Book.Find(her)!.Athlete.Name;
         PlanChange[] less =
         [
