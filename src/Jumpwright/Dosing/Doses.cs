@@ -127,7 +127,7 @@ public static class Doses
 
         if (load is not null)
         {
-            yield return $"{new Mass(load.LoadKg):0.# kg}: {load.Basis}.";
+            yield return $"{new LoadToTake(load.LoadKg)}: {load.Basis}.";
         }
 
         if (runUp is not null)

@@ -28,6 +28,6 @@ public sealed record Closing(ClosedBy By, Sentence Because)
             { Step: { } step, Exercise: { } exercise } =>
                 $"closed for now: {exercise:small} is closed on the ladder; first {step:open}",
             { By: ClosedBy.Kit } => $"closed for now: {Because:open}",
-            _ => CriterionJudge.Waits(Because),
+            _ => CriterionJudge.Waits(Because, Ruling),
         };
 }

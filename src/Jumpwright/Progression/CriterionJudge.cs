@@ -12,16 +12,21 @@ namespace Jumpwright.Progression;
 /// <summary>Judges entry criteria that name a test, from the profile's current measures and the screens typed by hand.</summary>
 internal sealed class CriterionJudge(Profile profile, History history, LocalDate asOf, LadderOptions options)
 {
-    private static readonly Sentence NotNow = Waits($"");
+    /// <summary>A proposal that a ruling forbids, as the rest of a sentence.</summary>
+    internal static Sentence Waits(Ruling ruling) => Waits(ruling.Because, ruling);
 
     /// <summary>What is open that day, once all steps are known; until then no test is proposed.</summary>
     internal OpenWork? Open { get; init; }
 
-    /// <summary>A proposal that a limit forbids, as the rest of a sentence.</summary>
-    internal static Sentence Waits(Sentence because) => $"not now: {because:open}";
+    /// <summary>A proposal for a step that is closed, for that reason.</summary>
+    internal static Sentence Waits(RungReason closed) => Waits(closed.Sentence, closed.Ruling);
+
+    /// <summary>What waits, for that reason.</summary>
+    internal static Sentence Waits(Sentence because, Ruling? ruling) =>
+        Sentence.Of($"not now: {because:open}").As(new Waits(ruling));
 
     /// <summary>True for what says that a test or a step waits.</summary>
-    internal static bool IsWaiting(Sentence said) => said.IsLike(NotNow);
+    internal static bool IsWaiting(Sentence said) => said.Reason is Progression.Waits;
 
     private readonly int _freshDays = AfterInjury(history, asOf, options)
         ? options.FreshDaysAfterInjury
@@ -109,7 +114,7 @@ internal sealed class CriterionJudge(Profile profile, History history, LocalDate
 
         Standing standing = Open.Of(known, task, asking);
         return standing.First is { } closing
-                ? new(closing.By == ClosedBy.Ladder ? closing.Step! : Waits(closing.Because), false)
+                ? new(closing.By == ClosedBy.Ladder ? closing.Step! : Waits(closing.Because, closing.Ruling), false)
             : standing.With is { } jump ? new($"{known.HowToDoIt}, as {jump:small}", true)
             : new(known.HowToDoIt, true);
     }
@@ -347,24 +352,14 @@ internal sealed class CriterionJudge(Profile profile, History history, LocalDate
     private static bool Fits(string unit, EntryTest known) =>
         unit == known.Unit || (known.IsCount && unit is "" or "1" or "count");
 
-    private static string Number(double value) => value.ToString(Math.Abs(value) >= 10 ? "0.#" : "0.###");
-
     /// <summary>A value with its doubt, as exactly as that lets it be.</summary>
-    private static Sentence Amount(double value, double doubt, string unit)
-    {
-        int digits = Digits.Of(doubt, value);
-        string exactly = "F" + digits;
-        Length length = new(value);
-        Length lengthDoubt = new(doubt);
-        return (unit, digits) switch
+    private static Sentence Amount(double value, double doubt, string unit) =>
+        unit switch
         {
-            ("m", 0) => $"{length:F0 (m)} ± {lengthDoubt:F0 m}",
-            ("m", 1) => $"{length:F1 (m)} ± {lengthDoubt:F1 m}",
-            ("m", 2) => $"{length:F2 (m)} ± {lengthDoubt:F2 m}",
-            ("m", 3) => $"{length:F3 (m)} ± {lengthDoubt:F3 m}",
-            _ => $"{value.ToString(exactly)} ± {doubt.ToString(exactly)}{Unit(unit)}",
+            "m" => $"{new DoubtedLength(value, doubt)}",
+            "s" => Doubted.Milliseconds(value, doubt),
+            _ => $"{Doubted.Number(value, doubt)}{Unit(unit)}",
         };
-    }
 
     private static Sentence Unit(string unit) =>
         unit switch

@@ -17,8 +17,6 @@ internal sealed class LadderBuilder(
     ImmutableArray<Ruling> rulings
 )
 {
-    private const string Faded = "faded";
-
     private readonly CriterionJudge _judge = new(profile, history, asOf, options);
     private readonly RungReason? _landingHold = Holds.ForLandings(history, asOf, options);
     private readonly RungReason? _timeOffHold = Holds.ForTimeOff(history, asOf, options);
@@ -88,7 +86,7 @@ internal sealed class LadderBuilder(
 
         if (rulings.FirstOrDefault(r => r.Effect is NothingPlanned) is { } nothing)
         {
-            return rulings.Any(r => r.Because == reason.Sentence) ? null : CriterionJudge.Waits(nothing.Because);
+            return reason.Ruling is not null ? null : CriterionJudge.Waits(nothing);
         }
 
         if (exercise.Entry.FirstOrDefault(c => c.Id == reason.CriterionId) is { } criterion)
@@ -100,7 +98,7 @@ internal sealed class LadderBuilder(
 
         return reason.CriterionId switch
         {
-            Faded => StepBefore(exercise),
+            RungReason.Faded => StepBefore(exercise),
             Holds.Landing => Landings(reason),
             _ => reason.CheapestTest,
         };
@@ -113,7 +111,7 @@ internal sealed class LadderBuilder(
         Exercise[] open = [.. before.Where(e => _rungs[e.Id].State != RungState.Closed)];
         return open.Length > 0
                 ? Sentence.Of(
-                    $"one clean session of {CriterionJudge.EitherOf(open.Select(e => Sentence.Of($"{e.SaidId}")))}"
+                    $"one clean session of {CriterionJudge.EitherOf(open.Select(e => Sentence.Of($"{e.SaidId:small}")))}"
                 )
             : before.Length > 0 ? NextStep(before[0], Proposed(before[0]))
             : null;
@@ -122,7 +120,7 @@ internal sealed class LadderBuilder(
     /// <summary>The landings that end a hold, or the step that leads to them, or why they wait.</summary>
     private Sentence? Landings(RungReason hold) =>
         _proposing!.Closing(hold.Test is null ? QualityTest.LandingSession : QualityTest.LandingScreen) is { } closing
-            ? closing.Step ?? CriterionJudge.Waits(closing.Because)
+            ? closing.Step ?? CriterionJudge.Waits(closing.Because, closing.Ruling)
             : hold.CheapestTest;
 
     private static IEnumerable<string> StepsBefore(Exercise exercise) =>
@@ -150,7 +148,10 @@ internal sealed class LadderBuilder(
         [
             .. rulings
                 .Where(r => r.Effect.Forbids(exercise.Facts))
-                .Select(r => new RungReason(r.LimitId, CriterionVerdict.NotMet, r.Because, null, null, null)),
+                .Select(r => new RungReason(r.LimitId, CriterionVerdict.NotMet, r.Because, null, null, null)
+                {
+                    Ruling = r,
+                }),
             .. Held(exercise),
         ];
 
@@ -271,7 +272,7 @@ internal sealed class LadderBuilder(
         return days <= options.FadesToClosedAfterDays || steppedUpAgain
             ? null
             : new RungReason(
-                Faded,
+                RungReason.Faded,
                 CriterionVerdict.Stale,
                 $"Faded: last done on {last}, {days} days ago; a step before it comes first.",
                 null,
@@ -298,7 +299,7 @@ internal sealed class LadderBuilder(
             log.LastUse is { } last && log.Earned
                 ? Sentence.Of($"Not owned any more: last done on {last}; {options.FadesToOpenAfterDays} days at most.")
             : log.LastFlaw is { } flaw
-                ? Sentence.Of($"Not owned: {flaw}; {log.Clean.Length} of {options.SessionsToOwn} clean sessions since.")
+                ? Sentence.Of($"Not owned, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then.")
             : exercise.Entry.IsEmpty && log.LastUse is null
                 ? Sentence.Of($"Needs no test: it is where everybody begins.")
             : Sentence.Of(
@@ -325,7 +326,7 @@ internal sealed class LadderBuilder(
             ? Sentence.Of(
                 $"{Times(options.SessionsToOwn)} clean sessions of {exercise.Said:small} within {options.OwnWithinDays} days"
             )
-        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first.Sentence)
+        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first)
         : Sentence.Of($"an entry of the catalogue without a circle");
 
     private static Sentence Earned(CleanSessions log)
@@ -342,15 +343,18 @@ internal sealed class LadderBuilder(
     }
 
     private Sentence NotOwned(Rung rung, CleanSessions log) =>
-        log.LastUse is null ? Sentence.Of($"Not tested: not done yet")
-        : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: earned, but closed now")
-        : log.Earned ? Sentence.Of($"Stale: last done on {log.LastUse.Value}")
+        IsUntried(log) ? Sentence.Of($"Not tested: not done yet")
+        : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: it was owned, but is closed now")
+        : log is { Earned: true, LastUse: { } last } ? Sentence.Of($"Stale: last done on {last}")
         : log.LastFlaw is { } flaw
-            ? Sentence.Of($"Not met: {flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since")
+            ? Sentence.Of($"Not met, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then")
         : Sentence.Of($"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions");
 
+    /// <summary>Never done, neither well nor badly.</summary>
+    private static bool IsUntried(CleanSessions log) => log is { LastUse: null, LastFlaw: null };
+
     private static CriterionVerdict Verdict(CleanSessions log) =>
-        log.LastUse is null ? CriterionVerdict.NotTested
+        IsUntried(log) ? CriterionVerdict.NotTested
         : log.Earned ? CriterionVerdict.Stale
         : CriterionVerdict.NotMet;
 

@@ -56,9 +56,10 @@ public sealed class OpenWork
     {
         ArgumentNullException.ThrowIfNull(squad);
         History own = squad.Under(history);
+        ImmutableArray<Ruling> safety = SafetyOn(own, catalogue, day);
         return new(
-            Ladders.For(profile, own, catalogue, day),
-            RulingsOn(own, squad, catalogue, day),
+            Ladders.For(profile, own, catalogue, day, safety),
+            safety.AddRange(ConditionRules.For(squad, day, LimitBook.For(own, day))),
             catalogue,
             squad.Kit
         );
@@ -94,13 +95,14 @@ public sealed class OpenWork
         ArgumentNullException.ThrowIfNull(catalogue);
         History own = squad.Under(history);
         LimitBook limits = LimitBook.For(own, day);
-        HashSet<string> known = [.. catalogue.Exercises.Select(e => e.Id)];
-        return SafetyRules
-            .For(own, day, known)
+        return SafetyOn(own, catalogue, day)
             .AddRange(
                 floors is null ? ConditionRules.For(squad, day, limits) : ConditionRules.For(squad, day, floors, limits)
             );
     }
+
+    private static ImmutableArray<Ruling> SafetyOn(History own, Catalogue catalogue, LocalDate day) =>
+        SafetyRules.For(own, day, catalogue.Exercises.Select(e => e.Id).ToHashSet(StringComparer.Ordinal));
 
     /// <summary>The same with another ladder: what will be open once a step of the plan was done.</summary>
     internal OpenWork Under(Ladder ladder) => new(ladder, Rulings, _catalogue, Kit);
@@ -268,7 +270,7 @@ public sealed class OpenWork
             yield return OnLadder(
                 exercise,
                 reason.Sentence,
-                reason.CheapestTest ?? CriterionJudge.Waits(reason.Sentence)
+                reason.CheapestTest ?? CriterionJudge.Waits(reason)
             );
         }
 

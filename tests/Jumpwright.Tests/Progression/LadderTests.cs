@@ -50,7 +50,7 @@ public class LadderTests
         RungReason contact = rung.Reasons.Single(r => r.CriterionId == "drop-jump-contact");
         Assert.Equal(CriterionVerdict.Met, contact.Verdict);
         Assert.Equal(new LocalDate(2027, 1, 1), contact.Date);
-        Assert.Contains("0.200 ± 0.010 s on 1 Jan 2027", contact.Sentence, StringComparison.Ordinal);
+        Assert.Contains("200 ± 10 ms on 1 Jan 2027", contact.Sentence, StringComparison.Ordinal);
         Assert.Null(contact.CheapestTest);
     }
 

@@ -26,7 +26,7 @@ internal static class FindAnkleStiffness
             )
                 is { } k
                 ? Sentence.Of(
-                    $", vertical stiffness {k.Measure.Value / 1000:0.0} ± {k.Measure.StandardUncertainty / 1000:0.0} kN/m ({new SaidMethod(k.Measure.Method)})"
+                    $", vertical stiffness {Doubted.Number(k.Measure.Value / 1000, k.Measure.StandardUncertainty / 1000)} kN/m ({new SaidMethod(k.Measure.Method)})"
                 )
                 : Sentence.Of($"");
             return Verdicts.From(

@@ -64,7 +64,7 @@ internal static class FindLanding
             Quality.Landing,
             limits,
             guardsHealth: true,
-            $"Landing screen {screen.Measure.Value:0.#} ± {screen.Measure.StandardUncertainty:0.#} faults on {screen.Date} (at most {ProfileLimits.LandingFaults.Value:0} wished).",
+            $"Landing screen {Doubted.Number(screen.Measure.Value, screen.Measure.StandardUncertainty)} faults on {screen.Date} (at most {ProfileLimits.LandingFaults.Value:0} wished).",
             QualityTest.LandingScreen,
             Test,
             ProfileLimits.LandingFaults,

@@ -12,7 +12,15 @@ internal static class FindReactiveStrength
     private static readonly Sentence Test =
         $"three drop jumps from 0.30 m or lower, on a plate or a mat, or filmed at 240 frames a second";
 
-    internal static Finding In(Known known)
+    private static readonly ImmutableArray<Source> Thresholds =
+    [
+        ProfileLimits.DropContact.Source,
+        ProfileLimits.ReactiveStrength.Source,
+    ];
+
+    internal static Finding In(Known known) => Judged(known) with { Thresholds = Thresholds };
+
+    private static Finding Judged(Known known)
     {
         Evidence? contact = known.Find(MeasureNames.ContactTime, JumpTask.DropJump);
         Evidence? index = contact is null

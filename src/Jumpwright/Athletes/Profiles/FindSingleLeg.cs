@@ -23,6 +23,7 @@ internal static class FindSingleLeg
             {
                 Sentence = $"{first.Sentence} {second.Sentence}",
                 Evidence = [.. first.Evidence, .. second.Evidence],
+                Thresholds = [hops.Source, push.Source],
             };
         }
 
@@ -93,7 +94,7 @@ internal static class FindSingleLeg
         double value = push.Measure.Value;
         double doubt = push.Measure.StandardUncertainty;
         double limit = ProfileLimits.ImpulseAsymmetry.Value;
-        Sentence amount = $"{Math.Abs(value):0.0} ± {doubt:0.0} %";
+        Sentence amount = Doubted.Percent(Math.Abs(value), doubt);
         Sentence said = (Math.Abs(value) < 2 * doubt, value < 0) switch
         {
             (true, true) => $"Neither leg is shown to push more: the right by {amount}",

@@ -37,6 +37,7 @@ internal static class Verdicts
         {
             TrialsToSettle = more,
             Asks = next is null ? null : test,
+            GuardsHealth = guardsHealth,
         };
     }
 

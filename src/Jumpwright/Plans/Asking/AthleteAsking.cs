@@ -211,7 +211,7 @@ internal sealed class AthleteAsking
             [
                 .. (later ?? []).Select(o =>
                     Sentence.Of(
-                        $"Opens once {SaidExercise.ById(o.ExerciseId)} was done cleanly in {o.Sessions} sessions of this plan; until then it is not done."
+                        $"Opens once {SaidExercise.ById(o.ExerciseId):small} was done cleanly in {o.Sessions} sessions of this plan; until then it is not done."
                     )
                 ),
                 .. _wanting.Because(exercise),

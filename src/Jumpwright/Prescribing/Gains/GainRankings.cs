@@ -12,18 +12,7 @@ public static class GainRankings
 {
     private const double Sure = 0.9;
 
-    internal static Sentence Said(Quality quality) =>
-        quality switch
-        {
-            Quality.Landing => $"landing",
-            Quality.AnkleStiffness => $"ankle stiffness",
-            Quality.Push => $"the push",
-            Quality.StretchShortening => $"use of the dip",
-            Quality.ReactiveStrength => $"reactive strength",
-            Quality.SingleLeg => $"single leg",
-            Quality.RunUp => $"run-up",
-            _ => $"{quality}",
-        };
+    internal static Sentence Said(Quality quality) => QualityNames.Of(quality);
 
     /// <summary>The ranking; refused where the outcome itself was not measured.</summary>
     /// <param name="profile">What limits the athlete.</param>
@@ -58,11 +47,9 @@ public static class GainRankings
                 .Select(f =>
                     f.Verdict switch
                     {
-                        FindingVerdict.NotTested => Sentence.Of(
-                            $"Not tested: {Said(f.Quality)}. {f.NextTest:capital}."
-                        ),
-                        FindingVerdict.Limits => Sentence.Of($"Not met: {Said(f.Quality)}. {f.Sentence}"),
-                        _ => Sentence.Of($"Not settled: {Said(f.Quality)}. {f.Sentence}"),
+                        FindingVerdict.NotTested => Sentence.Of($"Not tested: {QualityNames.Of(f.Quality)}. {f.NextTest:capital}."),
+                        FindingVerdict.Limits => Sentence.Of($"Not met: {QualityNames.Of(f.Quality)}. {f.Sentence}"),
+                        _ => Sentence.Of($"Not settled: {QualityNames.Of(f.Quality)}. {f.Sentence}"),
                     }
                 ),
         ];
@@ -124,9 +111,9 @@ public static class GainRankings
                 null,
                 limits,
                 finding is null
-                    ? Sentence.Of($"{Said(quality):capital}: no published effect on {Name(outcome)}. {known}")
+                    ? Sentence.Of($"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known}")
                     : Sentence.Of(
-                        $"{Said(quality):capital}: no published effect on {Name(outcome)}. {known} {finding.Sentence}"
+                        $"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known} {finding.Sentence}"
                     )
             );
         }
@@ -139,7 +126,7 @@ public static class GainRankings
                 null,
                 null,
                 limits,
-                $"{Said(quality):capital}: {Sentence.OfCatalogue(effect.Training)}; centimetres need the spread of a squad of five or more. {known}"
+                $"{QualityNames.Of(quality):capital}: {Sentence.OfCatalogue(effect.Training)}; centimetres need the spread of a squad of five or more. {known}"
             );
         }
 
@@ -155,7 +142,7 @@ public static class GainRankings
             cm - (1.96 * sd),
             cm + (1.96 * sd),
             limits,
-            $"{Said(quality):capital}: typically {Cm(cm):0.0 cm} ({Cm(cm - (1.96 * sd)):0.0 (cm)} to {Cm(cm + (1.96 * sd)):0.0 (cm)}) in {Name(outcome)}, as {Sentence.OfCatalogue(effect.Training)}. An association, not a promise. {known}"
+            $"{QualityNames.Of(quality):capital}: typically {Cm(cm):0.0 cm} ({Cm(cm - (1.96 * sd)):0.0 (cm)} to {Cm(cm + (1.96 * sd)):0.0 (cm)}) in {Name(outcome)}, as {Sentence.OfCatalogue(effect.Training)}. An association, not a promise. {known}"
         );
     }
 
@@ -172,9 +159,9 @@ public static class GainRankings
             [] => $"No effect on this outcome is published that we could rank; train what limits them.",
             [var only] => only.Sentence,
             [var one, var other, ..] when settled =>
-                $"{Said(one.Quality):capital} would typically bring most ({Cm(one.Centimetres!.Value):0.0 cm}; chance {Probability.Said(chance!.Value)} against {Said(other.Quality)}).",
+                $"{QualityNames.Of(one.Quality):capital} would typically bring most ({Cm(one.Centimetres!.Value):0.0 cm}; chance {Probability.Said(chance!.Value)} against {QualityNames.Of(other.Quality)}).",
             [var one, var other, ..] =>
-                $"{Said(one.Quality):capital} ({Cm(one.Centimetres!.Value):0.0 cm}) and {Said(other.Quality)} ({Cm(other.Centimetres!.Value):0.0 cm}) can't be told apart: {chance:0.00} for the first.",
+                $"{QualityNames.Of(one.Quality):capital} ({Cm(one.Centimetres!.Value):0.0 cm}) and {QualityNames.Of(other.Quality)} ({Cm(other.Centimetres!.Value):0.0 cm}) can't be told apart: {chance:0.00} for the first.",
         };
         return conditions.IsEmpty ? said : Sentence.Of($"Conditions come first. {said}");
     }
