@@ -23,12 +23,12 @@ public static class LimitNames
     public static IEnumerable<string> OfRulings =>
         SafetyRules.All.Select(r => r.Id).Append(ConditionRules.HardFloor).Append(ConditionRules.Heat);
 
-    /// <summary>For example <c>contacts in a week</c> or <c>time of plyo box</c>; a limit without a name is named by its id in words.</summary>
+    /// <summary>For example <c>contacts in a week</c> or <c>kit time, plyo box</c>; a limit without a name is named by its id in words.</summary>
     public static Sentence Of(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return After(id, "fresh-kit-minutes-") is { } fresh ? Sentence.Of($"time of {new SaidKit(fresh)} for fresh work")
-            : After(id, "kit-minutes-") is { } kit ? Sentence.Of($"time of {new SaidKit(kit)}")
+        return After(id, "fresh-kit-minutes-") is { } fresh ? Sentence.Of($"kit time for fresh work, {new SaidKit(fresh)}")
+            : After(id, "kit-minutes-") is { } kit ? Sentence.Of($"kit time, {new SaidKit(kit)}")
             : After(id, "recovery-hours-") is { } hours && TissueIn(hours) is { } rested
                 ? Sentence.Of($"hours of recovery, {rested}")
             : After(id, "weekly-growth-") is { } growth && TissueIn(growth) is { } loaded

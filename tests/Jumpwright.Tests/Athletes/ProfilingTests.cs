@@ -16,7 +16,7 @@ public class ProfilingTests
     {
         Finding once = Story.Untested.Screened("landing-screen", 4)[Quality.Landing];
         int trials = Assert.NotNull(once.TrialsToSettle);
-        Assert.StartsWith($"{trials} trials of the landing screen", once.NextTest, StringComparison.Ordinal);
+        Assert.StartsWith($"{trials} trials on one day, ", once.NextTest, StringComparison.Ordinal);
         Assert.InRange(trials, 3, 13);
         Assert.Equal(FindingVerdict.Unclear, After(trials - 1).Verdict);
         Assert.Equal(FindingVerdict.Sound, After(trials).Verdict);

@@ -27,7 +27,7 @@ public class LimitNamesTests
 
     [Theory]
     [InlineData("weekly-growth-achilles", "increase from week to week, Achilles tendon")]
-    [InlineData("fresh-kit-minutes-drop-box", "time of drop box for fresh work")]
+    [InlineData("fresh-kit-minutes-drop-box", "kit time for fresh work, drop box")]
     [InlineData("own-within", "days for those clean sessions")]
     public void AName_IsNoRowOfTheIdsWords(string id, string name) => Assert.Equal(name, LimitNames.Of(id));
 }

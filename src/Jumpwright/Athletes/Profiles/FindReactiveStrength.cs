@@ -10,7 +10,11 @@ namespace Jumpwright.Athletes.Profiles;
 internal static class FindReactiveStrength
 {
     private static readonly Sentence Test =
-        $"three drop jumps from 0.30 m or lower, on a plate or a mat, or filmed at 240 frames a second";
+        $"three drop jumps from 30 cm or lower, on a plate or a mat, or filmed at 240 frames a second";
+
+    /// <summary>The same where it is said how many.</summary>
+    private static readonly Sentence Trials =
+        $"drop jumps from 30 cm or lower, on a plate or a mat, or filmed at 240 frames a second";
 
     private static readonly ImmutableArray<Source> Thresholds =
     [
@@ -68,7 +72,7 @@ internal static class FindReactiveStrength
             guardsHealth: false,
             $"Drop jump: contact {Spoken.Of(contact.Measure)}, reactive strength index {Spoken.Of(index.Measure)} ({new SaidMethod(index.Measure.Method)}{dropped}) on {contact.Date} (contact at most {1000 * ProfileLimits.DropContact.Value:0} ms and index at least {ProfileLimits.ReactiveStrength.Value:0.0} m/s wished).",
             QualityTest.DropJumps,
-            Test,
+            Trials,
             slow >= low ? ProfileLimits.DropContact : ProfileLimits.ReactiveStrength,
             evidence
         );

@@ -79,12 +79,12 @@ internal static class Verdicts
         {
             { } n and > 0 => (
                 Sentence.Of(
-                    $"{trials + n} trials of {test} on one day, {n} more than so far, if the mean stays where it is"
+                    $"{trials + n} trials on one day, {n} more than so far, if the mean stays where it is: {test}"
                 ),
                 trials + n
             ),
             _ when needed.Value("certainty_then").Value >= wished => (
-                Sentence.Of($"{trials + 1} trials of {test} on one day, one more than so far"),
+                Sentence.Of($"{trials + 1} trials on one day, one more than so far: {test}"),
                 trials + 1
             ),
             _ when share < 0.5 => (
@@ -95,7 +95,7 @@ internal static class Verdicts
             ),
             _ => (
                 Sentence.Of(
-                    $"More than {TrialsNeeded.Most} further trials of {test}: it lies too near what is wished, so decide on the careful side"
+                    $"More than {TrialsNeeded.Most} further trials ({test}): it lies too near what is wished, so decide on the careful side"
                 ),
                 null
             ),
