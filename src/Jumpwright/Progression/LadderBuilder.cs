@@ -257,7 +257,9 @@ internal sealed class LadderBuilder(
             log.LastUse is { } last && log.Earned
                 ? Sentence.Of($"Not owned any more: last done on {last}; {options.FadesToOpenAfterDays} days at most.")
             : log.LastFlaw is { } flaw
-                ? Sentence.Of($"Not owned, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then.")
+                ? Sentence.Of(
+                    $"Not owned, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then."
+                )
             : exercise.Entry.IsEmpty && log.LastUse is null
                 ? Sentence.Of($"Needs no test: it is where everybody begins.")
             : Sentence.Of(
@@ -305,7 +307,9 @@ internal sealed class LadderBuilder(
         : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: it was owned, but is closed now")
         : log is { Earned: true, LastUse: { } last } ? Sentence.Of($"Stale: last done on {last}")
         : log.LastFlaw is { } flaw
-            ? Sentence.Of($"Not met, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then")
+            ? Sentence.Of(
+                $"Not met, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then"
+            )
         : Sentence.Of($"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions");
 
     /// <summary>Never done, neither well nor badly.</summary>

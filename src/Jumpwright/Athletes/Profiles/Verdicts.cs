@@ -32,7 +32,11 @@ internal static class Verdicts
         };
         (Sentence? next, int? more) =
             verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null);
-        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source) { TrialsToSettle = more, GuardsHealth = guardsHealth };
+        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source)
+        {
+            TrialsToSettle = more,
+            GuardsHealth = guardsHealth,
+        };
     }
 
     /// <summary>

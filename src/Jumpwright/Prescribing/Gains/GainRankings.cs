@@ -47,7 +47,9 @@ public static class GainRankings
                 .Select(f =>
                     f.Verdict switch
                     {
-                        FindingVerdict.NotTested => Sentence.Of($"Not tested: {QualityNames.Of(f.Quality)}. {f.NextTest}."),
+                        FindingVerdict.NotTested => Sentence.Of(
+                            $"Not tested: {QualityNames.Of(f.Quality)}. {f.NextTest}."
+                        ),
                         FindingVerdict.Limits => Sentence.Of($"Not met: {QualityNames.Of(f.Quality)}. {f.Sentence}"),
                         _ => Sentence.Of($"Not settled: {QualityNames.Of(f.Quality)}. {f.Sentence}"),
                     }
@@ -107,7 +109,9 @@ public static class GainRankings
                 null,
                 limits,
                 finding is null
-                    ? Sentence.Of($"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known}")
+                    ? Sentence.Of(
+                        $"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known}"
+                    )
                     : Sentence.Of(
                         $"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known} {finding.Sentence}"
                     )
