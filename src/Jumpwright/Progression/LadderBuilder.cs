@@ -284,7 +284,7 @@ internal sealed class LadderBuilder(
     private Sentence NextStep(Exercise exercise, Rung rung) =>
         rung.State != RungState.Closed
             ? Sentence.Of(
-                $"{Times(options.SessionsToOwn)} clean sessions of {exercise.Said:small} within {options.OwnWithinDays} days"
+                $"{Times(options.SessionsToOwn)} clean sessions within {options.OwnWithinDays} days: {exercise.Said:small}"
             )
         : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first)
         : Sentence.Of($"an entry of the catalogue without a circle");

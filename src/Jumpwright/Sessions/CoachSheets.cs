@@ -48,7 +48,7 @@ internal static class CoachSheets
                     }),
             ],
             [.. Notes(plan, request)],
-            Cards.MadeBy(request, $"coach's sheet", session.Slot)
+            Cards.MadeBy(request, session.Slot)
         );
     }
 

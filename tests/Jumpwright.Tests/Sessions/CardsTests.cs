@@ -81,7 +81,7 @@ public class CardsTests
     {
         SessionCard card = PlanByHand.Card(Ordinary);
         Assert.Equal(
-            $"Made by Jumpwright {ProductVersion.Current}: plan from 4 Jan 2027, session on 5 Jan 2027 at 17:00, Ada Lindqvist",
+            $"Made by Jumpwright {ProductVersion.Current}: plan from 4 Jan 2027, session on 5 Jan 2027 at 17:00",
             card.MadeBy
         );
         Assert.DoesNotContain(card.SessionId, card.MadeBy, StringComparison.Ordinal);
