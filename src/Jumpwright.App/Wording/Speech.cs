@@ -20,7 +20,12 @@ internal sealed record Speech(string Language, UnitSystem Units)
     public Catalogue Catalogue { get; init; } = Catalogue.Standard;
 
     /// <summary>As the settings have it; this language where they leave it to whoever asks.</summary>
-    public Speech As(HouseSettings settings) => this with { Language = settings.Language ?? Language, Units = settings.Units };
+    public Speech As(HouseSettings settings) =>
+        this with
+        {
+            Language = settings.Language ?? Language,
+            Units = settings.Units,
+        };
 
     /// <summary>Holds for the rest of the request that calls it.</summary>
     public static void Use(Speech speech) => Current.Value = speech;

@@ -31,7 +31,9 @@ internal static class Spoken
     public static string Of(Finding finding) =>
         finding switch
         {
-            { Verdict: FindingVerdict.Limits, Probability: >= Likely.AlmostCertain } => T["finding.Limits.almost-certain"],
+            { Verdict: FindingVerdict.Limits, Probability: >= Likely.AlmostCertain } => T[
+                "finding.Limits.almost-certain"
+            ],
             { Verdict: FindingVerdict.Limits, Probability: >= Likely.VeryLikely } => T["finding.Limits.very-likely"],
             { Verdict: FindingVerdict.Sound, Probability: <= 1 - Likely.VeryLikely } => T["finding.Sound.very-likely"],
             _ => T[$"finding.{finding.Verdict}"],

@@ -27,7 +27,11 @@ internal static class WishRows
                     )
                     .Select(c => c.AtLeast(wish.SetsAtLeast)),
             ];
-            bool asked = squad.Asked.For(wish.RequirementId, "wish", Wished(wish, squad.Request.NameOf(wish.AthleteId)));
+            bool asked = squad.Asked.For(
+                wish.RequirementId,
+                "wish",
+                Wished(wish, squad.Request.NameOf(wish.AthleteId))
+            );
             if (ways.Length < wish.TimesAtLeast)
             {
                 bool menuHolds = squad.Asked.ForLimit(
@@ -57,9 +61,7 @@ internal static class WishRows
     {
         SaidExercise what = SaidExercise.ById(wish.ExerciseId);
         Sentence times = wish.SessionId is { } session
-            ? Sentence.Of(
-                $"{what} for {name} in {new SaidSession(session)} at least {wish.TimesAtLeast} times"
-            )
+            ? Sentence.Of($"{what} for {name} in {new SaidSession(session)} at least {wish.TimesAtLeast} times")
             : Sentence.Of($"{what} for {name} at least {wish.TimesAtLeast} times");
         return wish.SetsAtLeast > 0
             ? Sentence.Of($"{times} with {wish.SetsAtLeast} sets or more.")

@@ -299,7 +299,9 @@ internal sealed class LadderBuilder(
             log.LastUse is { } last && log.Earned
                 ? Sentence.Of($"Not owned any more: last done on {last}; {options.FadesToOpenAfterDays} days at most.")
             : log.LastFlaw is { } flaw
-                ? Sentence.Of($"Not owned, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then.")
+                ? Sentence.Of(
+                    $"Not owned, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then."
+                )
             : exercise.Entry.IsEmpty && log.LastUse is null
                 ? Sentence.Of($"Needs no test: it is where everybody begins.")
             : Sentence.Of(
@@ -324,7 +326,7 @@ internal sealed class LadderBuilder(
     private Sentence NextStep(Exercise exercise, Rung rung) =>
         rung.State != RungState.Closed
             ? Sentence.Of(
-                $"{Times(options.SessionsToOwn)} clean sessions of {exercise.Said:small} within {options.OwnWithinDays} days"
+                $"{Times(options.SessionsToOwn)} clean sessions within {options.OwnWithinDays} days: {exercise.Said:small}"
             )
         : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first)
         : Sentence.Of($"an entry of the catalogue without a circle");
@@ -347,7 +349,9 @@ internal sealed class LadderBuilder(
         : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: it was owned, but is closed now")
         : log is { Earned: true, LastUse: { } last } ? Sentence.Of($"Stale: last done on {last}")
         : log.LastFlaw is { } flaw
-            ? Sentence.Of($"Not met, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then")
+            ? Sentence.Of(
+                $"Not met, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then"
+            )
         : Sentence.Of($"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions");
 
     /// <summary>Never done, neither well nor badly.</summary>

@@ -27,7 +27,8 @@ public static class LimitNames
     public static Sentence Of(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return After(id, "fresh-kit-minutes-") is { } fresh ? Sentence.Of($"kit time for fresh work, {new SaidKit(fresh)}")
+        return After(id, "fresh-kit-minutes-") is { } fresh
+                ? Sentence.Of($"kit time for fresh work, {new SaidKit(fresh)}")
             : After(id, "kit-minutes-") is { } kit ? Sentence.Of($"kit time, {new SaidKit(kit)}")
             : After(id, "recovery-hours-") is { } hours && TissueIn(hours) is { } rested
                 ? Sentence.Of($"hours of recovery, {rested}")

@@ -71,7 +71,11 @@ public class OriginTests(ServedDemo demo)
             Ruling? closed = leaf.Rulings.FirstOrDefault(r => r.Effect is NothingPlanned);
             if (closed is not null)
             {
-                Assert.Contains($"{SpokenSentences.Text(closed.Because)} <span class=\"note\">", page, StringComparison.Ordinal);
+                Assert.Contains(
+                    $"{SpokenSentences.Text(closed.Because)} <span class=\"note\">",
+                    page,
+                    StringComparison.Ordinal
+                );
             }
             else if (
                 sentence.Contains('±', StringComparison.Ordinal)

@@ -34,8 +34,16 @@ public partial class WhatPeopleReadTests(ServedDemo demo)
 
     /// <summary>The landing screen was failed: that is what closes, and nothing that somebody should show.</summary>
     [Theory]
-    [InlineData("en", "Closed by: Landing comes first: landing screen 7.3 ± 0.6 faults", "not met: Landing comes first")]
-    [InlineData("de", "Geschlossen durch: Die Landung kommt zuerst: Landescreening 7.3 ± 0.6 Fehler", "nicht erfüllt: Die Landung")]
+    [InlineData(
+        "en",
+        "Closed by: Landing comes first: landing screen 7.3 ± 0.6 faults",
+        "not met: Landing comes first"
+    )]
+    [InlineData(
+        "de",
+        "Geschlossen durch: Die Landung kommt zuerst: Landescreening 7.3 ± 0.6 Fehler",
+        "nicht erfüllt: Die Landung"
+    )]
     public async Task WhatClosesAStep_IsSaidToCloseIt(string language, string said, string not)
     {
         string ladder = await Read("/athletes/a06/ladder", language);
@@ -99,10 +107,7 @@ public partial class WhatPeopleReadTests(ServedDemo demo)
     {
         using var client = new HttpClient();
         client.DefaultRequestHeaders.Add("Accept-Language", language);
-        string page = await client.GetStringAsync(
-            new Uri(demo.Address + path),
-            TestContext.Current.CancellationToken
-        );
+        string page = await client.GetStringAsync(new Uri(demo.Address + path), TestContext.Current.CancellationToken);
         return Blank().Replace(WebUtility.HtmlDecode(Tag().Replace(page, "")), " ");
     }
 

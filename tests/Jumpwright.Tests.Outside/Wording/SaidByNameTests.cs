@@ -86,15 +86,7 @@ public sealed class SaidByNameTests : IDisposable
         Assert.Equal(
             said,
             Spoken.Of(
-                new Finding(
-                    Quality.Push,
-                    verdict,
-                    probability,
-                    $"Said.",
-                    null,
-                    [],
-                    Bibliography.Get("common-practice")
-                )
+                new Finding(Quality.Push, verdict, probability, $"Said.", null, [], Bibliography.Get("common-practice"))
             )
         );
 }

@@ -22,6 +22,5 @@ public class ThresholdsTests
             [(MeasureNames.ContactTime, contact, 0.01), (MeasureNames.ReactiveStrengthIndex, index, 0.05)]
         );
 
-    private static string[] Sources(Story story) =>
-        [.. story[Quality.ReactiveStrength].Thresholds.Select(s => s.Id)];
+    private static string[] Sources(Story story) => [.. story[Quality.ReactiveStrength].Thresholds.Select(s => s.Id)];
 }

@@ -241,7 +241,7 @@ public class LadderTests
     {
         AthleteStory story = new AthleteStory().Earned("snap-down");
         Assert.Equal(
-            "two clean sessions of snap-down to one leg within 21 days",
+            "two clean sessions within 21 days: snap-down to one leg",
             story.Reason("single-leg-forward-hop", "owns-low-hop-and-stick").CheapestTest
         );
     }

@@ -33,7 +33,11 @@ public class NeededTests
     public void Faults_AreWhyItIsNotOwned_AndNotWhatIsWished()
     {
         RungReason needed = Faulty.Reason("drop-landing", "owns-low-drop-landing");
-        Assert.Contains("Not met, because of 3 landing faults on 2 Jan 2027: ", needed.Sentence, StringComparison.Ordinal);
+        Assert.Contains(
+            "Not met, because of 3 landing faults on 2 Jan 2027: ",
+            needed.Sentence,
+            StringComparison.Ordinal
+        );
         Assert.EndsWith(": 0 of 2 clean sessions since then.", needed.Sentence, StringComparison.Ordinal);
     }
 

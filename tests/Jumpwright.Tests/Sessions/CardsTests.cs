@@ -12,7 +12,10 @@ namespace Jumpwright.Tests.Sessions;
 public class CardsTests
 {
     private static readonly Plan Ordinary = PlanByHand.Plan(
-        PlanByHand.Item("snap-down", Sentence.Of($"Landing limits: 3 faults").As(new WantedFor(Quality.Landing, FindingVerdict.Limits))),
+        PlanByHand.Item(
+            "snap-down",
+            Sentence.Of($"Landing limits: 3 faults").As(new WantedFor(Quality.Landing, FindingVerdict.Limits))
+        ),
         PlanByHand.Item("low-pogo"),
         PlanByHand.Item("depth-jump"),
         PlanByHand.Item("box-jump"),
@@ -51,7 +54,11 @@ public class CardsTests
     public void WhatLimits_IsSaidAsALack(Quality quality, string lack)
     {
         Assert.StartsWith($"Holds you back: {lack}. ", Why(quality, FindingVerdict.Limits), StringComparison.Ordinal);
-        Assert.StartsWith($"May hold you back: {lack}. ", Why(quality, FindingVerdict.Unclear), StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"May hold you back: {lack}. ",
+            Why(quality, FindingVerdict.Unclear),
+            StringComparison.Ordinal
+        );
         Assert.StartsWith("Keeps up what you have: ", Why(quality, FindingVerdict.Sound), StringComparison.Ordinal);
         Assert.DoesNotContain(lack, Why(quality, FindingVerdict.Sound), StringComparison.Ordinal);
     }
@@ -61,7 +68,10 @@ public class CardsTests
     public void AReasonWithoutAKind_SaysNothingOfWhatHoldsBack() =>
         Assert.DoesNotContain(
             "hold",
-            PlanByHand.Card(PlanByHand.Plan(PlanByHand.Item("low-pogo", $"Ankle stiffness limits: 237 ms"))).Items[0].Why,
+            PlanByHand
+                .Card(PlanByHand.Plan(PlanByHand.Item("low-pogo", $"Ankle stiffness limits: 237 ms")))
+                .Items[0]
+                .Why,
             StringComparison.OrdinalIgnoreCase
         );
 
@@ -71,7 +81,7 @@ public class CardsTests
     {
         SessionCard card = PlanByHand.Card(Ordinary);
         Assert.Equal(
-            $"Made by Jumpwright {ProductVersion.Current}: plan from 4 Jan 2027, session on 5 Jan 2027 at 17:00, Ada Lindqvist",
+            $"Made by Jumpwright {ProductVersion.Current}: plan from 4 Jan 2027, session on 5 Jan 2027 at 17:00",
             card.MadeBy
         );
         Assert.DoesNotContain(card.SessionId, card.MadeBy, StringComparison.Ordinal);
@@ -80,7 +90,9 @@ public class CardsTests
 
     private static string Why(Quality quality, FindingVerdict known) =>
         PlanByHand
-            .Card(PlanByHand.Plan(PlanByHand.Item("low-pogo", Sentence.Of($"237 ms").As(new WantedFor(quality, known)))))
+            .Card(
+                PlanByHand.Plan(PlanByHand.Item("low-pogo", Sentence.Of($"237 ms").As(new WantedFor(quality, known))))
+            )
             .Items[0]
             .Why;
 

@@ -26,7 +26,9 @@ internal static class ProfileSummary
         Finding? unclear = findings.FirstOrDefault(f => f.Verdict == FindingVerdict.Unclear);
         Sentence? first = condition is null
             ? null
-            : Sentence.Of($"{QualityNames.Of(condition.Quality):capital} comes first, as a condition ({Sure(condition)}).");
+            : Sentence.Of(
+                $"{QualityNames.Of(condition.Quality):capital} comes first, as a condition ({Sure(condition)})."
+            );
         Sentence? then = performance switch
         {
             [] when condition is not null => null,

@@ -7,8 +7,7 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Numbers with their doubt, and days, as they stand in a sentence.</summary>
 internal static class Spoken
 {
-    internal static Sentence Cm(double value, double doubt) =>
-        $"{new DoubtedLength(value, doubt)}";
+    internal static Sentence Cm(double value, double doubt) => $"{new DoubtedLength(value, doubt)}";
 
     internal static Sentence Ms(double value, double doubt) => Doubted.Milliseconds(value, doubt);
 

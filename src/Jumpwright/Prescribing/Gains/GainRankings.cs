@@ -111,7 +111,9 @@ public static class GainRankings
                 null,
                 limits,
                 finding is null
-                    ? Sentence.Of($"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known}")
+                    ? Sentence.Of(
+                        $"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known}"
+                    )
                     : Sentence.Of(
                         $"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known} {finding.Sentence}"
                     )

@@ -84,8 +84,7 @@ internal sealed class WrittenRestrictions : SafetyRule
             NoDepthJumps => $"forbids depth jumps",
             NoHighIntensity => $"forbids high-intensity work",
             NoExternalLoad => $"forbids external load",
-            NotExercises not =>
-                $"forbids: {Listed.Of(not.Ids)}",
+            NotExercises not => $"forbids: {Listed.Of(not.Ids)}",
             DropAtMost drop => $"allows drops up to {new Length(drop.HeightM):0.00 m}",
             ContactsPerSessionAtMost contacts => $"allows {contacts.Contacts} contacts a session",
             _ => $"closes work",
