@@ -181,11 +181,26 @@ public sealed class OpenWork
 
         bool heels = finding.Asks == QualityTest.HeelRaisesOrHops;
         return standing.With is not { } jump
-                ? heels ? finding with { NextTest = $"{EntryTests.Find("heel-raises")!.HowToDoIt:capital}" }
-                    : finding
-            : !heels ? finding with { NextTest = $"{jump}: {test:small}" }
-            : HeelRaises.IsOpen ? finding with { NextTest = $"{test:open}, as {jump:small}" }
-            : finding with { NextTest = $"{jump}: {FindAnkleStiffness.Test}" };
+            ? heels
+                ? finding with
+                {
+                    NextTest = $"{EntryTests.Find("heel-raises")!.HowToDoIt:capital}",
+                }
+                : finding
+            : !heels
+                ? finding with
+                {
+                    NextTest = $"{jump}: {test:small}",
+                }
+                : HeelRaises.IsOpen
+                    ? finding with
+                    {
+                        NextTest = $"{test:open}, as {jump:small}",
+                    }
+                    : finding with
+                    {
+                        NextTest = $"{jump}: {FindAnkleStiffness.Test}",
+                    };
     }
 
     private Standing HeelRaises => ByHand(EntryTests.Find("heel-raises")!);
@@ -267,11 +282,7 @@ public sealed class OpenWork
         foreach (RungReason reason in rung.Reasons.Where(r => r.Verdict != CriterionVerdict.Met))
         {
             said = true;
-            yield return OnLadder(
-                exercise,
-                reason.Sentence,
-                reason.CheapestTest ?? CriterionJudge.Waits(reason)
-            );
+            yield return OnLadder(exercise, reason.Sentence, reason.CheapestTest ?? CriterionJudge.Waits(reason));
         }
 
         if (!said)

@@ -31,8 +31,7 @@ public class OpenWorkOnPagesTests(ServedDemo demo, ITestOutputHelper output)
         foreach (AthleteLeaf leaf in Book.Leaves)
         {
             foreach (
-                PlannedItem item in Book
-                    .PlanOrNull!.Plan.Sessions.Where(s => s.Slot.Date == Book.Day)
+                PlannedItem item in Book.PlanOrNull!.Plan.Sessions.Where(s => s.Slot.Date == Book.Day)
                     .SelectMany(s => s.Athletes.Where(a => a.AthleteId == leaf.Athlete.Id).SelectMany(a => a.Items))
             )
             {

@@ -47,7 +47,9 @@ public static class GainRankings
                 .Select(f =>
                     f.Verdict switch
                     {
-                        FindingVerdict.NotTested => Sentence.Of($"Not tested: {QualityNames.Of(f.Quality)}. {f.NextTest:capital}."),
+                        FindingVerdict.NotTested => Sentence.Of(
+                            $"Not tested: {QualityNames.Of(f.Quality)}. {f.NextTest:capital}."
+                        ),
                         FindingVerdict.Limits => Sentence.Of($"Not met: {QualityNames.Of(f.Quality)}. {f.Sentence}"),
                         _ => Sentence.Of($"Not settled: {QualityNames.Of(f.Quality)}. {f.Sentence}"),
                     }
