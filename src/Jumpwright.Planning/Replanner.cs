@@ -319,10 +319,8 @@ public static class Replanner
     private static Sentence TissueOf(Tissue? tissue) =>
         tissue switch
         {
-            Tissue.Achilles => $"achilles",
-            Tissue.Patellar => $"patellar",
-            Tissue.Hip => $"hip",
-            _ => $"bone",
+            { } one => LimitNames.Of(one),
+            null => $"bone",
         };
 
     internal static IEnumerable<(string SessionId, string AthleteId, PlannedItem Item)> Items(Plan plan) =>

@@ -100,8 +100,8 @@ internal static class SessionMaker
             bool heavy = pair.HeavyExerciseId == item.Exercise.Id;
             because.Add(
                 heavy
-                    ? Sentence.Of($"heavy partner of {SaidExercise.ById(pair.LightExerciseId)}, set for set")
-                    : Sentence.Of($"light partner of {SaidExercise.ById(pair.HeavyExerciseId)}, set for set")
+                    ? Sentence.Of($"heavy partner of {SaidExercise.ById(pair.LightExerciseId):small}, set for set")
+                    : Sentence.Of($"light partner of {SaidExercise.ById(pair.HeavyExerciseId):small}, set for set")
             );
         }
 

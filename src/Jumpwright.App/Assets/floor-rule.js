@@ -6,12 +6,12 @@
 const floorRule = (turns, needs, here, freshUntil, minutes, kit = {}, changeOver = Infinity) => {
   const same = 1e-6, before = (x, y) => x < y ? -1 : x > y ? 1 : 0;
   const order = (x, y) => x.start - y.start || before(x.station, y.station) || before(x.exercise, y.exercise) || before(x.athletes[0], y.athletes[0]);
-  const planned = freshUntil.length - 1, fresh = freshUntil[Math.min(Math.max(minutes || planned, 0), planned)];
+  const planned = freshUntil.length - 1, fresh = freshUntil[Math.min(Math.max(minutes ?? planned, 0), planned)];
   const kindOf = piece => { const read = /^(.+)-(\d+)$/.exec(piece); return read ? { kind: read[1], number: Number(read[2]) } : { kind: piece, number: 0 }; };
   const countOf = kind => Object.hasOwn(kit, kind) ? Math.max(0, kit[kind]) : Infinity;
   const misses = piece => kindOf(piece).number > countOf(kindOf(piece).kind);
   const isShort = turns.some(t => t.station.split("+").some(misses));
-  const until = minutes && minutes < planned ? minutes : isShort ? planned : Infinity;
+  const until = minutes !== null && minutes !== undefined && minutes < planned ? minutes : isShort ? planned : Infinity;
 
   // What falls for a reason of its own, and then what needs it.
   const cutsOf = (athlete, all, fallen) => {

@@ -216,7 +216,8 @@
   };
   const stopOf = (a, item) => {
     const faults = doneOf(a.id, item.exercise).reduce((sum, e) => sum + (e.data.faults || 0), 0);
-    const pain = worstPain(a.id, item.exercise);
+    // Pain at rest is of no exercise, so it counts for each: the card asks for it before anything is done, and leaves what stands instead.
+    const pain = Math.max(worstPain(a.id, item.exercise), worstPain(a.id, null));
     if (pain > item.stop.pain_during_above) return [t("pain-was", pain, item.stop.pain_during_above), " ",
       pain > plan.stop_above ? t("no-more") : say("instead", en(item.if_sore))].flat();
     if (item.stop.pain_site_new && newPlace(a.id, item.exercise)) return t("new-place");

@@ -28,7 +28,7 @@ internal static class CardFiles
         CancellationToken cancel
     )
     {
-        Speech.Use(Speech.Standard.As(settings));
+        Speech.Use(Speech.Standard.As(settings) with { Catalogue = material.Catalogue });
         PlannedWeek week = planned.In(settings.Units, material);
         Directory.CreateDirectory(folder);
         var pictures = new PictureBook(material, units: settings.Units);

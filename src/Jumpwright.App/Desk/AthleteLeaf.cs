@@ -12,18 +12,15 @@ public sealed class AthleteLeaf
 {
     private readonly Once<Worked> _worked;
 
-    internal AthleteLeaf(Dossier dossier, Catalogue catalogue, HashSet<string> exercises, LocalDate day)
+    internal AthleteLeaf(Dossier dossier, Squad squad, Catalogue catalogue, LocalDate day)
     {
         Dossier = dossier;
+        Squad = squad;
         _worked = new Once<Worked>(() =>
         {
             Profile profile = dossier.ProfileOn(day);
-            ImmutableArray<Ruling> rulings = SafetyRules.For(dossier.History, day, exercises);
-            return new Worked(
-                BarredTests.In(profile, rulings, catalogue),
-                Ladders.For(profile, dossier.History, catalogue, day),
-                rulings
-            );
+            var open = OpenWork.On(day, squad, dossier.History, profile, catalogue);
+            return new Worked(open.In(profile), open);
         });
     }
 
@@ -33,17 +30,23 @@ public sealed class AthleteLeaf
 
     public Profile Profile => _worked.Value.Profile;
 
-    public Ladder Ladder => _worked.Value.Ladder;
+    /// <summary>What is open to them on the day, and what closes the rest.</summary>
+    public OpenWork Open => _worked.Value.Open;
 
-    public ImmutableArray<Ruling> Rulings => _worked.Value.Rulings;
+    public Ladder Ladder => Open.Ladder;
+
+    public ImmutableArray<Ruling> Rulings => Open.Rulings;
 
     /// <summary>Whether it is worked out, so that asking costs nothing.</summary>
     public bool IsWorkedOut => _worked.IsMade;
 
     internal Dossier Dossier { get; }
 
+    /// <summary>Whose kit, floors and air it was worked out with.</summary>
+    internal Squad Squad { get; }
+
     /// <summary>Works it out now.</summary>
     internal void WorkOut() => _ = _worked.Value;
 
-    private sealed record Worked(Profile Profile, Ladder Ladder, ImmutableArray<Ruling> Rulings);
+    private sealed record Worked(Profile Profile, OpenWork Open);
 }

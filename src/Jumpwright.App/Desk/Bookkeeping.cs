@@ -16,7 +16,7 @@ internal static class Bookkeeping
     public static ImmutableArray<AthleteLeaf> Leaves(SquadMaterial material, Catalogue catalogue, LocalDate day) =>
         Leaves(material, catalogue, day, []);
 
-    /// <summary>The same, taking over the leaves of those whose dossier is the one they were made from. Nothing is worked out yet.</summary>
+    /// <summary>The same, taking over the leaves of those whose dossier and squad are the ones they were made from. Nothing is worked out yet.</summary>
     public static ImmutableArray<AthleteLeaf> Leaves(
         SquadMaterial material,
         Catalogue catalogue,
@@ -24,14 +24,15 @@ internal static class Bookkeeping
         ImmutableArray<AthleteLeaf> before
     )
     {
-        HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
         Dictionary<string, AthleteLeaf> made = before.ToDictionary(l => l.Athlete.Id, StringComparer.Ordinal);
         return
         [
             .. material.Dossiers.Select(dossier =>
-                made.TryGetValue(dossier.Athlete.Id, out AthleteLeaf? leaf) && ReferenceEquals(leaf.Dossier, dossier)
+                made.TryGetValue(dossier.Athlete.Id, out AthleteLeaf? leaf)
+                && ReferenceEquals(leaf.Dossier, dossier)
+                && ReferenceEquals(leaf.Squad, material.Squad)
                     ? leaf
-                    : new AthleteLeaf(dossier, catalogue, ids, day)
+                    : new AthleteLeaf(dossier, material.Squad, catalogue, day)
             ),
         ];
     }

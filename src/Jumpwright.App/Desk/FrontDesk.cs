@@ -159,7 +159,7 @@ public sealed class FrontDesk : IDisposable
                                 .. w.Plan.Remarks,
                                 .. fallen.Select(l =>
                                     Sentence.Of(
-                                        $"The lock on {SaidExercise.ById(l.ExerciseId)} of {l.AthleteId} in {new SaidSession(l.SessionId)} does not hold: it is not open there any more."
+                                        $"The lock on {SaidExercise.ById(l.ExerciseId):small} of {made.Request.NameOf(l.AthleteId)} in {new SaidSession(l.SessionId)} does not hold: it is not open there any more."
                                     )
                                 ),
                             ],
@@ -467,7 +467,7 @@ public sealed class FrontDesk : IDisposable
     {
         State now = _state;
         // What is drawn has axes in the units of the settings; its words must be in them too, whoever started the drawing.
-        Speech.Use(Speech.Now.As(Settings.Now));
+        Speech.Use(Speech.Now.As(Settings.Now) with { Catalogue = now.Book.Catalogue });
         now.Pictures.TrendsOn(now.Book.Day);
         foreach (AthleteLeaf leaf in now.Book.Leaves)
         {

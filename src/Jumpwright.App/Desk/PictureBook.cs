@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
-using System.Globalization;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Paper;
@@ -199,20 +198,11 @@ public sealed class PictureBook(
         return Plots.Trend(points, label, unit, writer: SpokenSentences.Writer);
     }
 
-    /// <summary>The height to name a picture with, where the trial has one that counts.</summary>
-    private string HeightOf(Trial trial)
-    {
-        if (Height(trial) is not { } height)
-        {
-            return "";
-        }
-
-        (double scale, string unit) = Lengths();
-        double doubt = scale * height.StandardUncertainty;
-        string digits = "F" + (doubt > 0 ? Math.Clamp((int)-Math.Floor(Math.Log10(doubt)), 0, 4) : 1);
-        string value = (scale * height.In(Unit.Metre)).ToString(digits, CultureInfo.InvariantCulture);
-        return $": {value} ± {doubt.ToString(digits, CultureInfo.InvariantCulture)} {unit}";
-    }
+    /// <summary>The height to name a picture with and how it was got, where the trial has one that counts.</summary>
+    private static string HeightOf(Trial trial) =>
+        Height(trial) is { } height
+            ? $": {MeasureWords.Value(height)} ({SpokenSentences.Text($"{new SaidMethod(height.Method)}")})"
+            : "";
 
     private static Measure? Height(Trial trial) =>
         trial.FindTrusted(MeasureNames.JumpHeight) ?? trial.FindTrusted(MeasureNames.JumpHeightFlightTime);

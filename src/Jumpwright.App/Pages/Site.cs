@@ -97,7 +97,7 @@ internal static class Site
             {
                 HouseSettings settings = desk.Settings.Now;
                 string language = settings.Language ?? TextBook.Asked(context.Request.Headers.AcceptLanguage);
-                Speech.Use(new Speech(language, settings.Units));
+                Speech.Use(new Speech(language, settings.Units) { Catalogue = desk.Book.Catalogue });
                 context.Response.OnCompleted(() =>
                 {
                     desk.Shown();

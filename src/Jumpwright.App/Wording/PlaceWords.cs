@@ -50,7 +50,7 @@ internal static class PlaceWords
         : Speech.Now.Language != Own
         && site.Trim().ToLowerInvariant() is var place
         && Known.Contains(place)
-        && SpokenSentences.TemplateIn(Speech.Now.Language, place) is { } said
+        && SpokenSentences.TemplateIn(Speech.Now.Language, Template(place)) is { } said
             ? new(said)
         : new(site, IsEnglish: true);
 
@@ -64,11 +64,14 @@ internal static class PlaceWords
         return Usual.FirstOrDefault(p =>
                 TextBook.Languages.Any(l =>
                     string.Equals(
-                        l == Own ? p : SpokenSentences.TemplateIn(l, p),
+                        l == Own ? p : SpokenSentences.TemplateIn(l, Template(p)),
                         place,
                         StringComparison.OrdinalIgnoreCase
                     )
                 )
             ) ?? place;
     }
+
+    /// <summary>How a sentence says it: files write all small.</summary>
+    private static string Template(string place) => place.Replace("achilles", "Achilles", StringComparison.Ordinal);
 }

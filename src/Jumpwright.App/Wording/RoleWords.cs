@@ -10,5 +10,9 @@ internal static class RoleWords
 
     /// <summary>A role as the page names it; one that nobody knows stands as it was written.</summary>
     public static Piece Of(string role) =>
-        TextBook.Find($"role.{role.Trim().ToLowerInvariant()}") is { } said ? new(said) : new(role, IsEnglish: true);
+        In(Speech.Now.Language, role) is { } said ? new(said) : new(role, IsEnglish: true);
+
+    /// <summary>A role in that language; null where nobody gave it a word.</summary>
+    public static string? In(string language, string role) =>
+        TextBook.Of(language, $"role.{role.Trim().ToLowerInvariant()}");
 }

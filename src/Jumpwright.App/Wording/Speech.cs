@@ -1,4 +1,5 @@
 using Jumpwright.App.Settings;
+using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Wording;
@@ -15,8 +16,16 @@ internal sealed record Speech(string Language, UnitSystem Units)
 
     public static Speech Now => Current.Value ?? Standard;
 
+    /// <summary>The exercises that its sentences may name by id: what ships, and a squad's own with it.</summary>
+    public Catalogue Catalogue { get; init; } = Catalogue.Standard;
+
     /// <summary>As the settings have it; this language where they leave it to whoever asks.</summary>
-    public Speech As(HouseSettings settings) => new(settings.Language ?? Language, settings.Units);
+    public Speech As(HouseSettings settings) =>
+        this with
+        {
+            Language = settings.Language ?? Language,
+            Units = settings.Units,
+        };
 
     /// <summary>Holds for the rest of the request that calls it.</summary>
     public static void Use(Speech speech) => Current.Value = speech;

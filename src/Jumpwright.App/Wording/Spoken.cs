@@ -27,7 +27,17 @@ internal static class Spoken
 
     public static string Of(CriterionVerdict verdict) => T[$"criterion.{verdict}"];
 
-    public static string Of(FindingVerdict verdict) => T[$"finding.{verdict}"];
+    /// <summary>What is known of a quality, no surer than it is.</summary>
+    public static string Of(Finding finding) =>
+        finding switch
+        {
+            { Verdict: FindingVerdict.Limits, Probability: >= Likely.AlmostCertain } => T[
+                "finding.Limits.almost-certain"
+            ],
+            { Verdict: FindingVerdict.Limits, Probability: >= Likely.VeryLikely } => T["finding.Limits.very-likely"],
+            { Verdict: FindingVerdict.Sound, Probability: <= 1 - Likely.VeryLikely } => T["finding.Sound.very-likely"],
+            _ => T[$"finding.{finding.Verdict}"],
+        };
 
     public static string Of(Side side) => T[$"side.{side}"];
 
@@ -51,5 +61,6 @@ internal static class Spoken
 
     public static string Of(Device device) => Find($"device.{device}") ?? Words.Of(device);
 
-    private static string Two(double p) => p.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>A probability or share to two decimals.</summary>
+    public static string Two(double p) => p.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -90,17 +90,14 @@ internal sealed partial class SpokenSentences : SentenceWriter
             : OutsideHoles().Replace(template, m => ReadersUnits.In(m.Value, _speech));
     }
 
+    /// <summary>By its name, where the sentence has its id too: ids are for files.</summary>
     protected override string ExerciseOf(SaidExercise exercise) =>
-        Catalogue.Standard.Find(exercise.Id) is { } shipped
-        && (exercise.English == shipped.Name || exercise.English.Replace(' ', '-') == exercise.Id)
-        && Wordings.Of(shipped, Language) is var words
-        && words.Language == Language
-        && Language != Own
-            ? words.Name
+        _speech.Catalogue.Find(exercise.Id) is { } known
+        && (exercise.English == known.Name || exercise.English.Replace(' ', '-') == exercise.Id)
+            ? Wordings.Of(known, Language).Name
             : exercise.English;
 
-    protected override string KitOf(SaidKit kit) =>
-        TextBook.Of(Language, $"station.{kit.Id}") is { } words && Language != Own ? words : kit.ToString();
+    protected override string KitOf(SaidKit kit) => TextBook.Of(Language, $"station.{kit.Id}") ?? kit.ToString();
 
     protected override string SessionOf(SaidSession session) =>
         session.Id.Split('-') is [_, _, _, var part]
@@ -115,7 +112,9 @@ internal sealed partial class SpokenSentences : SentenceWriter
             : written;
 
     protected override string LimitOf(SaidLimit limit) =>
-        Language != Own && LimitNames.Of(limit.Id) is var name && Knows(name) ? Write(name) : limit.Id;
+        LimitNames.Of(limit.Id) is var name && Knows(name) ? Write(name) : limit.Id;
+
+    protected override string RoleOf(SaidRole role) => RoleWords.In(Language, role.Written) ?? role.Written;
 
     protected override string UnitOf(UnitName unit) => TextBook.Of(Language, $"unit.{unit.Symbol}") ?? unit.Symbol;
 

@@ -9,7 +9,8 @@ internal static class UnitWords
     public static string Value(double value, string unit) => $"{Number(value, unit)} {Unit(unit)}";
 
     /// <summary>The same in the language of the request, where it has a word for the unit.</summary>
-    public static string Spoken(double value, string unit) => $"{Number(value, unit)} {Word(Unit(unit))}";
+    public static string Spoken(double value, string unit) =>
+        $"{Number(value, unit)} {(value == 1 ? TextBook.Find($"unit.{unit}.one") : null) ?? Word(Unit(unit))}";
 
     /// <summary>A unit in the language of the request; most are the same in all.</summary>
     public static string Word(string unit) => TextBook.Find($"unit.{unit}") ?? unit;

@@ -42,19 +42,9 @@ internal static class Words
             Quality.Push => "Push",
             Quality.StretchShortening => "Use of the dip",
             Quality.ReactiveStrength => "Reactive strength",
-            Quality.SingleLeg => "Single leg",
-            Quality.RunUp => "Run-up",
+            Quality.SingleLeg => "Single-leg ability",
+            Quality.RunUp => "Use of the run-up",
             _ => quality.ToString(),
-        };
-
-    public static string Of(FindingVerdict verdict) =>
-        verdict switch
-        {
-            FindingVerdict.NotTested => "not tested",
-            FindingVerdict.Unclear => "not known well enough",
-            FindingVerdict.Sound => "does not limit",
-            FindingVerdict.Limits => "limits",
-            _ => verdict.ToString(),
         };
 
     public static string Of(RungState state) =>

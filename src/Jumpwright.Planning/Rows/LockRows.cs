@@ -20,10 +20,11 @@ internal static class LockRows
                 choice is not null
                 && locked.Sets >= choice.Menu.Dose.SetsMin
                 && locked.Sets <= choice.Menu.Dose.SetsMax;
+            string name = squad.Request.NameOf(locked.AthleteId);
             bool asked = squad.Asked.For(
                 locked.RequirementId,
                 "lock",
-                $"{SaidExercise.ById(locked.ExerciseId)} of {locked.AthleteId} in {new SaidSession(locked.SessionId)} is locked at {locked.Sets} sets."
+                $"{SaidExercise.ById(locked.ExerciseId)} of {name} in {new SaidSession(locked.SessionId)} is locked at {locked.Sets} sets."
             );
             if (!open)
             {
@@ -32,10 +33,10 @@ internal static class LockRows
                     $"{locked.AthleteId}:{locked.SessionId}:{locked.ExerciseId}",
                     choice is null
                         ? Sentence.Of(
-                            $"{SaidExercise.ById(locked.ExerciseId)} is not open to {locked.AthleteId} in {new SaidSession(locked.SessionId)}."
+                            $"{SaidExercise.ById(locked.ExerciseId)} is not open to {name} in {new SaidSession(locked.SessionId)}."
                         )
                         : Sentence.Of(
-                            $"{SaidExercise.ById(locked.ExerciseId)} is open to {locked.AthleteId} with {choice.Menu.Dose.SetsMin} to {choice.Menu.Dose.SetsMax} sets in {new SaidSession(locked.SessionId)}."
+                            $"{SaidExercise.ById(locked.ExerciseId)} is open to {name} with {choice.Menu.Dose.SetsMin} to {choice.Menu.Dose.SetsMax} sets in {new SaidSession(locked.SessionId)}."
                         )
                 );
                 if (asked && menuHolds)

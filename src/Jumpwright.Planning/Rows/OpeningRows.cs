@@ -17,7 +17,7 @@ internal static class OpeningRows
                     !squad.Asked.ForLimit(
                         "opens-in-order",
                         $"{choice.Who.Athlete.Id}:{choice.Slot.Id}:{choice.Exercise.Id}",
-                        $"{choice.Exercise.SaidId} opens to {choice.Who.Athlete.Name} after {opening.Sessions} sessions of {SaidExercise.ById(opening.ExerciseId)}."
+                        $"{choice.Exercise.SaidId} opens to {choice.Who.Athlete.Name} after {opening.Sessions} sessions of {SaidExercise.ById(opening.ExerciseId):small}."
                     )
                 )
                 {

@@ -20,7 +20,7 @@ internal static class PairRows
                     || !squad.Asked.ForLimit(
                         "pairs-together",
                         $"{who.Athlete.Id}:{pair.SessionId}:{pair.Id}",
-                        $"{who.Athlete.Name} does {SaidExercise.ById(pair.HeavyExerciseId)} only with {SaidExercise.ById(pair.LightExerciseId)}, set for set ({new SaidSession(pair.SessionId)})."
+                        $"{who.Athlete.Name} does {SaidExercise.ById(pair.HeavyExerciseId):small} only with {SaidExercise.ById(pair.LightExerciseId):small}, set for set ({new SaidSession(pair.SessionId)})."
                     )
                 )
                 {

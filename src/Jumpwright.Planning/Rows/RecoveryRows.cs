@@ -32,7 +32,7 @@ internal static class RecoveryRows
                     && squad.Asked.ForLimit(
                         "recovery-from-recent-work",
                         $"{who.Athlete.Id}:{tissue}",
-                        $"{who.Athlete.Name} recovers from {SaidExercise.ById(recent.ExerciseId)}: {recent.RecoveryHours} h for the {Word(tissue)}."
+                        $"{who.Athlete.Name} recovers from {SaidExercise.ById(recent.ExerciseId):small}: {recent.RecoveryHours} h for the {Word(tissue)}."
                     )
                 )
                 {

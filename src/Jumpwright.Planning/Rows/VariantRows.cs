@@ -26,7 +26,7 @@ internal static class VariantRows
                     && squad.Asked.ForLimit(
                         "variants-per-session",
                         $"{who.Athlete.Id}:{slot.Id}:{family.Key.Family}{(family.Key.Low ? ":low" : "")}",
-                        $"At most {most} of {Sentence.Join(", ", family.Select(c => Sentence.Of($"{c.Exercise.SaidId}")))} for {who.Athlete.Name} in {slot.Said}: variants of one exercise."
+                        $"At most {most} of {Sentence.Join(", ", family.Select(c => Sentence.Of($"{c.Exercise.SaidId:small}")))} for {who.Athlete.Name} in {slot.Said}: variants of one exercise."
                     )
                 )
                 {

@@ -27,7 +27,11 @@ internal static class WishRows
                     )
                     .Select(c => c.AtLeast(wish.SetsAtLeast)),
             ];
-            bool asked = squad.Asked.For(wish.RequirementId, "wish", Wished(wish));
+            bool asked = squad.Asked.For(
+                wish.RequirementId,
+                "wish",
+                Wished(wish, squad.Request.NameOf(wish.AthleteId))
+            );
             if (ways.Length < wish.TimesAtLeast)
             {
                 bool menuHolds = squad.Asked.ForLimit(
@@ -35,10 +39,10 @@ internal static class WishRows
                     $"{wish.AthleteId}:{wish.SessionId ?? "any"}:{wish.ExerciseId}",
                     wish.SetsAtLeast > 0
                         ? Sentence.Of(
-                            $"{SaidExercise.ById(wish.ExerciseId)} is open to {wish.AthleteId} in {ways.Length} sessions with so many sets."
+                            $"{SaidExercise.ById(wish.ExerciseId)} is open to {squad.Request.NameOf(wish.AthleteId)} in {ways.Length} sessions with so many sets."
                         )
                         : Sentence.Of(
-                            $"{SaidExercise.ById(wish.ExerciseId)} is open to {wish.AthleteId} in {ways.Length} sessions."
+                            $"{SaidExercise.ById(wish.ExerciseId)} is open to {squad.Request.NameOf(wish.AthleteId)} in {ways.Length} sessions."
                         )
                 );
                 if (asked && menuHolds)
@@ -53,14 +57,12 @@ internal static class WishRows
         }
     }
 
-    private static Sentence Wished(Wish wish)
+    private static Sentence Wished(Wish wish, string name)
     {
         SaidExercise what = SaidExercise.ById(wish.ExerciseId);
         Sentence times = wish.SessionId is { } session
-            ? Sentence.Of(
-                $"{what} for {wish.AthleteId} in {new SaidSession(session)} at least {wish.TimesAtLeast} times"
-            )
-            : Sentence.Of($"{what} for {wish.AthleteId} at least {wish.TimesAtLeast} times");
+            ? Sentence.Of($"{what} for {name} in {new SaidSession(session)} at least {wish.TimesAtLeast} times")
+            : Sentence.Of($"{what} for {name} at least {wish.TimesAtLeast} times");
         return wish.SetsAtLeast > 0
             ? Sentence.Of($"{times} with {wish.SetsAtLeast} sets or more.")
             : Sentence.Of($"{times}.");

@@ -8,6 +8,12 @@ namespace Jumpwright.Athletes;
 /// <summary>The room's door: history in, what limits the athlete out.</summary>
 public static class Profiling
 {
+    /// <summary>Probability from which a quality is called limiting, or one of performance not limiting.</summary>
+    public static double Sure => ProfileLimits.Sure.Value;
+
+    /// <summary>Probability from which a quality that guards health is called not limiting.</summary>
+    public static double SureOfHealth => ProfileLimits.SureOfHealth.Value;
+
     /// <summary>The profile on that day; only what happened up to it counts, and only trusted measures.</summary>
     public static Profile Of(History history, LocalDate asOf)
     {

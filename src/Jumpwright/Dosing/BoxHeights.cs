@@ -25,17 +25,17 @@ internal static class BoxHeights
     )
     {
         HeightRange range = exercise.BoxRangeM!.Value;
-        Length lowest = new(range.MinM);
+        HeightToSet lowest = new(range.MinM);
         if (rung.State != RungState.Owned)
         {
-            return (range.MinM, $"Box of {lowest:0 cm}, the lowest of its range: it is not owned yet.");
+            return (range.MinM, $"Box of {lowest}, the lowest of its range: it is not owned yet.");
         }
 
         if (exercise.Limb != "both" || exercise.Start != "floor" || exercise.Intent != "maximal")
         {
             return (
                 range.MinM,
-                $"Box of {lowest:0 cm}, the lowest of its range: the standing jump says nothing of this one."
+                $"Box of {lowest}, the lowest of its range: the standing jump says nothing of this one."
             );
         }
 
@@ -45,7 +45,7 @@ internal static class BoxHeights
         {
             return (
                 range.MinM,
-                $"Box of {lowest:0 cm}, the lowest of its range: the standing jump or the stature is not known."
+                $"Box of {lowest}, the lowest of its range: the standing jump or the stature is not known."
             );
         }
 
@@ -60,13 +60,13 @@ internal static class BoxHeights
             ? (
                 range.MinM,
                 Sentence.Of(
-                    $"Box of {lowest:0 cm}, the lowest of its range: a jump of {new Length(rise):0.0 (cm)} ± {new Length(doubt):0.0 cm} allows no higher."
+                    $"Box of {lowest}, the lowest of its range: a jump of {new Length(rise):0.0 (cm)} ± {new Length(doubt):0.0 cm} allows no higher."
                 )
             )
             : (
                 height,
                 Sentence.Of(
-                    $"Box of {new Length(height):0 cm}: a jump of {new Length(rise):0.0 (cm)} ± {new Length(doubt):0.0 cm} reaches {new Length(ceiling):0 cm} in a half squat; a step lower is enough."
+                    $"Box of {new HeightToSet(height)}: a jump of {new Length(rise):0.0 (cm)} ± {new Length(doubt):0.0 cm} reaches {new Length(ceiling):0 cm} in a half squat; a step lower is enough."
                 )
             );
     }

@@ -12,34 +12,31 @@ namespace Jumpwright.Dosing;
 public static class Doses
 {
     /// <summary>The dose, or a sentence why there is none (no safe height, no load known, …).</summary>
-    public static Outcome<Dose> For(
-        Exercise exercise,
-        Ladder ladder,
-        Profile profile,
-        History history,
-        ImmutableArray<Ruling> rulings,
-        Catalogue catalogue,
-        LocalDate day
-    )
+    public static Outcome<Dose> For(Exercise exercise, OpenWork today, Profile profile, History history, LocalDate day)
     {
-        if (ladder.Find(exercise.Id) is not { State: not RungState.Closed } rung)
+        Ladder ladder = today.Ladder;
+        if (ladder.Find(exercise.Id) is not { } rung)
         {
             return Refusals.Closed(exercise);
+        }
+
+        if (today.Of(exercise).Closings.FirstOrDefault(c => c.By != ClosedBy.Ruling) is { } closing)
+        {
+            return closing.By == ClosedBy.Kit ? Refusal.Of(closing.Because) : Refusals.Closed(exercise);
         }
 
         LimitBook limits = LimitBook.For(history, day);
         DropChoice? drop = null;
         if (exercise.DropRangeM is not null)
         {
-            if (!DropHeights.For(exercise, history, rulings, day).TryGet(out drop, out Refusal? noDrop))
+            if (!DropHeights.For(exercise, history, today.Rulings, day).TryGet(out drop, out Refusal? noDrop))
             {
                 return noDrop;
             }
         }
 
         // The ladder may be of an earlier day than these rulings; what they forbid at this height is not dosed.
-        ExerciseFacts facts = exercise.FactsAt(drop?.NominalM);
-        if (rulings.FirstOrDefault(r => r.Effect.Forbids(facts)) is { } forbidding)
+        if (today.Of(exercise, drop?.NominalM).First is { Ruling: { } forbidding })
         {
             return Refusals.Forbidden(exercise, forbidding);
         }
@@ -85,7 +82,7 @@ public static class Doses
             MinutesPerSet = exercise.MinutesPerSet,
             HighIntensity = exercise.IsHighIntensityAt(drop?.NominalM),
             Stop = StopFor(exercise, limits),
-            ReplacesIfSore = Insteads.For(exercise, ladder, rulings, catalogue),
+            ReplacesIfSore = Insteads.For(exercise, today),
             Because = [.. Reasons(exercise, amount, drop, box?.Because, load, runUp?.Because)],
         };
     }
@@ -130,7 +127,7 @@ public static class Doses
 
         if (load is not null)
         {
-            yield return $"{new Mass(load.LoadKg):0.# kg}: {load.Basis}.";
+            yield return $"{new LoadToTake(load.LoadKg)}: {load.Basis}.";
         }
 
         if (runUp is not null)

@@ -63,9 +63,9 @@ internal static class DropHeights
                 range.MinM,
                 ratio * range.MinM,
                 tests.IsEmpty
-                    ? Sentence.Of($"From {new Length(range.MinM):0 cm}, the lowest of its range.")
+                    ? Sentence.Of($"From {new HeightToSet(range.MinM)}, the lowest of its range.")
                     : Sentence.Of(
-                        $"From {new Length(range.MinM):0 cm}, the lowest of its range: no box from {new Length(range.MinM):0 (cm)} to {new Length(Math.Min(range.MaxM, cap)):0 cm} was measured with a contact below {1000 * limits["drop-contact-ceiling"]:0} ms."
+                        $"From {new HeightToSet(range.MinM)}, the lowest of its range: no box from {new HeightToSet(range.MinM)} to {new HeightToSet(Math.Min(range.MaxM, cap))} was measured with a contact below {1000 * limits["drop-contact-ceiling"]:0} ms."
                     )
             );
         }
@@ -82,7 +82,7 @@ internal static class DropHeights
         return new DropChoice(
             chosen.NominalM,
             ratio * chosen.NominalM,
-            $"From {new Length(chosen.NominalM):0 cm}: index {chosen.Index:0.00} ± {chosen.IndexUncertainty:0.00} m/s with {1000 * chosen.ContactS:0} ms of contact; the lowest box that can't be told from the best."
+            $"From {new HeightToSet(chosen.NominalM)}: index {chosen.Index:0.00} ± {chosen.IndexUncertainty:0.00} m/s with {1000 * chosen.ContactS:0} ms of contact; the lowest box that can't be told from the best."
         );
     }
 

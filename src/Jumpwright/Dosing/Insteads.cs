@@ -7,7 +7,7 @@ using Jumpwright.Safety;
 namespace Jumpwright.Dosing;
 
 /// <summary>
-/// What to do instead when it is sore: an exercise open to the athlete today that asks less of the sore tissue (or of the one that
+/// What to do instead when it is sore: an exercise that is open to the athlete today, the kit for it at hand, and that asks less of the sore tissue (or of the one that
 /// is asked most) and no more of any other, by tier and by load (contacts × tier of the same sets and reps). A card doesn't know where it
 /// will hurt, so what it names is low work on every tissue, as the rules of pain ask, and no hop or run-up where the Achilles is asked at all.
 /// An easier step of the same exercise first, then one that trains the same.
@@ -23,15 +23,9 @@ internal static class Insteads
     /// What to do instead, or null where nothing is left; shortly before a fixture nothing that lands on the floor
     /// (<see cref="SoreBeforeFixture"/>).
     /// </summary>
-    internal static string? For(
-        Exercise exercise,
-        Ladder ladder,
-        ImmutableArray<Ruling> rulings,
-        Catalogue catalogue,
-        bool onFloor = true
-    )
+    internal static string? For(Exercise exercise, OpenWork today, bool onFloor = true)
     {
-        Tissue sore = Sore(exercise, rulings);
+        Tissue sore = Sore(exercise, today.Rulings);
         int asked = exercise.Demand.GetValueOrDefault(sore);
         if (asked == 0)
         {
@@ -39,10 +33,9 @@ internal static class Insteads
         }
 
         HashSet<string> kit = [.. exercise.Kit.Select(k => k.Id)];
-        return catalogue
-            .Exercises.Where(e =>
+        return today
+            .Catalogue.Exercises.Where(e =>
                 e.Id != exercise.Id
-                && ladder.Find(e.Id) is { State: not RungState.Closed }
                 && e.Demand.GetValueOrDefault(sore) < asked
                 && Enum.GetValues<Tissue>()
                     .All(t =>
@@ -53,10 +46,11 @@ internal static class Insteads
                 && (!e.SingleLegLanding || exercise.SingleLegLanding)
                 && (onFloor || !e.Facts.LandsOnFloor)
                 && (e.DropRangeM is null || exercise.DropRangeM is { } d && e.DropRangeM.Value.MinM <= d.MinM)
-                && !rulings
-                    .Select(r => r.Effect)
-                    .Concat(exercise.Demand.GetValueOrDefault(Tissue.Achilles) > 0 ? OnASoreAchilles : [])
-                    .Any(effect => effect.Forbids(e.Facts))
+                && (
+                    exercise.Demand.GetValueOrDefault(Tissue.Achilles) == 0
+                    || !OnASoreAchilles.Any(effect => effect.Forbids(e.Facts))
+                )
+                && today.Of(e).IsOpen
             )
             .OrderBy(e => exercise.Regressions.Contains(e.Id, StringComparer.Ordinal) ? 0 : 1)
             .ThenBy(e => e.Kit.All(k => kit.Contains(k.Id)) ? 0 : 1)

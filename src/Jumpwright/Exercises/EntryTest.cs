@@ -15,7 +15,7 @@ namespace Jumpwright.Exercises;
 /// <param name="HowToDoIt">The test in one sentence, for "what would settle it".</param>
 /// <param name="ExerciseId">
 /// The exercise of the catalogue that the test amounts to, so that a limit that forbids the one forbids the other; null for
-/// tests without a jump or a load, and for measures, whose task says it (<see cref="EntryTests.ExerciseOf"/>).
+/// tests without a jump or a load, and for measures, whose task says it (<see cref="TestForms"/>).
 /// </param>
 public sealed record EntryTest(
     string Id,
@@ -27,4 +27,8 @@ public sealed record EntryTest(
     string SourceId,
     Sentence HowToDoIt,
     string? ExerciseId = null
-);
+)
+{
+    /// <summary>The tissue that a test without a jump works until it can no more; null for none. It waits while pain holds that tissue back.</summary>
+    public Tissue? Exhausts { get; init; }
+}

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Jumpwright.Quantities;
-using Jumpwright.Recordings;
 using Jumpwright.Trials;
 
 namespace Jumpwright.Exercises;
@@ -41,7 +40,8 @@ public static class EntryTests
             sides: true,
             2.0,
             "house-rule",
-            $"single-leg heel raises, each side"
+            $"single-leg heel raises, each side",
+            exhausts: Tissue.Achilles
         ),
         Screen(
             "knee-to-wall",
@@ -97,27 +97,6 @@ public static class EntryTests
     /// <summary>All tests, by id in ordinal order.</summary>
     public static ImmutableArray<EntryTest> All { get; } = [.. ById.Values.OrderBy(t => t.Id, StringComparer.Ordinal)];
 
-    /// <summary>
-    /// The exercise that a test amounts to: a proposed test is itself an exercise under every limit. Null when it is
-    /// neither a jump nor a lift.
-    /// </summary>
-    public static string? ExerciseOf(string test, string? task) =>
-        Find(test) is { IsMeasure: false } screen
-            ? screen.ExerciseId
-            : JumpTasks.Parse(task) switch
-            {
-                JumpTask.CountermovementJump => "countermovement-jump",
-                JumpTask.SquatJump => "squat-jump",
-                JumpTask.LoadedJump => "hex-bar-jump",
-                JumpTask.DropJump => "low-drop-jump",
-                JumpTask.RepeatedHops => "rebound-hops",
-                JumpTask.DropLanding => "low-drop-landing",
-                JumpTask.SnapDown => "snap-down",
-                JumpTask.ApproachJump => "approach-jump-two-feet",
-                JumpTask.BoxJump => "box-jump",
-                _ => null,
-            };
-
     /// <summary>The test of that id, or null.</summary>
     public static EntryTest? Find(string id) => ById.GetValueOrDefault(id);
 
@@ -132,6 +111,7 @@ public static class EntryTests
         double sd,
         string source,
         Sentence how,
-        string? exercise = null
-    ) => new(id, unit, IsMeasure: false, count, sides, sd, source, how, exercise);
+        string? exercise = null,
+        Tissue? exhausts = null
+    ) => new(id, unit, IsMeasure: false, count, sides, sd, source, how, exercise) { Exhausts = exhausts };
 }

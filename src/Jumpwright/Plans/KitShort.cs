@@ -26,13 +26,13 @@ public static class KitShort
         ArgumentNullException.ThrowIfNull(request);
         int count = request.CountOf(kitId);
         SaidKit kit = new(kitId);
-        Sentence used = fresh
+        Sentence needed = fresh
             ? Quantities.Sentence.Of(
-                $"{kit} would be in use by work to be done fresh for {wantedS / 60.0:0.#} min in {slot.Said};"
+                $"{kit:capital}, work to be done fresh: {wantedS / 60.0:0.#} min are needed in {slot.Said}"
             )
-            : Quantities.Sentence.Of($"{kit} would be in use for {wantedS / 60.0:0.#} min in {slot.Said};");
+            : Quantities.Sentence.Of($"{kit:capital}: {wantedS / 60.0:0.#} min are needed in {slot.Said}");
         return count == 1
-            ? Quantities.Sentence.Of($"{used} {count} of them has {mostS / 60.0:0.#} min.")
-            : Quantities.Sentence.Of($"{used} {count} of them have {mostS / 60.0:0.#} min.");
+            ? Quantities.Sentence.Of($"{needed}, {mostS / 60.0:0.#} min are there.")
+            : Quantities.Sentence.Of($"{needed}, {mostS / 60.0:0.#} min are there with all {count} in use.");
     }
 }

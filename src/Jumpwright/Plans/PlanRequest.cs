@@ -42,6 +42,10 @@ public sealed record PlanRequest(
     public Quality? Trains(string exerciseId) =>
         Catalogue.Find(exerciseId) is { Trains.IsEmpty: false } exercise ? exercise.Trains[0] : null;
 
+    /// <summary>An athlete as people call them; the id where the request doesn't hold them.</summary>
+    public string NameOf(string athleteId) =>
+        Athletes.FirstOrDefault(a => a.Athlete.Id == athleteId)?.Athlete.Name ?? athleteId;
+
     /// <summary>How many of a piece of kit the squad has.</summary>
     public int CountOf(string kitId) => Kit.Where(k => k.Id == kitId).Sum(k => k.Count);
 

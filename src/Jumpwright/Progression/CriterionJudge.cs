@@ -10,23 +10,30 @@ using NodaTime;
 namespace Jumpwright.Progression;
 
 /// <summary>Judges entry criteria that name a test, from the profile's current measures and the screens typed by hand.</summary>
-internal sealed class CriterionJudge(
-    Profile profile,
-    History history,
-    Catalogue catalogue,
-    LocalDate asOf,
-    LadderOptions options,
-    ImmutableArray<Ruling> rulings
-)
+internal sealed class CriterionJudge(Profile profile, History history, LocalDate asOf, LadderOptions options)
 {
-    private static readonly Sentence NotNow = Waits($"");
+    /// <summary>A proposal that a ruling forbids, as the rest of a sentence.</summary>
+    internal static Sentence Waits(Ruling ruling) => Waits(ruling.Because, ruling);
 
-    /// <summary>A proposal that a limit forbids, as the rest of a sentence.</summary>
-    internal static Sentence Waits(Sentence because) => $"not now: {because:open}";
+    /// <summary>What is open that day, once all steps are known; until then no test is proposed.</summary>
+    internal OpenWork? Open { get; init; }
+
+    /// <summary>A proposal for a step that is closed, for that reason.</summary>
+    internal static Sentence Waits(RungReason closed) => Waits(closed.Sentence, closed.Ruling);
+
+    /// <summary>What waits, for that reason.</summary>
+    internal static Sentence Waits(Sentence because, Ruling? ruling) =>
+        Sentence.Of($"not now: {because:open}").As(new Waits(ruling));
+
+    /// <summary>True for what says that a test or a step waits.</summary>
+    internal static bool IsWaiting(Sentence said) => said.Reason is Progression.Waits;
 
     private readonly int _freshDays = AfterInjury(history, asOf, options)
         ? options.FreshDaysAfterInjury
         : options.FreshDays;
+
+    /// <summary>What closes the test of a quality; null where it is open.</summary>
+    internal Closing? Closing(QualityTest test) => Open!.Of(TestForms.Of(test)).First;
 
     /// <summary>
     /// True after an operation, while a written restriction was in force within the last weeks, or after a report of
@@ -43,14 +50,16 @@ internal sealed class CriterionJudge(
     }
 
     /// <summary>The criterion's test, or the alternative that speaks best for it.</summary>
-    internal RungReason Judge(EntryCriterion criterion)
+    /// <param name="criterion">The criterion.</param>
+    /// <param name="asking">The exercise that asks.</param>
+    internal RungReason Judge(EntryCriterion criterion, string asking)
     {
         double needed =
             criterion.Kind == CriterionKind.Safety ? options.SafetyProbability : options.PerformanceProbability;
         ImmutableArray<TestReading> readings =
         [
-            Read(criterion, criterion.Test, criterion.Task, criterion.Value, criterion.Unit, needed),
-            .. criterion.Alternatives.Select(a => Read(criterion, a.Test, a.Task, a.Value, a.Unit, needed)),
+            Read(criterion, asking, criterion.Test, criterion.Task, criterion.Value, criterion.Unit, needed),
+            .. criterion.Alternatives.Select(a => Read(criterion, asking, a.Test, a.Task, a.Value, a.Unit, needed)),
         ];
         TestReading best = readings
             .OrderByDescending(r => Rank(r.Verdict))
@@ -78,11 +87,13 @@ internal sealed class CriterionJudge(
         };
     }
 
-    private static Sentence AnyOf(IEnumerable<TestReading> readings)
+    private static Sentence AnyOf(ImmutableArray<TestReading> readings)
     {
-        Sentence[] tests = [.. readings.Select(r => r.Settle).OfType<Sentence>().Distinct()];
-        Sentence[] allowed = [.. tests.Where(t => !t.IsLike(NotNow))];
-        return EitherOf(allowed.Length > 0 ? allowed : [.. tests.Take(1)]);
+        Sentence[] allowed =
+        [
+            .. readings.Where(r => r.How is not { IsOpen: false }).Select(r => r.Settle).OfType<Sentence>().Distinct(),
+        ];
+        return EitherOf(allowed.Length > 0 ? allowed : [.. readings.Select(r => r.Settle).OfType<Sentence>().Take(1)]);
     }
 
     /// <summary>One of them or another.</summary>
@@ -90,16 +101,23 @@ internal sealed class CriterionJudge(
         all.Aggregate((Sentence?)null, (some, one) => some is null ? one : Sentence.Of($"{some} or {one}"))
         ?? Sentence.Of($"");
 
-    /// <summary>The test in words, or why it may not be done today: a test is an exercise under every limit.</summary>
-    private Sentence How(EntryTest known, string? task) =>
-        Forbidding(known, task) is { } ruling ? Waits(ruling.Because) : known.HowToDoIt;
+    /// <summary>
+    /// The test in words, or what stands in its place while it is closed: the step that leads to it, or why it waits. A test is an
+    /// exercise under every limit.
+    /// </summary>
+    private TestWay How(EntryTest known, string? task, string asking)
+    {
+        if (Open is null)
+        {
+            return new(known.HowToDoIt, true);
+        }
 
-    /// <summary>What is no exercise of the catalogue is on nobody's list of what is allowed.</summary>
-    private Ruling? Forbidding(EntryTest known, string? task) =>
-        EntryTests.ExerciseOf(known.Id, task) is { } id && catalogue.Find(id) is { } exercise
-            ? rulings.FirstOrDefault(r => r.Effect.Forbids(exercise.Facts))
-        : known.IsMeasure ? null
-        : rulings.FirstOrDefault(r => r.Effect is NothingPlanned or OnlyExercises);
+        Standing standing = Open.Of(known, task, asking);
+        return standing.First is { } closing
+                ? new(closing.By == ClosedBy.Ladder ? closing.Step! : Waits(closing.Because, closing.Ruling), false)
+            : standing.With is { } jump ? new($"{known.HowToDoIt}, as {jump:small}", true)
+            : new(known.HowToDoIt, true);
+    }
 
     // A test that speaks now outranks one that is silent; among those that speak, the better news does not hide a
     // clear failure of the criterion's own test unless the alternative is met.
@@ -115,6 +133,7 @@ internal sealed class CriterionJudge(
 
     private TestReading Read(
         EntryCriterion criterion,
+        string asking,
         string test,
         string? task,
         double threshold,
@@ -135,6 +154,7 @@ internal sealed class CriterionJudge(
             return NotTested($"Not tested: body mass is unknown.", $"weighing");
         }
 
+        TestWay how = How(known, task, asking);
         double scale = criterion.PerBodyMass ? history.Athlete.BodyMassKg!.Value : 1;
         ImmutableArray<Sided> results = known.IsMeasure ? Measured(known, task) : Screened(known);
         IEnumerable<Side> sides = known.HasSides ? [Side.Left, Side.Right] : [Side.Both];
@@ -148,9 +168,13 @@ internal sealed class CriterionJudge(
                 .FirstOrDefault();
             readings.Add(
                 result is null
-                    ? NotTested($"{Untested(where)}{OtherUnit(known)}.", How(known, task))
-                    : Judge(criterion.Sense, known, task, threshold, unit, needed, scale, result, where) with
+                    ? NotTested($"{Untested(where)}{OtherUnit(known)}.", how.Said) with
                     {
+                        How = how,
+                    }
+                    : Judge(criterion.Sense, known, how, threshold, unit, needed, scale, result, where) with
+                    {
+                        How = how,
                         Test = known.Id,
                         Task = JumpTasks.Parse(task),
                     }
@@ -164,7 +188,7 @@ internal sealed class CriterionJudge(
     private TestReading Judge(
         string sense,
         EntryTest known,
-        string? task,
+        TestWay how,
         double threshold,
         string unit,
         double needed,
@@ -190,7 +214,7 @@ internal sealed class CriterionJudge(
                 $"Stale: {shown}, {age} days ago; {_freshDays} at most.",
                 null,
                 result.Date,
-                How(known, task)
+                how.Said
             );
         }
 
@@ -214,13 +238,13 @@ internal sealed class CriterionJudge(
             {
                 CriterionVerdict.Met => null,
                 CriterionVerdict.Unclear => MoreOf(
-                    How(known, task),
+                    how,
                     Margin(sense, known, value, threshold),
                     doubt,
                     needed,
                     result.Trials
                 ),
-                _ => AfterTraining(How(known, task)),
+                _ => AfterTraining(how),
             }
         );
     }
@@ -229,9 +253,10 @@ internal sealed class CriterionJudge(
     /// How many more trials would settle it if they come out the same: doubt shrinks with the root of their number, which
     /// holds for the part of the error that changes from trial to trial (Hopkins 2000).
     /// </summary>
-    private static Sentence MoreOf(Sentence how, double margin, double doubt, double needed, int? trials)
+    private static Sentence MoreOf(TestWay way, double margin, double doubt, double needed, int? trials)
     {
-        if (how.IsLike(NotNow))
+        Sentence how = way.Said;
+        if (!way.IsOpen)
         {
             return how;
         }
@@ -255,8 +280,8 @@ internal sealed class CriterionJudge(
         return sense == "at-most" ? threshold + grace - value : value - threshold + grace;
     }
 
-    private static Sentence AfterTraining(Sentence how) =>
-        how.IsLike(NotNow) ? how : Sentence.Of($"{how}, after training for it");
+    private static Sentence AfterTraining(TestWay how) =>
+        how.IsOpen ? Sentence.Of($"{how.Said}, after training for it") : how.Said;
 
     private static TestReading Worse(TestReading a, TestReading b)
     {
@@ -327,24 +352,14 @@ internal sealed class CriterionJudge(
     private static bool Fits(string unit, EntryTest known) =>
         unit == known.Unit || (known.IsCount && unit is "" or "1" or "count");
 
-    private static string Number(double value) => value.ToString(Math.Abs(value) >= 10 ? "0.#" : "0.###");
-
     /// <summary>A value with its doubt, as exactly as that lets it be.</summary>
-    private static Sentence Amount(double value, double doubt, string unit)
-    {
-        int digits = Digits.Of(doubt, value);
-        string exactly = "F" + digits;
-        Length length = new(value);
-        Length lengthDoubt = new(doubt);
-        return (unit, digits) switch
+    private static Sentence Amount(double value, double doubt, string unit) =>
+        unit switch
         {
-            ("m", 0) => $"{length:F0 (m)} ± {lengthDoubt:F0 m}",
-            ("m", 1) => $"{length:F1 (m)} ± {lengthDoubt:F1 m}",
-            ("m", 2) => $"{length:F2 (m)} ± {lengthDoubt:F2 m}",
-            ("m", 3) => $"{length:F3 (m)} ± {lengthDoubt:F3 m}",
-            _ => $"{value.ToString(exactly)} ± {doubt.ToString(exactly)}{Unit(unit)}",
+            "m" => $"{new DoubtedLength(value, doubt)}",
+            "s" => Doubted.Milliseconds(value, doubt),
+            _ => $"{Doubted.Number(value, doubt)}{Unit(unit)}",
         };
-    }
 
     private static Sentence Unit(string unit) =>
         unit switch

@@ -88,7 +88,7 @@ internal static class Holds
             : new RungReason(
                 Landing,
                 CriterionVerdict.NotMet,
-                $"Landing comes first: landing screen {faults:0.#} faults ± {doubt:0.#} on {last.Key}; above {options.LandingScreenFailsAbove} is failed.",
+                $"Landing comes first: landing screen {Doubted.Number(faults, doubt)} faults on {last.Key}; above {options.LandingScreenFailsAbove} is failed.",
                 p,
                 last.Key,
                 $"{screen.HowToDoIt}, after landing practice"

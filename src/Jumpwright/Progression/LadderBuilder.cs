@@ -17,11 +17,14 @@ internal sealed class LadderBuilder(
     ImmutableArray<Ruling> rulings
 )
 {
-    private readonly CriterionJudge _judge = new(profile, history, catalogue, asOf, options, rulings);
+    private readonly CriterionJudge _judge = new(profile, history, asOf, options);
     private readonly RungReason? _landingHold = Holds.ForLandings(history, asOf, options);
     private readonly RungReason? _timeOffHold = Holds.ForTimeOff(history, asOf, options);
     private readonly Dictionary<string, Rung> _rungs = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Rung> _proposed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, CleanSessions> _sessions = new(StringComparer.Ordinal);
+
+    private CriterionJudge? _proposing;
 
     internal Ladder Build()
     {
@@ -45,43 +48,85 @@ internal sealed class LadderBuilder(
             RungOf(exercise);
         }
 
-        return new Ladder(profile.AthleteId, asOf, [.. catalogue.Exercises.Select(WithSafeTests)])
+        var stands = new Ladder(profile.AthleteId, asOf, [.. catalogue.Exercises.Select(e => _rungs[e.Id])])
         {
             ComingBack = _timeOffHold,
         };
+        OpenWork open = new(stands, id => catalogue.Find(id) is { } e ? Proposed(e) : null, rulings, catalogue);
+        _proposing = new CriterionJudge(profile, history, asOf, options) { Open = open };
+        return stands with { Rungs = [.. catalogue.Exercises.Select(Proposed)] };
     }
 
     /// <summary>
-    /// A demanding test is proposed only to who may do what it amounts to: while that rung is closed, the step that leads to
-    /// it is proposed instead. Done last, when all rungs are known, so that a proposal never changes a state.
+    /// What would settle each reason: a test that is open, the step that leads to one that is not, or why it waits. Asked last, when all
+    /// rungs are known, so that a proposal never changes a state.
     /// </summary>
-    private Rung WithSafeTests(Exercise exercise)
+    private Rung Proposed(Exercise exercise)
     {
-        Rung rung = _rungs[exercise.Id];
-        return rung with { Reasons = [.. rung.Reasons.Select(r => WithSafeTest(exercise, r))] };
-    }
-
-    private RungReason WithSafeTest(Exercise exercise, RungReason reason)
-    {
-        EntryCriterion? criterion = exercise.Entry.FirstOrDefault(c => c.Id == reason.CriterionId);
-        if (
-            criterion is null
-            || reason.Verdict == CriterionVerdict.Met
-            || EntryTests.ExerciseOf(criterion.Test, criterion.Task) is not { } id
-            || id == exercise.Id
-            || catalogue.Find(id) is not { } test
-            || !(test.IsDepthJump || test.IsHighIntensity)
-            || _rungs[id] is not { State: RungState.Closed, Reasons: [var first, ..] }
-        )
+        if (_proposed.TryGetValue(exercise.Id, out Rung? known))
         {
-            return reason;
+            return known;
         }
 
-        return reason with
+        // A circle of tests and steps, which the catalogue has not, must not hang: it finds itself without a proposal.
+        Rung rung = _rungs[exercise.Id];
+        _proposed[exercise.Id] = rung;
+        return _proposed[exercise.Id] = rung with
         {
-            CheapestTest = first.CheapestTest ?? CriterionJudge.Waits(first.Sentence),
+            Reasons = [.. rung.Reasons.Select(r => r with { CheapestTest = Proposal(exercise, r) })],
         };
     }
+
+    private Sentence? Proposal(Exercise exercise, RungReason reason)
+    {
+        if (reason.Verdict == CriterionVerdict.Met || reason.IsOwnership)
+        {
+            return reason.CheapestTest;
+        }
+
+        if (rulings.FirstOrDefault(r => r.Effect is NothingPlanned) is { } nothing)
+        {
+            return reason.Ruling is not null ? null : CriterionJudge.Waits(nothing);
+        }
+
+        if (exercise.Entry.FirstOrDefault(c => c.Id == reason.CriterionId) is { } criterion)
+        {
+            return criterion.OwnedExercise is not { } id ? _proposing!.Judge(criterion, exercise.Id).CheapestTest
+                : catalogue.Find(id) is { } before ? NextStep(before, Proposed(before))
+                : reason.CheapestTest;
+        }
+
+        return reason.CriterionId switch
+        {
+            RungReason.Faded => StepBefore(exercise),
+            Holds.Landing => Landings(reason),
+            _ => reason.CheapestTest,
+        };
+    }
+
+    /// <summary>Of the steps before one that has faded, those that are open; where none is, what leads to the first.</summary>
+    private Sentence? StepBefore(Exercise exercise)
+    {
+        Exercise[] before = [.. StepsBefore(exercise).Select(catalogue.Find).OfType<Exercise>()];
+        Exercise[] open = [.. before.Where(e => _rungs[e.Id].State != RungState.Closed)];
+        return open.Length > 0
+                ? Sentence.Of(
+                    $"one clean session of {CriterionJudge.EitherOf(open.Select(e => Sentence.Of($"{e.SaidId:small}")))}"
+                )
+            : before.Length > 0 ? NextStep(before[0], Proposed(before[0]))
+            : null;
+    }
+
+    /// <summary>The landings that end a hold, or the step that leads to them, or why they wait.</summary>
+    private Sentence? Landings(RungReason hold) =>
+        _proposing!.Closing(hold.Test is null ? QualityTest.LandingSession : QualityTest.LandingScreen) is { } closing
+            ? closing.Step ?? CriterionJudge.Waits(closing.Because, closing.Ruling)
+            : hold.CheapestTest;
+
+    private static IEnumerable<string> StepsBefore(Exercise exercise) =>
+        exercise
+            .Regressions.Concat(exercise.Entry.Select(c => c.OwnedExercise).OfType<string>())
+            .Distinct(StringComparer.Ordinal);
 
     private Rung RungOf(Exercise exercise)
     {
@@ -98,12 +143,15 @@ internal sealed class LadderBuilder(
     private Rung Judge(Exercise exercise)
     {
         CleanSessions log = _sessions[exercise.Id];
-        ImmutableArray<RungReason> entry = [.. exercise.Entry.Select(c => EntryReason(c, log))];
+        ImmutableArray<RungReason> entry = [.. exercise.Entry.Select(c => EntryReason(c, exercise, log))];
         ImmutableArray<RungReason> closing =
         [
             .. rulings
                 .Where(r => r.Effect.Forbids(exercise.Facts))
-                .Select(r => new RungReason(r.LimitId, CriterionVerdict.NotMet, r.Because, null, null, null)),
+                .Select(r => new RungReason(r.LimitId, CriterionVerdict.NotMet, r.Because, null, null, null)
+                {
+                    Ruling = r,
+                }),
             .. Held(exercise),
         ];
 
@@ -133,14 +181,14 @@ internal sealed class LadderBuilder(
         );
     }
 
-    private RungReason EntryReason(EntryCriterion criterion, CleanSessions asking)
+    private RungReason EntryReason(EntryCriterion criterion, Exercise exercise, CleanSessions asking)
     {
         if (criterion.OwnedExercise is not { } id)
         {
-            return _judge.Judge(criterion);
+            return _judge.Judge(criterion, exercise.Id);
         }
 
-        if (catalogue.Find(id) is not { } exercise)
+        if (catalogue.Find(id) is not { } before)
         {
             return new RungReason(
                 criterion.Id,
@@ -152,9 +200,8 @@ internal sealed class LadderBuilder(
             );
         }
 
-        Rung rung = RungOf(exercise);
+        Rung rung = RungOf(before);
         CleanSessions log = _sessions[id];
-        Sentence settle = NextStep(exercise, rung);
 
         // Who had earned the exercise that asks finds it open while the step before it has faded no further than open.
         bool fadedTogether =
@@ -177,7 +224,7 @@ internal sealed class LadderBuilder(
                 $"{criterion.Said} {NotOwned(rung, log)}.",
                 0,
                 log.LastUse,
-                settle
+                null
             );
     }
 
@@ -220,19 +267,17 @@ internal sealed class LadderBuilder(
         }
 
         int days = DaysSince(log);
-        IEnumerable<string> before = exercise.Regressions.Concat(
-            exercise.Entry.Select(c => c.OwnedExercise).OfType<string>()
-        );
-        bool steppedUpAgain = before.Any(id => _sessions.TryGetValue(id, out CleanSessions? b) && b.LastClean > last);
+        bool steppedUpAgain = StepsBefore(exercise)
+            .Any(id => _sessions.TryGetValue(id, out CleanSessions? b) && b.LastClean > last);
         return days <= options.FadesToClosedAfterDays || steppedUpAgain
             ? null
             : new RungReason(
-                "faded",
+                RungReason.Faded,
                 CriterionVerdict.Stale,
                 $"Faded: last done on {last}, {days} days ago; a step before it comes first.",
                 null,
                 last,
-                $"one clean session of {CriterionJudge.EitherOf(before.Distinct(StringComparer.Ordinal).Select(id => Sentence.Of($"{SaidExercise.ById(id)}")))}"
+                null
             );
     }
 
@@ -254,7 +299,9 @@ internal sealed class LadderBuilder(
             log.LastUse is { } last && log.Earned
                 ? Sentence.Of($"Not owned any more: last done on {last}; {options.FadesToOpenAfterDays} days at most.")
             : log.LastFlaw is { } flaw
-                ? Sentence.Of($"Not owned: {flaw}; {log.Clean.Length} of {options.SessionsToOwn} clean sessions since.")
+                ? Sentence.Of(
+                    $"Not owned, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then."
+                )
             : exercise.Entry.IsEmpty && log.LastUse is null
                 ? Sentence.Of($"Needs no test: it is where everybody begins.")
             : Sentence.Of(
@@ -279,9 +326,9 @@ internal sealed class LadderBuilder(
     private Sentence NextStep(Exercise exercise, Rung rung) =>
         rung.State != RungState.Closed
             ? Sentence.Of(
-                $"{Times(options.SessionsToOwn)} clean sessions of {exercise.Said:small} within {options.OwnWithinDays} days"
+                $"{Times(options.SessionsToOwn)} clean sessions within {options.OwnWithinDays} days: {exercise.Said:small}"
             )
-        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first.Sentence)
+        : rung.Reasons.FirstOrDefault() is { } first ? first.CheapestTest ?? CriterionJudge.Waits(first)
         : Sentence.Of($"an entry of the catalogue without a circle");
 
     private static Sentence Earned(CleanSessions log)
@@ -298,15 +345,20 @@ internal sealed class LadderBuilder(
     }
 
     private Sentence NotOwned(Rung rung, CleanSessions log) =>
-        log.LastUse is null ? Sentence.Of($"Not tested: not done yet")
-        : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: earned, but closed now")
-        : log.Earned ? Sentence.Of($"Stale: last done on {log.LastUse.Value}")
+        IsUntried(log) ? Sentence.Of($"Not tested: not done yet")
+        : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: it was owned, but is closed now")
+        : log is { Earned: true, LastUse: { } last } ? Sentence.Of($"Stale: last done on {last}")
         : log.LastFlaw is { } flaw
-            ? Sentence.Of($"Not met: {flaw}, {log.Clean.Length} of {options.SessionsToOwn} clean sessions since")
+            ? Sentence.Of(
+                $"Not met, because of {flaw}: {log.Clean.Length} of {options.SessionsToOwn} clean sessions since then"
+            )
         : Sentence.Of($"Not met: {log.Clean.Length} of {options.SessionsToOwn} clean sessions");
 
+    /// <summary>Never done, neither well nor badly.</summary>
+    private static bool IsUntried(CleanSessions log) => log is { LastUse: null, LastFlaw: null };
+
     private static CriterionVerdict Verdict(CleanSessions log) =>
-        log.LastUse is null ? CriterionVerdict.NotTested
+        IsUntried(log) ? CriterionVerdict.NotTested
         : log.Earned ? CriterionVerdict.Stale
         : CriterionVerdict.NotMet;
 

@@ -16,6 +16,15 @@ public static class Ladders
     public static Ladder For(Profile profile, History history, Catalogue catalogue, LocalDate asOf) =>
         For(profile, history, catalogue, asOf, LadderOptions.From(LimitBook.For(history, asOf)));
 
+    /// <summary>The ladder on that day, with the limits that hold for the athlete then, under rulings that were already asked for.</summary>
+    public static Ladder For(
+        Profile profile,
+        History history,
+        Catalogue catalogue,
+        LocalDate asOf,
+        ImmutableArray<Ruling> rulings
+    ) => For(profile, history, catalogue, asOf, LadderOptions.From(LimitBook.For(history, asOf)), rulings);
+
     /// <summary>The ladder on that day, with other thresholds, days and probabilities.</summary>
     public static Ladder For(
         Profile profile,

@@ -21,6 +21,9 @@ internal sealed record TestReading(
     /// <summary>The test whose number it says; null when there is none.</summary>
     public string? Test { get; init; }
 
+    /// <summary>How the test is done, or what stands in its place; null where nothing measures it.</summary>
+    public TestWay? How { get; init; }
+
     /// <summary>In which task; null for a test by hand.</summary>
     public JumpTask? Task { get; init; }
 }

@@ -33,11 +33,23 @@ public sealed class Sentence : IEquatable<Sentence>
         _arguments = ImmutableArray.CreateBuilder<object?>(formattedCount);
     }
 
+    private Sentence(Sentence said, IReason reason)
+    {
+        _template = said._template;
+        _arguments = said._arguments;
+        _written = said.Template;
+        IsPlain = said.IsPlain;
+        Reason = reason;
+    }
+
     /// <summary>The English with numbered holes, as <see cref="string.Format(string, object?[])"/> reads it; it names the kind of the sentence.</summary>
     public string Template => _written ??= _template.ToString();
 
     /// <summary>What fills the holes, in their order.</summary>
     public ImmutableArray<object?> Arguments => _arguments.ToImmutable();
+
+    /// <summary>What kind of reason it says; null for most sentences. Words alone make two sentences equal.</summary>
+    public IReason? Reason { get; }
 
     /// <summary>True for words that came written out, out of a file or from somebody: they are of no known template.</summary>
     public bool IsPlain { get; private init; }
@@ -123,6 +135,9 @@ public sealed class Sentence : IEquatable<Sentence>
         _template.Append('{').Append(_arguments.Count).Append(':').Append(format).Append('}');
         _arguments.Add(value);
     }
+
+    /// <summary>The same words, as that reason.</summary>
+    public Sentence As(IReason reason) => new(this, reason);
 
     /// <summary>True when it is of the same kind, whatever fills it.</summary>
     public bool IsLike(Sentence other)

@@ -49,7 +49,11 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
             SaidMethod method => MethodOf(method),
             SaidLimit limit => LimitOf(limit),
             UnitName unit => UnitOf(unit),
+            SaidRole role => RoleOf(role),
             ISaid said => Shaped(said.In(Language), format),
+            DoubtedLength length => QuantityOf(length.ToString(Units)),
+            LoadToTake load => QuantityOf(load.ToString(Units)),
+            HeightToSet height => QuantityOf(height.ToString(Units)),
             Length length => QuantityOf(length.ToString(format, Units)),
             Mass mass => QuantityOf(mass.ToString(format, Units)),
             IFormattable value => value.ToString(format, CultureInfo.InvariantCulture),
@@ -79,6 +83,9 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
 
     /// <summary>A limit.</summary>
     protected virtual string LimitOf(SaidLimit limit) => limit.Id;
+
+    /// <summary>A role.</summary>
+    protected virtual string RoleOf(SaidRole role) => role.Written;
 
     /// <summary>A unit's word.</summary>
     protected virtual string UnitOf(UnitName unit) => unit.Symbol;

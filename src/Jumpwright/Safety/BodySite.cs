@@ -45,8 +45,8 @@ internal readonly record struct BodySite(string Name, Side Side)
         Name switch
         {
             "knee" => $"knee",
-            "achilles" => $"achilles",
-            "achilles tendon" => $"achilles tendon",
+            "achilles" => $"Achilles",
+            "achilles tendon" => $"Achilles tendon",
             "patellar tendon" => $"patellar tendon",
             "calf" => $"calf",
             "ankle" => $"ankle",

@@ -113,7 +113,7 @@ public sealed class LimitBook
             )
             {
                 remarks.Add(
-                    $"The override of {new SaidLimit(asked.Limit)} to {Amount(asked.Value, limit.Unit)} would loosen what is tightened to {Alone(earlier, limit.Unit)} already; {Alone(earlier, limit.Unit)} stays."
+                    $"The override of '{new SaidLimit(asked.Limit)}' to {Amount(asked.Value, limit.Unit)} would loosen what is tightened to {Alone(earlier, limit.Unit)} already; {Alone(earlier, limit.Unit)} stays."
                 );
                 continue;
             }
@@ -133,8 +133,8 @@ public sealed class LimitBook
     {
         SaidLimit called = new(asked.Limit);
         Sentence name = asked.AthleteId is { } id
-            ? Sentence.Of($"The override of {called} for {id}")
-            : Sentence.Of($"The override of {called}");
+            ? Sentence.Of($"The override of '{called}' for {id}")
+            : Sentence.Of($"The override of '{called}'");
         if (!_standard.TryGetValue(asked.Limit, out LimitValue? limit))
         {
             return asked.IsPolicy

@@ -29,13 +29,27 @@ internal static class CardWords
         quality switch
         {
             Quality.Landing => $"landing",
-            Quality.AnkleStiffness => $"stiff ankles",
+            Quality.AnkleStiffness => $"ankle spring",
             Quality.Push => $"the push",
             Quality.StretchShortening => $"dip and jump in one",
             Quality.ReactiveStrength => $"quick rebounds",
             Quality.SingleLeg => $"each leg by itself",
             Quality.RunUp => $"the run-up",
             _ => $"this",
+        };
+
+    /// <summary>What there is too little of, or too much, where the quality holds somebody back.</summary>
+    private static Sentence Lack(Quality quality) =>
+        quality switch
+        {
+            Quality.Landing => $"landings that are not clean yet",
+            Quality.AnkleStiffness => $"too little spring in the ankles",
+            Quality.Push => $"too little push from a standstill",
+            Quality.StretchShortening => $"too little gain from the dip",
+            Quality.ReactiveStrength => $"too little rebound, or too long on the ground",
+            Quality.SingleLeg => $"one leg does less than the other",
+            Quality.RunUp => $"too little gain from the run-up",
+            _ => $"not known",
         };
 
     internal static Sentence Headline(ImmutableArray<PlannedItem> items, Catalogue catalogue)
@@ -62,21 +76,23 @@ internal static class CardWords
     }
 
     /// <summary>Whether the plan's first reason is that what is trained holds the athlete back.</summary>
-    private static bool Limits(PlannedItem item) => Reasons(item, Wanting.Limits);
+    private static bool Limits(PlannedItem item) => WantedFor(item) is { Known: FindingVerdict.Limits };
 
-    /// <summary>Whether the plan's first reason is of that kind.</summary>
-    private static bool Reasons(PlannedItem item, Func<Quality, Sentence, Sentence> kind) =>
-        item.Because is [var first, ..] && first.IsLike(kind(default, $""));
+    /// <summary>The quality for which the plan wishes it first of all; null where another reason stands first.</summary>
+    private static WantedFor? WantedFor(PlannedItem item) =>
+        item.Because is [{ Reason: WantedFor wanted }, ..] ? wanted : null;
 
     /// <summary>The plan's first reason said to the athlete, then what the exercise is for.</summary>
     internal static Sentence Why(PlannedItem item, Exercise exercise)
     {
-        Sentence quality = exercise.Trains is [var first, ..] ? Said(first) : Sentence.Of($"this");
         ExercisePurpose purpose = new(exercise);
-        return Reasons(item, Wanting.MayLimit) ? Sentence.Of($"May be holding you back: {quality}. {purpose}")
-            : Limits(item) ? Sentence.Of($"Holds you back most: {quality}. {purpose}")
-            : Reasons(item, Wanting.IsKeptUp) ? Sentence.Of($"Keeps up what you have: {quality}. {purpose}")
-            : Sentence.Of($"{purpose}");
+        return WantedFor(item) switch
+        {
+            { Known: FindingVerdict.Limits } most => $"Holds you back: {Lack(most.Quality)}. {purpose}",
+            { Known: FindingVerdict.Unclear } perhaps => $"May hold you back: {Lack(perhaps.Quality)}. {purpose}",
+            { Known: FindingVerdict.Sound } kept => $"Keeps up what you have: {Said(kept.Quality)}. {purpose}",
+            _ => $"{purpose}",
+        };
     }
 
     /// <summary>The first sentences of the set-up, as many as a hand can take in.</summary>

@@ -58,7 +58,7 @@ public static class Cards
             nothing is null ? CardWords.LandingLines : [],
             CardWords.StopAtOnce,
             CardWords.Caution,
-            MadeBy(request, $"{athlete.Id}", session.Slot.Id)
+            MadeBy(request, session.Slot)
         );
     }
 
@@ -96,6 +96,7 @@ public static class Cards
         );
     }
 
-    internal static Sentence MadeBy(PlanRequest request, Sentence who, string sessionId) =>
-        $"Jumpwright {ProductVersion.Current}, plan from {request.From:uuuu-MM-dd}, {who}, {sessionId}";
+    /// <summary>What made it, so that it can be made again: version, first day of the plan and session; whose it is stands at its head.</summary>
+    internal static Sentence MadeBy(PlanRequest request, SessionSlot slot) =>
+        $"Made by Jumpwright {ProductVersion.Current}: plan from {request.From}, session on {slot.Date} at {slot.Start:HH:mm}";
 }

@@ -48,7 +48,7 @@ internal static class CoachSheets
                     }),
             ],
             [.. Notes(plan, request)],
-            Cards.MadeBy(request, $"coach", session.Slot.Id)
+            Cards.MadeBy(request, session.Slot)
         );
     }
 
@@ -117,7 +117,9 @@ internal static class CoachSheets
         foreach (Override o in plan.Overrides)
         {
             SaidLimit called = new(o.Limit);
-            Sentence what = o.AthleteId is { } id ? Sentence.Of($"{called} of {id}") : Sentence.Of($"{called}");
+            Sentence what = o.AthleteId is { } id
+                ? Sentence.Of($"{called} of {request.NameOf(id)}")
+                : Sentence.Of($"{called}");
             yield return $"Overridden until {o.Until:uuuu-MM-dd} by {o.Who}: {what} {Overridden(o)} ({o.Reason}).";
         }
     }

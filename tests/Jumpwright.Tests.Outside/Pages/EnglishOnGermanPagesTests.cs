@@ -75,7 +75,7 @@ public partial class EnglishOnGermanPagesTests
         (_, string page) = await site.Get("/athletes/a01");
         page = PageText.Of(page);
         Assert.Matches(
-            @"Sprunghöhe, Countermovement Jump \([^)]*\)\. Niveau [0-9.]+ ± [0-9.]+ Zoll nach \d+ Einheiten",
+            @"Sprunghöhe, Countermovement-Jump \([^)]*\)\. Niveau [0-9.]+ ± [0-9.]+ Zoll nach \d+ Einheiten",
             page
         );
         Assert.Matches(@"Aus [0-9.]+ Zoll trainieren: Index", page);

@@ -12,6 +12,7 @@ public sealed class FoundRecordingsTests
         await using OwnSquad squad = await OwnSquad.Open(few: true, before: AddThree);
         string page = PageText.Of(await squad.Get("/import"));
         Assert.Contains("3 recordings do not say whose jump it is", page);
+        Assert.Contains("different ones: choose for each below", page);
         Assert.Equal(3, page.Split("name=\"file\" value=\"recordings/found-").Length - 1 - 3);
 
         using HttpResponseMessage answer = await squad.Post(
@@ -35,6 +36,10 @@ public sealed class FoundRecordingsTests
             found.OrderBy(r => r.File, StringComparer.Ordinal).Select(r => r.Labels.Athlete)
         );
         Assert.Contains("One recording does not say whose jump it is", said);
+        // One recording is not of several athletes.
+        Assert.DoesNotContain("different ones", said);
+        Assert.Contains("not known yet", said);
+        Assert.Contains("For this one", said);
     }
 
     /// <summary>Three jumps as a device writes them.</summary>

@@ -2,6 +2,7 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Planning;
 using Jumpwright.Plans;
@@ -66,6 +67,7 @@ public class NextWeekTests
         int now = Asked(squad, week.Plan, her, tissues);
         Assert.True(now < asked, $"{asked} contacts × tier before, {now} after");
         string page = PageText.Of(await squad.Get("/week"));
+        Assert.Contains("<h1>2 weeks from Monday 4 January 2027</h1>", page, StringComparison.Ordinal);
         string name = squad.Desk.Book.Find(her)!.Athlete.Name;
         PlanChange[] less =
         [
@@ -74,7 +76,7 @@ public class NextWeekTests
             ),
         ];
         Assert.NotEmpty(less);
-        Assert.All(less, c => Assert.Contains(c.Because, page, StringComparison.Ordinal));
+        Assert.All(less, c => Assert.Contains(SpokenSentences.Text(c.Because), page, StringComparison.Ordinal));
         Assert.True(
             less.Any(c => c.Because.ToString().Contains(because, StringComparison.Ordinal)),
             string.Join('\n', less.Select(c => $"{name} {c.SessionId} {c.ExerciseId}: {c.Because}"))

@@ -60,7 +60,7 @@ public class OriginTests(ServedDemo demo)
         int opened = 0;
         foreach (AthleteLeaf leaf in demo.Desk.Book.Leaves)
         {
-            string sentence = Sentences.Of(leaf);
+            string sentence = SpokenSentences.Text(Sentences.Of(leaf));
             string page = PageText.Of(
                 await client.GetStringAsync(
                     new Uri($"{demo.Address}/athletes/{leaf.Athlete.Id}/said"),
@@ -71,7 +71,11 @@ public class OriginTests(ServedDemo demo)
             Ruling? closed = leaf.Rulings.FirstOrDefault(r => r.Effect is NothingPlanned);
             if (closed is not null)
             {
-                Assert.Contains($"{closed.Because} <span class=\"note\">", page, StringComparison.Ordinal);
+                Assert.Contains(
+                    $"{SpokenSentences.Text(closed.Because)} <span class=\"note\">",
+                    page,
+                    StringComparison.Ordinal
+                );
             }
             else if (
                 sentence.Contains('±', StringComparison.Ordinal)

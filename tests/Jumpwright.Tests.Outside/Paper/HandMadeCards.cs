@@ -89,7 +89,7 @@ internal static class HandMadeCards
             ],
             $"Stop everything and get help for: a pop you felt, a knee that locks, numbness, chest pain, feeling faint, or a knock to the head.",
             $"Training advice, not medical advice. Local rules and licensed practice come first. Nobody is declared fit by this card.",
-            $"Jumpwright 0.1.0, plan from 2027-01-04, a01, 2027-01-05-pm"
+            $"Made by Jumpwright 0.1.0: plan from {new LocalDate(2027, 1, 4)}, session on {new LocalDate(2027, 1, 5)} at {new LocalTime(17, 0):HH:mm}"
         );
 
     public static readonly SessionCard Nothing = Of("Bo Quist") with

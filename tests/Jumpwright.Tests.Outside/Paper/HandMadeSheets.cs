@@ -68,7 +68,7 @@ internal static class HandMadeSheets
                 $"Overridden until 2027-01-20 by B. Hale: contacts-per-week (training camp).",
                 $"Training advice, not medical advice. Local rules and licensed practice come first.",
             ],
-            $"Jumpwright 0.1.0, plan from 2027-01-04, coach, 2027-01-05-pm"
+            $"Made by Jumpwright 0.1.0: plan from {new LocalDate(2027, 1, 4)}, session on {new LocalDate(2027, 1, 5)} at {new LocalTime(17, 0):HH:mm}"
         );
     }
 }

@@ -29,7 +29,7 @@ public class RoomWordsTests(ServedDemo demo)
             string said = Piece.Plain(RoomWords.Of(Week, who.Athlete.Id));
             Ruling shut = who.RulingsOn(Week.Request.Slots[0].Date).First(r => r.Effect is NothingPlanned);
             Assert.StartsWith("None: ", said, StringComparison.Ordinal);
-            Assert.Contains(shut.LimitId.Replace('-', ' '), said, StringComparison.Ordinal);
+            Assert.Contains(LimitNames.Of(shut.LimitId), said, StringComparison.Ordinal);
         }
     }
 

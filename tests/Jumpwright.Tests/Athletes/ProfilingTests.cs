@@ -16,7 +16,7 @@ public class ProfilingTests
     {
         Finding once = Story.Untested.Screened("landing-screen", 4)[Quality.Landing];
         int trials = Assert.NotNull(once.TrialsToSettle);
-        Assert.StartsWith($"{trials} trials of the landing screen", once.NextTest, StringComparison.Ordinal);
+        Assert.StartsWith($"{trials} trials on one day, ", once.NextTest, StringComparison.Ordinal);
         Assert.InRange(trials, 3, 13);
         Assert.Equal(FindingVerdict.Unclear, After(trials - 1).Verdict);
         Assert.Equal(FindingVerdict.Sound, After(trials).Verdict);
@@ -27,9 +27,9 @@ public class ProfilingTests
 
     /// <summary>A difference within twice its doubt names no leg as the stronger one; the number and its ± stay.</summary>
     [Theory]
-    [InlineData(0.6, "Neither leg is shown to push more: the left by 0.6 ± ")]
-    [InlineData(-2.9, "Neither leg is shown to push more: the right by 2.9 ± ")]
-    [InlineData(-14.1, "The right leg pushes more: 14.1 ± ")]
+    [InlineData(0.6, "Neither leg is shown to push more: the left by 1 ± ")]
+    [InlineData(-2.9, "Neither leg is shown to push more: the right by 3 ± ")]
+    [InlineData(-14.1, "The right leg pushes more: 14 ± ")]
     public void Push_OfOneLeg_IsNamedOnlyWhereItIsShown(double pct, string said) =>
         Assert.StartsWith(
             said,
@@ -244,7 +244,7 @@ public class ProfilingTests
     public void CheapKit_ReachAndHop_SpeakWithoutAnyDevice()
     {
         Story story = Hops(1.8, 1.75).Screened("standing-reach", 2.20).Screened("best-touch", 2.62);
-        Assert.Contains("42.0 ± 2.1 cm by reach", story.Profile.Summary, StringComparison.Ordinal);
+        Assert.Contains("42 ± 2 cm by reach", story.Profile.Summary, StringComparison.Ordinal);
         Assert.NotEqual(FindingVerdict.NotTested, story[Quality.SingleLeg].Verdict);
     }
 

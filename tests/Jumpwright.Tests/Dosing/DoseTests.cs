@@ -22,14 +22,14 @@ public class DoseTests
     private static Ladder All(RungState state) =>
         new("a01", Story.Today, [.. Standard.Exercises.Select(e => new Rung(e.Id, state, []))]);
 
+    private static readonly ImmutableArray<KitCount> AllKit = [.. KitIds.All.Select(k => new KitCount(k, 9))];
+
     private static Outcome<Dose> Of(string id, History history, RungState state = RungState.Owned) =>
         Doses.For(
             Standard.Find(id)!,
-            All(state),
+            new OpenWork(All(state), SafetyRules.For(history, Story.Today), Standard, AllKit),
             Profiling.Of(history, Story.Today),
             history,
-            SafetyRules.For(history, Story.Today),
-            Standard,
             Story.Today
         );
 
@@ -242,11 +242,9 @@ public class DoseTests
         History history = Patient.Well.Restricted("all", untilInDays: 1);
         Outcome<Dose> dose = Doses.For(
             Standard.Find("snap-down")!,
-            All(RungState.Open),
+            new OpenWork(All(RungState.Open), SafetyRules.For(history, Story.Today.PlusDays(3)), Standard, AllKit),
             Profiling.Of(history, Story.Today),
             history,
-            SafetyRules.For(history, Story.Today.PlusDays(3)),
-            Standard,
             Story.Today.PlusDays(3)
         );
         Assert.False(dose.TryGet(out _, out Refusal? refusal));

@@ -21,17 +21,21 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
         int underPain = 0;
         int onTheEve = 0;
         int landings = 0;
+        int lacking = 0;
         for (int squad = 0; squad < 500; squad++)
         {
-            foreach (History history in TestedSquad.Draw(squad).Athletes)
+            DrawnSquad drawn = TestedSquad.Draw(squad);
+            HashSet<string> kit = [.. drawn.Squad.Kit.Select(k => k.Id)];
+            foreach (History history in drawn.Athletes)
             {
                 ImmutableArray<Ruling> rulings = SafetyRules.For(history, TestedSquad.Today, known);
                 Profile profile = Profiling.Of(history, TestedSquad.Today);
                 Ladder ladder = Ladders.For(profile, history, catalogue, TestedSquad.Today);
+                var today = new OpenWork(ladder, rulings, catalogue, drawn.Squad.Kit);
                 var sore = rulings.Select(r => r.Effect).OfType<TierAtMost>().Select(t => t.Tissue).ToHashSet();
                 foreach (Exercise exercise in catalogue.Exercises)
                 {
-                    if (Insteads.For(exercise, ladder, rulings, catalogue) is not { } id)
+                    if (Insteads.For(exercise, today) is not { } id)
                     {
                         continue;
                     }
@@ -56,8 +60,13 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
                         $"squad {squad}: {id} for {exercise.Id} springs"
                     );
                     Assert.DoesNotContain(rulings, r => r.Effect.Forbids(instead.FactsAt(instead.DropRangeM?.MinM)));
+                    // Nobody is sent to a box that the squad has not.
+                    Assert.All(instead.Kit, k => Assert.Contains(k.Id, kit));
+                    lacking += exercise.Regressions.Any(r => catalogue.Find(r)!.Kit.Any(k => !kit.Contains(k.Id)))
+                        ? 1
+                        : 0;
                     // Shortly before a fixture what is offered lands on no floor: on a box, or not at all.
-                    if (Insteads.For(exercise, ladder, rulings, catalogue, onFloor: false) is { } eve)
+                    if (Insteads.For(exercise, today, onFloor: false) is { } eve)
                     {
                         Assert.NotEqual("floor", catalogue.Find(eve)!.Landing);
                         onTheEve++;
@@ -75,6 +84,7 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
             tier * (exercise.Limb == "each" ? 2 * exercise.ContactsPerRep : exercise.ContactsPerRep);
         output.WriteLine($"{offered} offered, {underPain} of them to somebody with a sore tissue");
         Assert.True(onTheEve > 1000 && landings > 1000, $"{onTheEve}, {landings}: nothing to leave out on an eve");
+        Assert.True(lacking > 1000, $"{lacking}: no squad lacked the kit of an easier step");
         Assert.True(underPain > 1000, $"{underPain}: the rule was not tested");
     }
 }

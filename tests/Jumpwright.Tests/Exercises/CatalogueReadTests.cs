@@ -1,4 +1,5 @@
 using System.Reflection;
+using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
@@ -57,14 +58,17 @@ public class CatalogueReadTests
     }
 
     [Fact]
-    public void EntryTests_ThatAreJumpsOrLifts_AmountToAnExerciseOfTheCatalogue()
+    public void Tests_ThatAreJumpsOrLifts_AmountToExercisesOfTheCatalogue()
     {
-        IEnumerable<string?> exercises = EntryTests
-            .All.Select(t => EntryTests.ExerciseOf(t.Id, null))
-            .Concat(JumpTasks.All.Select(task => EntryTests.ExerciseOf("jump_height_m", task)));
-        Assert.All(exercises.OfType<string>(), id => Assert.NotNull(Catalogue.Standard.Find(id)));
-        Assert.All(JumpTasks.All, task => Assert.NotNull(EntryTests.ExerciseOf("jump_height_m", task)));
-        Assert.True(Catalogue.Standard.Find(EntryTests.ExerciseOf("contact_time_s", "drop-jump")!)!.IsDepthJump);
+        IEnumerable<TestForm> forms = EntryTests
+            .All.Where(t => !t.IsMeasure)
+            .SelectMany(t => TestForms.Of(t.Id, null))
+            .Concat(JumpTasks.All.SelectMany(task => TestForms.Of("jump_height_m", task)))
+            .Concat(Enum.GetValues<QualityTest>().SelectMany(t => TestForms.Of(t)));
+        Assert.All(forms.SelectMany(f => f.Exercises), id => Assert.NotNull(Catalogue.Standard.Find(id)));
+        Assert.All(JumpTasks.All, task => Assert.NotEmpty(TestForms.Of("jump_height_m", task)));
+        Assert.All(Enum.GetValues<QualityTest>(), test => Assert.NotEmpty(TestForms.Of(test)));
+        Assert.True(Catalogue.Standard.Find(TestForms.Of("contact_time_s", "drop-jump")[0].Exercises[0])!.IsDepthJump);
     }
 
     private static Outcome<Catalogue> Read(params (string Name, string Json)[] files) =>

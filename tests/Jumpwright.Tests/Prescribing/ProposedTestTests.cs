@@ -36,9 +36,8 @@ public class ProposedTestTests(ITestOutputHelper output)
                 ImmutableArray<Ruling> rulings = SafetyRules.For(history, drawn.Day, Ids);
                 Profile profile = Profiling.Of(history, drawn.Day);
                 Ladder ladder = Ladders.For(profile, history, Standard, drawn.Day);
-                TestGate gate = new TestGate(history, ladder, rulings, Standard, drawn.Squad, drawn.Day).Beside(
-                    drawn.Planned
-                );
+                OpenWork open = new(ladder, rulings, Standard, drawn.Squad.Kit);
+                TestGate gate = new TestGate(history, open, drawn.Squad, drawn.Day).Beside(drawn.Planned);
                 var curves = AthleteCurves.Of(history, Standard, rulings, drawn.Day, drawn.Squad.Kit);
                 var tests = new List<TestProposal>();
                 foreach (TestOffer offer in NextTests.For(history, profile, gate, Standard, curves, drawn.Day))
@@ -99,7 +98,8 @@ public class ProposedTestTests(ITestOutputHelper output)
             {
                 ImmutableArray<Ruling> rulings = SafetyRules.For(history, drawn.Day, Ids);
                 Ladder ladder = Ladders.For(Profiling.Of(history, drawn.Day), history, Standard, drawn.Day);
-                var gate = new TestGate(history, ladder, rulings, Standard, drawn.Squad, drawn.Day);
+                OpenWork open = new(ladder, rulings, Standard, drawn.Squad.Kit);
+                var gate = new TestGate(history, open, drawn.Squad, drawn.Day);
                 var trials = DropJumps.Of(history, drawn.Day);
                 if (
                     trials.IsEmpty

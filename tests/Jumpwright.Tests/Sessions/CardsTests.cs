@@ -12,7 +12,10 @@ namespace Jumpwright.Tests.Sessions;
 public class CardsTests
 {
     private static readonly Plan Ordinary = PlanByHand.Plan(
-        PlanByHand.Item("snap-down", Wanting.Limits(Quality.Landing, $"3 faults")),
+        PlanByHand.Item(
+            "snap-down",
+            Sentence.Of($"Landing limits: 3 faults").As(new WantedFor(Quality.Landing, FindingVerdict.Limits))
+        ),
         PlanByHand.Item("low-pogo"),
         PlanByHand.Item("depth-jump"),
         PlanByHand.Item("box-jump"),
@@ -36,9 +39,62 @@ public class CardsTests
     public void Card_WithWhatLimits_SaysItToTheAthleteAndHidesTheNumbers()
     {
         CardItem item = PlanByHand.Card(Ordinary).Items[0];
-        Assert.StartsWith("Holds you back most: landing. ", item.Why, StringComparison.Ordinal);
+        Assert.StartsWith("Holds you back: landings that are not clean yet. ", item.Why, StringComparison.Ordinal);
         Assert.DoesNotContain("3 faults", item.Why, StringComparison.Ordinal);
     }
+
+    /// <summary>What holds somebody back is said as what there is too little of, so that nobody takes the quality itself for the fault.</summary>
+    [Theory]
+    [InlineData(Quality.AnkleStiffness, "too little spring in the ankles")]
+    [InlineData(Quality.Push, "too little push from a standstill")]
+    [InlineData(Quality.StretchShortening, "too little gain from the dip")]
+    [InlineData(Quality.ReactiveStrength, "too little rebound, or too long on the ground")]
+    [InlineData(Quality.SingleLeg, "one leg does less than the other")]
+    [InlineData(Quality.RunUp, "too little gain from the run-up")]
+    public void WhatLimits_IsSaidAsALack(Quality quality, string lack)
+    {
+        Assert.StartsWith($"Holds you back: {lack}. ", Why(quality, FindingVerdict.Limits), StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"May hold you back: {lack}. ",
+            Why(quality, FindingVerdict.Unclear),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith("Keeps up what you have: ", Why(quality, FindingVerdict.Sound), StringComparison.Ordinal);
+        Assert.DoesNotContain(lack, Why(quality, FindingVerdict.Sound), StringComparison.Ordinal);
+    }
+
+    /// <summary>The kind of a reason decides, however it is worded.</summary>
+    [Fact]
+    public void AReasonWithoutAKind_SaysNothingOfWhatHoldsBack() =>
+        Assert.DoesNotContain(
+            "hold",
+            PlanByHand
+                .Card(PlanByHand.Plan(PlanByHand.Item("low-pogo", $"Ankle stiffness limits: 237 ms")))
+                .Items[0]
+                .Why,
+            StringComparison.OrdinalIgnoreCase
+        );
+
+    /// <summary>In words, and enough of them to find the plan again: version, plan, session, and whose card it is.</summary>
+    [Fact]
+    public void TheFoot_SaysWhatMadeTheCard_WithoutIds()
+    {
+        SessionCard card = PlanByHand.Card(Ordinary);
+        Assert.Equal(
+            $"Made by Jumpwright {ProductVersion.Current}: plan from 4 Jan 2027, session on 5 Jan 2027 at 17:00",
+            card.MadeBy
+        );
+        Assert.DoesNotContain(card.SessionId, card.MadeBy, StringComparison.Ordinal);
+        Assert.DoesNotContain(card.AthleteId, card.MadeBy, StringComparison.Ordinal);
+    }
+
+    private static string Why(Quality quality, FindingVerdict known) =>
+        PlanByHand
+            .Card(
+                PlanByHand.Plan(PlanByHand.Item("low-pogo", Sentence.Of($"237 ms").As(new WantedFor(quality, known))))
+            )
+            .Items[0]
+            .Why;
 
     [Fact]
     public void Card_OfADepthJump_SaysWhatIsSteppedOffInCm()

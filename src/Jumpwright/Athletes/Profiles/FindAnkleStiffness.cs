@@ -8,7 +8,7 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>Ankle stiffness: contact time of repeated hops; without a device, single-leg heel raises.</summary>
 internal static class FindAnkleStiffness
 {
-    private static readonly Sentence Test = $"ten hops on a plate or a mat, or filmed at 240 frames a second";
+    internal static readonly Sentence Test = $"ten hops on a plate or a mat, or filmed at 240 frames a second";
 
     internal static Finding In(Known known)
     {
@@ -26,7 +26,7 @@ internal static class FindAnkleStiffness
             )
                 is { } k
                 ? Sentence.Of(
-                    $", vertical stiffness {k.Measure.Value / 1000:0.0} ± {k.Measure.StandardUncertainty / 1000:0.0} kN/m ({new SaidMethod(k.Measure.Method)})"
+                    $", vertical stiffness {Doubted.Number(k.Measure.Value / 1000, k.Measure.StandardUncertainty / 1000)} kN/m ({new SaidMethod(k.Measure.Method)})"
                 )
                 : Sentence.Of($"");
             return Verdicts.From(
@@ -34,6 +34,7 @@ internal static class FindAnkleStiffness
                 limits,
                 guardsHealth: false,
                 $"Hops: contact {Spoken.Of(contact.Measure)}{stiffness} on {contact.Date} (at most {1000 * ProfileLimits.HopContact.Value:0} ms wished).",
+                QualityTest.Hops,
                 Test,
                 ProfileLimits.HopContact,
                 contact
@@ -45,10 +46,18 @@ internal static class FindAnkleStiffness
                 contact is null
                     ? Verdicts.NotTested(
                         Quality.AnkleStiffness,
+                        QualityTest.HeelRaisesOrHops,
                         $"single-leg heel raises, each side; or {Test}",
                         ProfileLimits.HopContact
                     )
-                    : Verdicts.Stale(Quality.AnkleStiffness, known, Test, ProfileLimits.HopContact, contact)
+                    : Verdicts.Stale(
+                        Quality.AnkleStiffness,
+                        known,
+                        QualityTest.Hops,
+                        Test,
+                        ProfileLimits.HopContact,
+                        contact
+                    )
             );
     }
 
@@ -73,6 +82,7 @@ internal static class FindAnkleStiffness
             limits,
             guardsHealth: false,
             $"Single-leg heel raises: left {left.Measure.Value:0}, right {right.Measure.Value:0} (± {u:0}) on {worse.Date} (at least {ProfileLimits.HeelRaises.Value:0} wished). Strength of the calf, not yet its spring: hops have not been timed.",
+            QualityTest.Hops,
             Test,
             ProfileLimits.HeelRaises,
             left,

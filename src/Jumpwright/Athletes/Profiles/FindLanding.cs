@@ -25,7 +25,10 @@ internal static class FindLanding
                 $"{Sentence.Of($"one session of landings without a fault"):capital}",
                 [],
                 ProfileLimits.LandingFaultsLogged.Source
-            );
+            )
+            {
+                Asks = QualityTest.LandingSession,
+            };
         }
 
         Evidence? screen = known.Screen(
@@ -36,12 +39,19 @@ internal static class FindLanding
         );
         if (screen is null)
         {
-            return Verdicts.NotTested(Quality.Landing, Test, ProfileLimits.LandingFaults);
+            return Verdicts.NotTested(Quality.Landing, QualityTest.LandingScreen, Test, ProfileLimits.LandingFaults);
         }
 
         if (!known.IsFresh(screen.Date))
         {
-            return Verdicts.Stale(Quality.Landing, known, Test, ProfileLimits.LandingFaults, screen);
+            return Verdicts.Stale(
+                Quality.Landing,
+                known,
+                QualityTest.LandingScreen,
+                Test,
+                ProfileLimits.LandingFaults,
+                screen
+            );
         }
 
         // Whole numbers get half a fault of grace: "at most 4" means below 4.5.
@@ -54,7 +64,8 @@ internal static class FindLanding
             Quality.Landing,
             limits,
             guardsHealth: true,
-            $"Landing screen {screen.Measure.Value:0.#} ± {screen.Measure.StandardUncertainty:0.#} faults on {screen.Date} (at most {ProfileLimits.LandingFaults.Value:0} wished).",
+            $"Landing screen {Doubted.Number(screen.Measure.Value, screen.Measure.StandardUncertainty)} faults on {screen.Date} (at most {ProfileLimits.LandingFaults.Value:0} wished).",
+            QualityTest.LandingScreen,
             Test,
             ProfileLimits.LandingFaults,
             screen

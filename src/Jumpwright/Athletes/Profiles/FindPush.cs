@@ -9,7 +9,12 @@ internal static class FindPush
     {
         if (share is null)
         {
-            return Verdicts.NotTested(Quality.Push, SquatJumpShare.Test, ProfileLimits.SquatJumpShareLow);
+            return Verdicts.NotTested(
+                Quality.Push,
+                QualityTest.SquatAndCountermovementJumps,
+                SquatJumpShare.Test,
+                ProfileLimits.SquatJumpShareLow
+            );
         }
 
         if (!known.IsFresh(share.SquatJump.Date) || !known.IsFresh(share.Countermovement.Date))
@@ -17,6 +22,7 @@ internal static class FindPush
             return Verdicts.Stale(
                 Quality.Push,
                 known,
+                QualityTest.SquatAndCountermovementJumps,
                 SquatJumpShare.Test,
                 ProfileLimits.SquatJumpShareLow,
                 share.SquatJump
@@ -28,6 +34,7 @@ internal static class FindPush
             Likelihood.Below(share.Pct, share.StandardUncertaintyPct, ProfileLimits.SquatJumpShareLow.Value),
             guardsHealth: false,
             $"{share.Sentence} Below {ProfileLimits.SquatJumpShareLow.Value:0} % the push from stillness lags.",
+            QualityTest.SquatAndCountermovementJumps,
             SquatJumpShare.Test,
             ProfileLimits.SquatJumpShareLow,
             share.SquatJump,

@@ -10,9 +10,21 @@ namespace Jumpwright.Athletes.Profiles;
 internal static class FindReactiveStrength
 {
     private static readonly Sentence Test =
-        $"three drop jumps from 0.30 m or lower, on a plate or a mat, or filmed at 240 frames a second";
+        $"three drop jumps from 30 cm or lower, on a plate or a mat, or filmed at 240 frames a second";
 
-    internal static Finding In(Known known)
+    /// <summary>The same where it is said how many.</summary>
+    private static readonly Sentence Trials =
+        $"drop jumps from 30 cm or lower, on a plate or a mat, or filmed at 240 frames a second";
+
+    private static readonly ImmutableArray<Source> Thresholds =
+    [
+        ProfileLimits.DropContact.Source,
+        ProfileLimits.ReactiveStrength.Source,
+    ];
+
+    internal static Finding In(Known known) => Judged(known) with { Thresholds = Thresholds };
+
+    private static Finding Judged(Known known)
     {
         Evidence? contact = known.Find(MeasureNames.ContactTime, JumpTask.DropJump);
         Evidence? index = contact is null
@@ -22,12 +34,19 @@ internal static class FindReactiveStrength
                 .FirstOrDefault(e => e.Device == contact.Device && e.Date == contact.Date);
         if (contact is null || index is null)
         {
-            return Verdicts.NotTested(Quality.ReactiveStrength, Test, ProfileLimits.DropContact);
+            return Verdicts.NotTested(Quality.ReactiveStrength, QualityTest.DropJumps, Test, ProfileLimits.DropContact);
         }
 
         if (!known.IsFresh(contact.Date))
         {
-            return Verdicts.Stale(Quality.ReactiveStrength, known, Test, ProfileLimits.DropContact, contact);
+            return Verdicts.Stale(
+                Quality.ReactiveStrength,
+                known,
+                QualityTest.DropJumps,
+                Test,
+                ProfileLimits.DropContact,
+                contact
+            );
         }
 
         double slow = Likelihood.Above(
@@ -52,7 +71,8 @@ internal static class FindReactiveStrength
             Math.Max(slow, low),
             guardsHealth: false,
             $"Drop jump: contact {Spoken.Of(contact.Measure)}, reactive strength index {Spoken.Of(index.Measure)} ({new SaidMethod(index.Measure.Method)}{dropped}) on {contact.Date} (contact at most {1000 * ProfileLimits.DropContact.Value:0} ms and index at least {ProfileLimits.ReactiveStrength.Value:0.0} m/s wished).",
-            Test,
+            QualityTest.DropJumps,
+            Trials,
             slow >= low ? ProfileLimits.DropContact : ProfileLimits.ReactiveStrength,
             evidence
         );

@@ -26,7 +26,14 @@ internal static class FindRunUp
 
                 if (!known.IsFresh(approach.Date) || !known.IsFresh(standing.Date))
                 {
-                    return Verdicts.Stale(Quality.RunUp, known, Test, ProfileLimits.RunUpGain, approach);
+                    return Verdicts.Stale(
+                        Quality.RunUp,
+                        known,
+                        QualityTest.ApproachAndCountermovementJumps,
+                        Test,
+                        ProfileLimits.RunUpGain,
+                        approach
+                    );
                 }
 
                 double ratio = approach.Measure.Value / standing.Measure.Value;
@@ -43,6 +50,7 @@ internal static class FindRunUp
                     Likelihood.Below(gain, doubt, ProfileLimits.RunUpGain.Value),
                     guardsHealth: false,
                     $"Run-up jump {Spoken.Of(approach.Measure)}, standing {Spoken.Of(standing.Measure)} ({new SaidMethod(approach.Measure.Method)}, {approach.Date}): the run-up brings {Spoken.Percent(gain, doubt)} (at least {ProfileLimits.RunUpGain.Value:0} % wished).",
+                    QualityTest.ApproachAndCountermovementJumps,
                     Test,
                     ProfileLimits.RunUpGain,
                     approach,
@@ -51,6 +59,11 @@ internal static class FindRunUp
             }
         }
 
-        return Verdicts.NotTested(Quality.RunUp, Test, ProfileLimits.RunUpGain);
+        return Verdicts.NotTested(
+            Quality.RunUp,
+            QualityTest.ApproachAndCountermovementJumps,
+            Test,
+            ProfileLimits.RunUpGain
+        );
     }
 }

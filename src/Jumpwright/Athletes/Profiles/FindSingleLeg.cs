@@ -23,6 +23,7 @@ internal static class FindSingleLeg
             {
                 Sentence = $"{first.Sentence} {second.Sentence}",
                 Evidence = [.. first.Evidence, .. second.Evidence],
+                Thresholds = [hops.Source, push.Source],
             };
         }
 
@@ -30,8 +31,15 @@ internal static class FindSingleLeg
             ?? push
             ?? (
                 known.Screen("single-hop", Side.Left, "m", HopUncertaintyM) is { } old && !known.IsFresh(old.Date)
-                    ? Verdicts.Stale(Quality.SingleLeg, known, Test, ProfileLimits.HopSymmetry, old)
-                    : Verdicts.NotTested(Quality.SingleLeg, Test, ProfileLimits.HopSymmetry)
+                    ? Verdicts.Stale(
+                        Quality.SingleLeg,
+                        known,
+                        QualityTest.SingleHop,
+                        Test,
+                        ProfileLimits.HopSymmetry,
+                        old
+                    )
+                    : Verdicts.NotTested(Quality.SingleLeg, QualityTest.SingleHop, Test, ProfileLimits.HopSymmetry)
             );
     }
 
@@ -67,6 +75,7 @@ internal static class FindSingleLeg
             Likelihood.Below(index, doubt, ProfileLimits.HopSymmetry.Value),
             guardsHealth: true,
             $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {shorter.Date}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
+            QualityTest.SingleHop,
             Test,
             ProfileLimits.HopSymmetry,
             left,
@@ -85,7 +94,7 @@ internal static class FindSingleLeg
         double value = push.Measure.Value;
         double doubt = push.Measure.StandardUncertainty;
         double limit = ProfileLimits.ImpulseAsymmetry.Value;
-        Sentence amount = $"{Math.Abs(value):0.0} ± {doubt:0.0} %";
+        Sentence amount = Doubted.Percent(Math.Abs(value), doubt);
         Sentence said = (Math.Abs(value) < 2 * doubt, value < 0) switch
         {
             (true, true) => $"Neither leg is shown to push more: the right by {amount}",
@@ -98,6 +107,7 @@ internal static class FindSingleLeg
             Likelihood.Above(value, doubt, limit) + Likelihood.Below(value, doubt, -limit),
             guardsHealth: true,
             $"{said} of the summed impulse on {push.Date} (within {limit:0} % wished).",
+            QualityTest.TwoPlateJumps,
             $"countermovement jumps on two plates",
             ProfileLimits.ImpulseAsymmetry,
             push

@@ -9,7 +9,12 @@ internal static class FindStretchShortening
     {
         if (share is null)
         {
-            return Verdicts.NotTested(Quality.StretchShortening, SquatJumpShare.Test, ProfileLimits.SquatJumpShareHigh);
+            return Verdicts.NotTested(
+                Quality.StretchShortening,
+                QualityTest.SquatAndCountermovementJumps,
+                SquatJumpShare.Test,
+                ProfileLimits.SquatJumpShareHigh
+            );
         }
 
         if (!known.IsFresh(share.SquatJump.Date) || !known.IsFresh(share.Countermovement.Date))
@@ -17,6 +22,7 @@ internal static class FindStretchShortening
             return Verdicts.Stale(
                 Quality.StretchShortening,
                 known,
+                QualityTest.SquatAndCountermovementJumps,
                 SquatJumpShare.Test,
                 ProfileLimits.SquatJumpShareHigh,
                 share.SquatJump
@@ -28,6 +34,7 @@ internal static class FindStretchShortening
             Likelihood.Above(share.Pct, share.StandardUncertaintyPct, ProfileLimits.SquatJumpShareHigh.Value),
             guardsHealth: false,
             $"{share.Sentence} Above {ProfileLimits.SquatJumpShareHigh.Value:0} % the dip brings little.",
+            QualityTest.SquatAndCountermovementJumps,
             SquatJumpShare.Test,
             ProfileLimits.SquatJumpShareHigh,
             share.SquatJump,

@@ -8,19 +8,6 @@ namespace Jumpwright.Athletes.Profiles;
 /// <summary>The profile in a sentence or two: how high, what limits, how sure, and which test would settle it.</summary>
 internal static class ProfileSummary
 {
-    private static Sentence Said(Quality quality) =>
-        quality switch
-        {
-            Quality.Landing => $"landing",
-            Quality.AnkleStiffness => $"ankle stiffness",
-            Quality.Push => $"the push from stillness",
-            Quality.StretchShortening => $"use of the dip",
-            Quality.ReactiveStrength => $"reactive strength",
-            Quality.SingleLeg => $"left and right alike",
-            Quality.RunUp => $"use of the run-up",
-            _ => $"{quality}",
-        };
-
     internal static (Sentence Known, NamedTest? Test) Of(Known known, ImmutableArray<Finding> findings)
     {
         Sentence? height = Height(known);
@@ -32,27 +19,29 @@ internal static class ProfileSummary
             Sentence test = findings[0].NextTest ?? Sentence.Of($"any test at hand");
             return (
                 Joined(height, $"What limits them is not known: nothing fresh was tested."),
-                new NamedTest(findings[0].Quality, $"First: {test:small}.")
+                NamedTest.First(findings[0].Quality, test)
             );
         }
 
         Finding? unclear = findings.FirstOrDefault(f => f.Verdict == FindingVerdict.Unclear);
         Sentence? first = condition is null
             ? null
-            : Sentence.Of($"{Said(condition.Quality):capital} comes first, as a condition ({Sure(condition)}).");
+            : Sentence.Of(
+                $"{QualityNames.Of(condition.Quality):capital} comes first, as a condition ({Sure(condition)})."
+            );
         Sentence? then = performance switch
         {
             [] when condition is not null => null,
             [] => Open(findings, unclear),
-            [Finding one] => $"{Said(one.Quality):capital} limits them ({Sure(one)}).",
+            [Finding one] => $"{QualityNames.Of(one.Quality):capital} limits them ({Sure(one)}).",
             [Finding a, Finding b, ..] when a.Probability - b.Probability < 0.15 =>
-                $"{Said(a.Quality):capital} and {Said(b.Quality)} both limit them; which matters more isn't settled ({Sure(a)}; {Sure(b)}).",
-            [Finding a, ..] => $"{Said(a.Quality):capital} limits them most ({Sure(a)}).",
+                $"{QualityNames.Of(a.Quality):capital} and {QualityNames.Of(b.Quality)} both limit them; which matters more isn't settled ({Sure(a)}; {Sure(b)}).",
+            [Finding a, ..] => $"{QualityNames.Of(a.Quality):capital} limits them most ({Sure(a)}).",
         };
         bool settles = performance is [] && condition is null;
         return (
             Joined(height, first, then),
-            settles && unclear?.NextTest is { } next ? new NamedTest(unclear.Quality, $"{next}.") : null
+            settles && unclear?.NextTest is { } next ? NamedTest.Settling(unclear.Quality, next) : null
         );
     }
 
@@ -74,12 +63,12 @@ internal static class ProfileSummary
     {
         if (unclear is not null)
         {
-            return $"Nothing tested is shown to limit them; {Said(unclear.Quality)} isn't settled.";
+            return $"Nothing tested is shown to limit them; {QualityNames.Of(unclear.Quality)} isn't settled.";
         }
 
         Sentence[] untested =
         [
-            .. findings.Where(f => f.Verdict == FindingVerdict.NotTested).Select(f => Said(f.Quality)),
+            .. findings.Where(f => f.Verdict == FindingVerdict.NotTested).Select(f => QualityNames.Of(f.Quality)),
         ];
         return untested.Length == 0
             ? Sentence.Of($"Nothing tested is shown to limit them.")

@@ -12,6 +12,7 @@ internal static class Verdicts
         double limits,
         bool guardsHealth,
         Sentence what,
+        QualityTest test,
         Sentence nextTest,
         Coefficient threshold,
         params ImmutableArray<Evidence> evidence
@@ -32,7 +33,12 @@ internal static class Verdicts
         };
         (Sentence? next, int? more) =
             verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null);
-        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source) { TrialsToSettle = more };
+        return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source)
+        {
+            TrialsToSettle = more,
+            Asks = next is null ? null : test,
+            GuardsHealth = guardsHealth,
+        };
     }
 
     /// <summary>
@@ -73,12 +79,12 @@ internal static class Verdicts
         {
             { } n and > 0 => (
                 Sentence.Of(
-                    $"{trials + n} trials of {test} on one day, {n} more than so far, if the mean stays where it is"
+                    $"{trials + n} trials on one day, {n} more than so far, if the mean stays where it is: {test}"
                 ),
                 trials + n
             ),
             _ when needed.Value("certainty_then").Value >= wished => (
-                Sentence.Of($"{trials + 1} trials of {test} on one day, one more than so far"),
+                Sentence.Of($"{trials + 1} trials on one day, one more than so far: {test}"),
                 trials + 1
             ),
             _ when share < 0.5 => (
@@ -89,7 +95,7 @@ internal static class Verdicts
             ),
             _ => (
                 Sentence.Of(
-                    $"More than {TrialsNeeded.Most} further trials of {test}: it lies too near what is wished, so decide on the careful side"
+                    $"More than {TrialsNeeded.Most} further trials ({test}): it lies too near what is wished, so decide on the careful side"
                 ),
                 null
             ),
@@ -98,12 +104,16 @@ internal static class Verdicts
 
     private static double Square(double x) => x * x;
 
-    internal static Finding NotTested(Quality quality, Sentence nextTest, Coefficient threshold) =>
-        new(quality, FindingVerdict.NotTested, null, $"Not tested.", $"{nextTest:capital}", [], threshold.Source);
+    internal static Finding NotTested(Quality quality, QualityTest test, Sentence nextTest, Coefficient threshold) =>
+        new(quality, FindingVerdict.NotTested, null, $"Not tested.", $"{nextTest:capital}", [], threshold.Source)
+        {
+            Asks = test,
+        };
 
     internal static Finding Stale(
         Quality quality,
         Known known,
+        QualityTest test,
         Sentence nextTest,
         Coefficient threshold,
         Evidence old
@@ -116,5 +126,8 @@ internal static class Verdicts
             $"{nextTest:capital}",
             [old],
             threshold.Source
-        );
+        )
+        {
+            Asks = test,
+        };
 }

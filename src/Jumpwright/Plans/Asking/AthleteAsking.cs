@@ -5,7 +5,6 @@ using Jumpwright.Exercises;
 using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
-using Jumpwright.Safety.Conditions;
 using NodaTime;
 
 namespace Jumpwright.Plans.Asking;
@@ -23,6 +22,7 @@ internal sealed class AthleteAsking
     private readonly Squad _squad;
     private readonly Amendments _amendments;
     private readonly Wanting _wanting;
+    private readonly ImmutableDictionary<LocalDate, OpenWork> _open;
     private readonly ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> _rulings;
     private readonly ImmutableArray<RecentWork> _recent;
     private readonly ImmutableArray<FixtureWindow> _fixtures;
@@ -37,26 +37,26 @@ internal sealed class AthleteAsking
         _limits = LimitBook.For(history, request.From, request.From.PlusWeeks(request.Weeks).PlusDays(-1));
         _profile = Profiling.Of(history, request.From);
         _ladder = Ladders.For(_profile, history, request.Catalogue, request.From, LadderOptions.From(_limits));
-        // A restriction that names an exercise nobody knows closes everything: safety must know the catalogue.
-        var known = request.Catalogue.Exercises.Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
-        _rulings = request
+        _open = request
             .Slots.Select(s => s.Date)
             .Append(request.From)
             .Distinct()
             .ToImmutableDictionary(
                 day => day,
-                day =>
-                    SafetyRules
-                        .For(history, day, known)
-                        .AddRange(
-                            ConditionRules.For(
-                                squad,
-                                day,
-                                request.Slots.Where(s => s.Date == day).Select(s => s.Surface),
-                                LimitBook.For(history, day)
-                            )
-                        )
+                day => new OpenWork(
+                    _ladder,
+                    OpenWork.RulingsOn(
+                        history,
+                        squad,
+                        request.Catalogue,
+                        day,
+                        request.Slots.Where(s => s.Date == day).Select(s => s.Surface)
+                    ),
+                    request.Catalogue,
+                    request.Kit
+                )
             );
+        _rulings = _open.ToImmutableDictionary(o => o.Key, o => o.Value.Rulings);
         bool soreAchilles = _rulings.Values.Any(day => day.Any(r => r.Effect is NoAnkleSprings));
         _wanting = new Wanting(_profile, _ladder, history, request.From, soreAchilles);
         _recent = RecentWorks.Of(history, squad, zone, request.Catalogue, request.From);
@@ -157,7 +157,6 @@ internal sealed class AthleteAsking
 
     private MenuItem? ItemOf(Exercise exercise, SessionSlot slot, ImmutableArray<Ruling> rulings)
     {
-        Rung? rung = _ladder.Find(exercise.Id);
         ImmutableArray<Opening>? later = Foreseeing.Of(exercise, _ladder, _limits);
         // Steps are foreseen from the second week on, when there was time to log and look; whoever a symptom or a written
         // word holds back takes none ahead of its time.
@@ -174,48 +173,29 @@ internal sealed class AthleteAsking
             later = null;
         }
 
-        if (later is null && (rung is null || rung.State == RungState.Closed))
+        OpenWork today = _open[slot.Date];
+        if (later is not null)
         {
-            Close(
-                exercise,
-                rung?.Reasons.Where(r => r.Verdict != CriterionVerdict.Met).Select(r => r.Sentence)
-                    ?? [Sentence.Of($"It is not on the athlete's ladder.")]
-            );
+            today = today.Under(Foreseeing.With(_ladder, exercise));
+        }
+
+        if (today.Of(exercise) is { IsOpen: false } closed)
+        {
+            Close(exercise, closed.Closings.Select(c => c.Because));
             return null;
         }
 
-        if (exercise.Kit.FirstOrDefault(k => _request.CountOf(k.Id) < k.Count) is { } missing)
-        {
-            Close(exercise, [$"The squad's kit has no {missing.Id}, or too few."]);
-            return null;
-        }
-
-        var forbidding = Forbidding(exercise, exercise.DropRangeM?.MinM, rulings).ToList();
-        if (forbidding.Count > 0)
-        {
-            Close(exercise, forbidding);
-            return null;
-        }
-
-        if (
-            !Doses
-                .For(
-                    exercise,
-                    later is null ? _ladder : Foreseeing.With(_ladder, exercise),
-                    _profile,
-                    _history,
-                    rulings,
-                    _request.Catalogue,
-                    slot.Date
-                )
-                .TryGet(out Dose? dose, out Refusal? refusal)
-        )
+        if (!Doses.For(exercise, today, _profile, _history, slot.Date).TryGet(out Dose? dose, out Refusal? refusal))
         {
             Close(exercise, [refusal.Said]);
             return null;
         }
 
-        var closing = Forbidding(exercise, dose.DropHeightM, rulings).Concat(TooNear(exercise, dose, slot)).ToList();
+        var closing = today
+            .Of(exercise, dose.DropHeightM)
+            .Closings.Select(c => c.Because)
+            .Concat(TooNear(exercise, dose, slot))
+            .ToList();
         if (closing.Count > 0)
         {
             Close(exercise, closing);
@@ -226,17 +206,12 @@ internal sealed class AthleteAsking
         bool eve = _fixtures.Any(w => SoreBeforeFixture.IsNear(slot.Date, w.Fixture.Date, SoreLandingDays));
         return new(
             slot.Id,
-            eve
-                ? dose with
-                {
-                    ReplacesIfSore = Insteads.For(exercise, _ladder, rulings, _request.Catalogue, onFloor: false),
-                }
-                : dose,
+            eve ? dose with { ReplacesIfSore = Insteads.For(exercise, _open[slot.Date], onFloor: false) } : dose,
             _wanting.ItemPoints(exercise, dose.SetsMax),
             [
                 .. (later ?? []).Select(o =>
                     Sentence.Of(
-                        $"Opens once {SaidExercise.ById(o.ExerciseId)} was done cleanly in {o.Sessions} sessions of this plan; until then it is not done."
+                        $"Opens once {SaidExercise.ById(o.ExerciseId):small} was done cleanly in {o.Sessions} sessions of this plan; until then it is not done."
                     )
                 ),
                 .. _wanting.Because(exercise),
@@ -247,9 +222,6 @@ internal sealed class AthleteAsking
             After = later ?? [],
         };
     }
-
-    private static IEnumerable<Sentence> Forbidding(Exercise exercise, double? dropM, ImmutableArray<Ruling> rulings) =>
-        rulings.Where(r => r.Effect.Forbids(exercise.FactsAt(dropM))).Select(r => r.Because);
 
     /// <summary>Fixtures and earlier work that close the entry in that session.</summary>
     private IEnumerable<Sentence> TooNear(Exercise exercise, Dose dose, SessionSlot slot)

@@ -109,25 +109,17 @@ internal sealed class Wanting(
     }
 
     /// <summary>That a quality holds somebody back.</summary>
-    public static Sentence Limits(Quality quality, Sentence known) => $"{Word(quality)} limits: {known}";
+    private static Sentence Limits(Quality quality, Sentence known) =>
+        Sentence.Of($"{Word(quality)} limits: {known}").As(new WantedFor(quality, FindingVerdict.Limits));
 
     /// <summary>That it may.</summary>
-    public static Sentence MayLimit(Quality quality, Sentence known) => $"{Word(quality)} may limit: {known}";
+    private static Sentence MayLimit(Quality quality, Sentence known) =>
+        Sentence.Of($"{Word(quality)} may limit: {known}").As(new WantedFor(quality, FindingVerdict.Unclear));
 
     /// <summary>That it doesn't, and is kept so.</summary>
-    public static Sentence IsKeptUp(Quality quality, Sentence known) => $"{Word(quality)} is kept up: {known}";
+    private static Sentence IsKeptUp(Quality quality, Sentence known) =>
+        Sentence.Of($"{Word(quality)} is kept up: {known}").As(new WantedFor(quality, FindingVerdict.Sound));
 
-    /// <summary>A quality in words.</summary>
-    public static Sentence Word(Quality quality) =>
-        quality switch
-        {
-            Quality.Landing => $"{Sentence.Of($"landing"):capital}",
-            Quality.AnkleStiffness => $"{Sentence.Of($"ankle stiffness"):capital}",
-            Quality.Push => $"Push",
-            Quality.StretchShortening => $"Use of the countermovement",
-            Quality.ReactiveStrength => $"{Sentence.Of($"reactive strength"):capital}",
-            Quality.SingleLeg => $"Single-leg work",
-            Quality.RunUp => $"Run-up skill",
-            _ => $"{quality}",
-        };
+    /// <summary>A quality as a sentence begins with it.</summary>
+    public static Sentence Word(Quality quality) => $"{QualityNames.Of(quality):capital}";
 }

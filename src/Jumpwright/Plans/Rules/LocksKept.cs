@@ -33,7 +33,7 @@ public sealed class LocksKept : Limit
                     locked.SessionId,
                     Math.Abs(sets - locked.Sets),
                     "sets",
-                    $"{SaidExercise.ById(locked.ExerciseId)} of {locked.AthleteId} in {new SaidSession(locked.SessionId)} is locked at {locked.Sets} sets; the plan has {sets}."
+                    $"{SaidExercise.ById(locked.ExerciseId)} of {request.NameOf(locked.AthleteId)} in {new SaidSession(locked.SessionId)} is locked at {locked.Sets} sets; the plan has {sets}."
                 );
             }
         }

@@ -35,7 +35,7 @@ public sealed class LowWorkFirst : Limit
                     slot.Id,
                     lowOpen ? 1 : high,
                     "exercises",
-                    $"{who.Athlete.Name}'s session {slot.Said} begins with {first.SaidId}, not with landing or low ankle work."
+                    $"{who.Athlete.Name}'s session {slot.Said} begins with {first.SaidId:small}, not with landing or low ankle work."
                 );
             }
         }

@@ -1,3 +1,5 @@
+using Jumpwright.Quantities;
+
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>Only what is open to the athlete in that session, at the dose that was found for it, once a session.</summary>
@@ -47,7 +49,7 @@ public sealed class OnTheMenu : Limit
                             session.Slot.Id,
                             group.Sum(i => i.Sets),
                             "sets",
-                            $"{group.Key} with {item.Sets} sets is not open to {one.AthleteId} in {session.Slot.Said}, or stands twice."
+                            $"{SaidExercise.ById(group.Key)} with {item.Sets} sets is not open to {request.NameOf(one.AthleteId)} in {session.Slot.Said}, or stands twice."
                         );
                     }
                 }

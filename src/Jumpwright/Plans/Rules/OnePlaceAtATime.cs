@@ -31,7 +31,7 @@ public sealed class OnePlaceAtATime : Limit
                             session.Slot.Id,
                             needed - there,
                             "min",
-                            $"{id} has {there:0.##} min from {entries[i - 1].ExerciseId} to {SaidExercise.ById(entries[i].ExerciseId)} in {session.Slot.Said}; {needed:0.##} min are needed."
+                            $"{request.NameOf(id)} has {there:0.##} min from {SaidExercise.ById(entries[i - 1].ExerciseId):small} to {SaidExercise.ById(entries[i].ExerciseId):small} in {session.Slot.Said}; {needed:0.##} min are needed."
                         );
                     }
                 }

@@ -27,7 +27,7 @@ public sealed class OpensInOrder : Limit
                         slot.Id,
                         opening.Sessions - before,
                         "sessions",
-                        $"{exercise.SaidId} of {who.Athlete.Name} in {slot.Said} comes after {before} sessions of {SaidExercise.ById(opening.ExerciseId)}; it opens after {opening.Sessions}."
+                        $"{exercise.SaidId} of {who.Athlete.Name} in {slot.Said} comes after {before} sessions of {SaidExercise.ById(opening.ExerciseId):small}; it opens after {opening.Sessions}."
                     );
                 }
             }

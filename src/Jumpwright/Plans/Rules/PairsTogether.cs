@@ -41,7 +41,7 @@ public sealed class PairsTogether : Limit
                         slot.Id,
                         Math.Abs(heavy.Sets - (light?.Sets ?? 0)),
                         "sets",
-                        $"{SaidExercise.ById(pair.HeavyExerciseId)} stands in {who.Athlete.Name}'s session {slot.Said} without its partner {SaidExercise.ById(pair.LightExerciseId)} set for set, or without the rest between them."
+                        $"{SaidExercise.ById(pair.HeavyExerciseId)} stands in {who.Athlete.Name}'s session {slot.Said} without its partner {SaidExercise.ById(pair.LightExerciseId):small} set for set, or without the rest between them."
                     );
                 }
             }

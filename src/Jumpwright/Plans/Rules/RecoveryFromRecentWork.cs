@@ -21,6 +21,6 @@ public sealed class RecoveryFromRecentWork : Limit
             placed.Slot.Id,
             recent.RecoveryHours - hours,
             "h",
-            $"{placed.Who.Athlete.Name} would do {placed.Exercise.SaidId} in {placed.Slot.Said}, {hours:0.#} h after {SaidExercise.ById(recent.ExerciseId)}; the {RecoveryHours.InWords(recent.Tissue)} needs {recent.RecoveryHours} h."
+            $"{placed.Who.Athlete.Name} would do {placed.Exercise.SaidId:small} in {placed.Slot.Said}, {hours:0.#} h after {SaidExercise.ById(recent.ExerciseId):small}; the {RecoveryHours.InWords(recent.Tissue)} needs {recent.RecoveryHours} h."
         );
 }

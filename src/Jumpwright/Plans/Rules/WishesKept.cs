@@ -34,7 +34,7 @@ public sealed class WishesKept : Limit
                     wish.SessionId,
                     wish.TimesAtLeast - times,
                     "sessions",
-                    $"{SaidExercise.ById(wish.ExerciseId)} was asked for {wish.AthleteId} at least {wish.TimesAtLeast} times; the plan has it {times} times."
+                    $"{SaidExercise.ById(wish.ExerciseId)} was asked for {request.NameOf(wish.AthleteId)} at least {wish.TimesAtLeast} times; the plan has it {times} times."
                 );
             }
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jumpwright.Athletes;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Prescribing.Gains;
@@ -25,9 +26,17 @@ public sealed record GainRanking(
     Sentence Sentence
 )
 {
-    /// <summary>Which test would tell more where the ranking isn't settled, or that none would; null where it is settled.</summary>
+    /// <summary>The quality whose test would settle it; null where none would.</summary>
+    public Quality? Next { get; init; }
+
+    /// <summary>True where <see cref="NextTest"/> says why that test waits on the day.</summary>
+    public bool TestWaits { get; init; }
+
+    /// <summary>Which test would tell more where the ranking isn't settled, that it waits, or that none would; null where it is settled.</summary>
     public Sentence? WhatSettles =>
         Settled ? null
+        : TestWaits && NextTest is { } waits
+            ? Quantities.Sentence.Of($"The test that would help to settle it waits ({waits:open}).")
         : NextTest is { } test ? Quantities.Sentence.Of($"Would help to settle it: {test:small open}.")
         : Quantities.Sentence.Of($"No test of this athlete settles it: the doubt lies in the published effects.");
 }

@@ -12,18 +12,7 @@ public static class GainRankings
 {
     private const double Sure = 0.9;
 
-    internal static Sentence Said(Quality quality) =>
-        quality switch
-        {
-            Quality.Landing => $"landing",
-            Quality.AnkleStiffness => $"ankle stiffness",
-            Quality.Push => $"the push",
-            Quality.StretchShortening => $"use of the dip",
-            Quality.ReactiveStrength => $"reactive strength",
-            Quality.SingleLeg => $"single leg",
-            Quality.RunUp => $"run-up",
-            _ => $"{quality}",
-        };
+    internal static Sentence Said(Quality quality) => QualityNames.Of(quality);
 
     /// <summary>The ranking; refused where the outcome itself was not measured.</summary>
     /// <param name="profile">What limits the athlete.</param>
@@ -58,9 +47,11 @@ public static class GainRankings
                 .Select(f =>
                     f.Verdict switch
                     {
-                        FindingVerdict.NotTested => Sentence.Of($"Not tested: {Said(f.Quality)}. {f.NextTest}."),
-                        FindingVerdict.Limits => Sentence.Of($"Not met: {Said(f.Quality)}. {f.Sentence}"),
-                        _ => Sentence.Of($"Not settled: {Said(f.Quality)}. {f.Sentence}"),
+                        FindingVerdict.NotTested => Sentence.Of(
+                            $"Not tested: {QualityNames.Of(f.Quality)}. {f.NextTest:capital}."
+                        ),
+                        FindingVerdict.Limits => Sentence.Of($"Not met: {QualityNames.Of(f.Quality)}. {f.Sentence}"),
+                        _ => Sentence.Of($"Not settled: {QualityNames.Of(f.Quality)}. {f.Sentence}"),
                     }
                 ),
         ];
@@ -80,7 +71,7 @@ public static class GainRankings
                     0
                 );
         bool settled = chance is null or >= Sure;
-        Sentence? next = settled ? null : Next(profile, ranked);
+        Finding? next = settled ? null : Next(profile, ranked);
         return new GainRanking(
             profile.AthleteId,
             outcome,
@@ -89,9 +80,13 @@ public static class GainRankings
             [.. all.Where(g => g.Centimetres is null)],
             settled,
             chance,
-            next,
+            next?.NextTest,
             Say(ranked, chance, settled, conditions)
-        );
+        )
+        {
+            Next = next?.Quality,
+            TestWaits = next?.TestWaits == true,
+        };
     }
 
     private static Gain Make(
@@ -118,9 +113,11 @@ public static class GainRankings
                 null,
                 limits,
                 finding is null
-                    ? Sentence.Of($"{Said(quality):capital}: no published effect on {Name(outcome)}. {known}")
+                    ? Sentence.Of(
+                        $"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known}"
+                    )
                     : Sentence.Of(
-                        $"{Said(quality):capital}: no published effect on {Name(outcome)}. {known} {finding.Sentence}"
+                        $"{QualityNames.Of(quality):capital}: no published effect on {Name(outcome)}. {known} {finding.Sentence}"
                     )
             );
         }
@@ -133,7 +130,7 @@ public static class GainRankings
                 null,
                 null,
                 limits,
-                $"{Said(quality):capital}: {Sentence.OfCatalogue(effect.Training)}; centimetres need the spread of a squad of five or more. {known}"
+                $"{QualityNames.Of(quality):capital}: {Sentence.OfCatalogue(effect.Training)}; centimetres need the spread of a squad of five or more. {known}"
             );
         }
 
@@ -149,18 +146,15 @@ public static class GainRankings
             cm - (1.96 * sd),
             cm + (1.96 * sd),
             limits,
-            $"{Said(quality):capital}: typically {Cm(cm):0.0 cm} ({Cm(cm - (1.96 * sd)):0.0 (cm)} to {Cm(cm + (1.96 * sd)):0.0 (cm)}) in {Name(outcome)}, as {Sentence.OfCatalogue(effect.Training)}. An association, not a promise. {known}"
+            $"{QualityNames.Of(quality):capital}: typically {Cm(cm):0.0 cm} ({Cm(cm - (1.96 * sd)):0.0 (cm)} to {Cm(cm + (1.96 * sd)):0.0 (cm)}) in {Name(outcome)}, as {Sentence.OfCatalogue(effect.Training)}. An association, not a promise. {known}"
         );
     }
 
-    private static Sentence? Next(Profile profile, Gain[] ranked)
-    {
-        Finding? open = ranked
+    private static Finding? Next(Profile profile, Gain[] ranked) =>
+        ranked
             .Take(2)
             .Select(g => profile.Findings.FirstOrDefault(f => f.Quality == g.Quality))
             .FirstOrDefault(f => f?.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear);
-        return open?.NextTest;
-    }
 
     private static Sentence Say(Gain[] ranked, double? chance, bool settled, ImmutableArray<Sentence> conditions)
     {
@@ -169,9 +163,9 @@ public static class GainRankings
             [] => $"No effect on this outcome is published that we could rank; train what limits them.",
             [var only] => only.Sentence,
             [var one, var other, ..] when settled =>
-                $"{Said(one.Quality):capital} would typically bring most ({Cm(one.Centimetres!.Value):0.0 cm}; chance {Probability.Said(chance!.Value)} against {Said(other.Quality)}).",
+                $"{QualityNames.Of(one.Quality):capital} would typically bring most ({Cm(one.Centimetres!.Value):0.0 cm}; chance {Probability.Said(chance!.Value)} against {QualityNames.Of(other.Quality)}).",
             [var one, var other, ..] =>
-                $"{Said(one.Quality):capital} ({Cm(one.Centimetres!.Value):0.0 cm}) and {Said(other.Quality)} ({Cm(other.Centimetres!.Value):0.0 cm}) can't be told apart: {chance:0.00} for the first.",
+                $"{QualityNames.Of(one.Quality):capital} ({Cm(one.Centimetres!.Value):0.0 cm}) and {QualityNames.Of(other.Quality)} ({Cm(other.Centimetres!.Value):0.0 cm}) can't be told apart: {chance:0.00} for the first.",
         };
         return conditions.IsEmpty ? said : Sentence.Of($"Conditions come first. {said}");
     }

@@ -20,6 +20,9 @@ public static class NextTests
 {
     private const int Trials = CurveNumbers.TrialsOfATest;
 
+    /// <summary>Hops in a row, of which the mean contact is taken.</summary>
+    private const int Hops = 10;
+
     /// <summary>Offers and refusals, in order.</summary>
     public static ImmutableArray<TestOffer> For(
         History history,
@@ -107,28 +110,30 @@ public static class NextTests
             && f.Quality == quality
         );
 
-    /// <summary>What is jumped in the test of that quality, the first that is open; from the easiest where any of them would do.</summary>
-    private static (string Exercise, int Trials, double? DropM)[] Jumps(Quality quality) =>
-        quality switch
+    /// <summary>What is jumped in the test that the finding asks for, in the order in which it is tried; of two that belong together the quality's own.</summary>
+    private static IEnumerable<string> Jumps(Finding finding) =>
+        finding.Asks switch
         {
-            Quality.Landing =>
+            QualityTest.SquatAndCountermovementJumps =>
             [
-                ("low-drop-landing", Trials, 0.10),
-                ("jump-and-stick", Trials, null),
-                ("snap-down", Trials, null),
+                finding.Quality == Quality.Push ? "squat-jump" : "countermovement-jump",
             ],
-            Quality.SingleLeg => [("single-leg-forward-hop", Trials, null)],
-            Quality.Push => [("squat-jump", Trials, null)],
-            Quality.StretchShortening => [("countermovement-jump", Trials, null)],
-            Quality.AnkleStiffness => [("pogo-hop", 10, null), ("low-pogo", 10, null)],
-            _ => [("approach-jump-two-feet", Trials, null), ("approach-jump-two-feet-easy", Trials, null)],
+            // Whoever may not do the screen shows landings of another kind first.
+            QualityTest.LandingScreen => TestForms.Of(QualityTest.LandingSession).Select(f => f.Exercises[0]),
+            { } test => TestForms.Of(test).Select(f => f.Exercises[0]),
+            null => [],
         };
+
+    private static int TrialsOf(Finding finding) =>
+        finding.Asks is QualityTest.Hops or QualityTest.HeelRaisesOrHops ? Hops : Trials;
 
     private static Outcome<TestProposal> OfQuality(string athlete, Finding finding, TestGate gate)
     {
         Refusal? last = null;
-        foreach ((string exercise, int trials, double? dropM) in Jumps(finding.Quality))
+        int trials = TrialsOf(finding);
+        foreach (string exercise in Jumps(finding))
         {
+            double? dropM = gate.Find(exercise)?.DropRangeM?.MinM;
             // So many as would settle it, where that is no more than a test usually has twice over.
             int asked = finding.TrialsToSettle is { } needed and <= 2 * Trials ? Math.Max(needed, Trials) : trials;
             Outcome<TestProposal> test = Make(
@@ -151,7 +156,7 @@ public static class NextTests
             last ??= no;
         }
 
-        return last!;
+        return last ?? Refusal.Of($"Nobody here knows what is jumped in that test.");
     }
 
     private static Outcome<TestProposal> Loaded(History history, LoadedJumps jumps, LoadCurve curve, TestGate gate) =>

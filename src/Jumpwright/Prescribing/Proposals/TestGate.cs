@@ -15,14 +15,7 @@ namespace Jumpwright.Prescribing.Proposals;
 /// has recovered, its contacts and what they ask of every tissue fit into the day and the week beside what was done and what is
 /// offered before it, no fixture is near, and height, load and speed go up by a step at most. Unknown closes.
 /// </summary>
-public sealed class TestGate(
-    History history,
-    Ladder ladder,
-    ImmutableArray<Ruling> rulings,
-    Catalogue catalogue,
-    Squad squad,
-    LocalDate day
-)
+public sealed class TestGate(History history, OpenWork today, Squad squad, LocalDate day)
 {
     /// <summary>Hours that an exercise nobody knows is taken to need, as the longest of the catalogue (house rule).</summary>
     private const int UnknownRecoveryHours = 72;
@@ -34,16 +27,19 @@ public sealed class TestGate(
     /// <summary>The squad's kit.</summary>
     internal ImmutableArray<KitCount> Kit => squad.Kit;
 
+    /// <summary>The exercise of that id, or null.</summary>
+    internal Exercise? Find(string exerciseId) => today.Catalogue.Find(exerciseId);
+
     /// <summary>The limits in force.</summary>
     internal LimitBook Limits => _limits;
 
     /// <summary>The same gate once that test is offered too: its contacts count.</summary>
     public TestGate After(TestProposal offered) =>
-        new(history, ladder, rulings, catalogue, squad, day) { _before = _before.Add(offered), _planned = _planned };
+        new(history, today, squad, day) { _before = _before.Add(offered), _planned = _planned };
 
     /// <summary>The same gate beside what is planned: those contacts are taken already, done or not.</summary>
     public TestGate Beside(ImmutableArray<PlannedContacts> planned) =>
-        new(history, ladder, rulings, catalogue, squad, day) { _before = _before, _planned = planned };
+        new(history, today, squad, day) { _before = _before, _planned = planned };
 
     /// <summary>Contacts that the test costs.</summary>
     internal static int ContactsOf(Exercise exercise, int trials) => trials * exercise.ContactsOfOneRep;
@@ -52,28 +48,34 @@ public sealed class TestGate(
     public Outcome<Exercise> Check(TestAsk ask)
     {
         ArgumentNullException.ThrowIfNull(ask);
-        if (catalogue.Find(ask.ExerciseId) is not { } exercise)
+        if (today.Catalogue.Find(ask.ExerciseId) is not { } exercise)
         {
             return Refusal.Of($"The catalogue has no '{ask.ExerciseId}'.");
         }
 
-        if (ladder.Find(exercise.Id) is not { State: not RungState.Closed })
-        {
-            return Refusal.Of($"{exercise.Said} is closed on the ladder: test something below it first.") with
-            {
-                Brief = $"closed on the ladder",
-            };
-        }
-
         ExerciseFacts facts = exercise.FactsAt(ask.DropM);
-        return TooFar(exercise, ask)
-            ?? Forbidden(exercise, facts)
-            ?? NoKit(exercise, ask)
+        return Closed(exercise, ask)
+            ?? TooFar(exercise, ask)
             ?? NotRecovered(exercise)
             ?? TooMany(exercise, ask)
             ?? NearFixture(exercise, facts)
             ?? (Outcome<Exercise>)exercise;
     }
+
+    private Refusal? Closed(Exercise exercise, TestAsk ask) =>
+        today.Of(exercise, ask.DropM, ask.InsteadOfBar).First is not { } closing
+            ? null
+            : Refusal.Of(
+                closing.By switch
+                {
+                    ClosedBy.Ruling => $"{exercise.Said} is not offered: {closing.Because}",
+                    ClosedBy.Ladder => $"{exercise.Said} is closed on the ladder: test something below it first.",
+                    _ => closing.Because,
+                }
+            ) with
+            {
+                Brief = closing.Brief,
+            };
 
     private Refusal? TooFar(Exercise exercise, TestAsk ask) =>
         TooHigh(exercise, ask) ?? TooHeavy(exercise, ask) ?? TooFast(exercise, ask);
@@ -165,28 +167,6 @@ public sealed class TestGate(
             }
         : null;
 
-    private Refusal? Forbidden(Exercise exercise, ExerciseFacts facts) =>
-        rulings.FirstOrDefault(r => r.Effect.Forbids(facts)) is { } ruling
-            ? Refusal.Of($"{exercise.Said} is not offered: {ruling.Because}") with
-            {
-                Brief = $"{ruling.Because:open}",
-            }
-            : null;
-
-    private Refusal? NoKit(Exercise exercise, TestAsk ask) =>
-        exercise
-            .Kit.Where(need => ask.InsteadOfBar is null || need.Id != "hex-bar")
-            .Concat(ask.InsteadOfBar is { } other ? [new KitNeed(other, 1)] : [])
-            .FirstOrDefault(need => squad.Kit.Where(k => k.Id == need.Id).Sum(k => k.Count) < need.Count)
-            is { } missing
-            ? Refusal.Of(
-                $"{exercise.Said} needs {missing.Count} × {SaidKit.ById(missing.Id)}, which the squad's kit does not have."
-            ) with
-            {
-                Brief = $"no {new SaidKit(missing.Id)} in the squad's kit",
-            }
-            : null;
-
     private Refusal? NotRecovered(Exercise exercise)
     {
         // What is planned before it counts as done; what is planned after it must be able to follow the test.
@@ -199,7 +179,7 @@ public sealed class TestGate(
         {
             // Nobody wrote the hours: the session may have ended late, the test may start early.
             int hours = Math.Max(0, 24 * (Math.Abs(Period.DaysBetween(date, day)) - 1));
-            Exercise? known = id is null ? null : catalogue.Find(id);
+            Exercise? known = id is null ? null : today.Catalogue.Find(id);
             foreach ((Tissue tissue, int needs) in exercise.RecoveryHours)
             {
                 int its =
@@ -236,11 +216,7 @@ public sealed class TestGate(
     }
 
     private Refusal? TooMany(Exercise exercise, TestAsk ask) =>
-        new TestRoom(history, ladder, rulings, catalogue, squad, _limits, day)
-        {
-            Before = _before,
-            Planned = _planned,
-        }.Holds(exercise, ask);
+        new TestRoom(history, today, squad, _limits, day) { Before = _before, Planned = _planned }.Holds(exercise, ask);
 
     private Refusal? NearFixture(Exercise exercise, ExerciseFacts facts)
     {
@@ -252,7 +228,7 @@ public sealed class TestGate(
         int soreDays = _limits.Whole(SoreBeforeFixture.LimitId);
         if (
             squad.Fixtures.FirstOrDefault(f =>
-                SoreBeforeFixture.Loaded(facts, rulings, day, f.Date, soreDays) is not null
+                SoreBeforeFixture.Loaded(facts, today.Rulings, day, f.Date, soreDays) is not null
             ) is
             { } near
         )

@@ -13,15 +13,7 @@ namespace Jumpwright.Prescribing.Proposals;
 /// What the day and the week still hold for a test: contacts, hard contacts, other jumping, and what the week may ask of each tissue
 /// after the one before it. What is done, planned or offered before counts as taken.
 /// </summary>
-internal sealed class TestRoom(
-    History history,
-    Ladder ladder,
-    ImmutableArray<Ruling> rulings,
-    Catalogue catalogue,
-    Squad squad,
-    LimitBook limits,
-    LocalDate day
-)
+internal sealed class TestRoom(History history, OpenWork open, Squad squad, LimitBook limits, LocalDate day)
 {
     /// <summary>Tier of what is taken by an exercise that nobody knows: the highest.</summary>
     private const int UnknownTier = 3;
@@ -43,10 +35,10 @@ internal sealed class TestRoom(
             return null;
         }
 
-        int perSession = ContactCaps.PerSessionNow(history, ladder.ComingBack is not null, limits, day);
+        int perSession = ContactCaps.PerSessionNow(history, open.Ladder.ComingBack is not null, limits, day);
         var weekly = new WeeklyDemand(
             history,
-            catalogue,
+            open.Catalogue,
             squad,
             limits,
             perSession,
@@ -62,7 +54,7 @@ internal sealed class TestRoom(
 
     private Refusal? Day(Exercise exercise, int contacts, int perSession)
     {
-        int most = ContactCaps.OnDay(perSession, rulings);
+        int most = ContactCaps.OnDay(perSession, open.Rulings);
         int today =
             history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts)
             + Offered
@@ -120,7 +112,7 @@ internal sealed class TestRoom(
         int today =
             history
                 .Completed.Where(c => c.Date == day)
-                .Where(c => catalogue.Find(c.ExerciseId)?.IsHighIntensityAt(c.DropHeightM) != false)
+                .Where(c => open.Catalogue.Find(c.ExerciseId)?.IsHighIntensityAt(c.DropHeightM) != false)
                 .Sum(c => c.Contacts)
             + Before.Where(t => t.HighIntensity).Sum(t => t.Contacts)
             + Planned.Where(p => p.Date == day && p.HighIntensity).Sum(p => p.Contacts);
@@ -172,5 +164,5 @@ internal sealed class TestRoom(
     }
 
     private int Tier(string? exerciseId, Tissue tissue) =>
-        WeeklyDemand.TierOf(exerciseId is null ? null : catalogue.Find(exerciseId), tissue, UnknownTier);
+        WeeklyDemand.TierOf(exerciseId is null ? null : open.Catalogue.Find(exerciseId), tissue, UnknownTier);
 }

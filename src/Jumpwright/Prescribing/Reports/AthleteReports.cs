@@ -46,10 +46,12 @@ internal static class AthleteReports
 
     /// <summary>The finding, with what would settle it where it isn't settled and the summary has not said so.</summary>
     private static ReportParagraph Settling(Finding finding, Sentence said) =>
-        finding is { Verdict: FindingVerdict.Unclear, NextTest: { } next }
+        finding is { Verdict: FindingVerdict.Unclear, TestWaits: true, NextTest: { } waits }
+            ? Sentence.Of($"{finding.Sentence} Its test waits ({waits:open}).")
+        : finding is { Verdict: FindingVerdict.Unclear, NextTest: { } next }
         && !said.ToString().Contains(next.ToString().TrimEnd('.'), StringComparison.Ordinal)
             ? Sentence.Of($"{finding.Sentence} Would settle it: {next:small open}.")
-            : finding.Sentence;
+        : finding.Sentence;
 
     private static ReportSection Changed(Prescription facts, PlotUnits units) =>
         new(

@@ -149,7 +149,7 @@ public static class Reporting
         return Tests(squad, own, Profiling.Of(own, day), catalogue, day, planned).Offers;
     }
 
-    private static (AthleteCurves Curves, ImmutableArray<TestOffer> Offers, ImmutableArray<Ruling> Rulings) Tests(
+    private static (AthleteCurves Curves, ImmutableArray<TestOffer> Offers, OpenWork Open) Tests(
         Squad squad,
         History history,
         Profile profile,
@@ -158,14 +158,10 @@ public static class Reporting
         ImmutableArray<PlannedContacts> planned
     )
     {
-        HashSet<string> ids = [.. catalogue.Exercises.Select(e => e.Id)];
-        ImmutableArray<Ruling> rulings = SafetyRules
-            .For(history, day, ids)
-            .AddRange(ConditionRules.For(squad, day, LimitBook.For(history, day)));
-        Ladder ladder = Ladders.For(profile, history, catalogue, day);
-        TestGate gate = new TestGate(history, ladder, rulings, catalogue, squad, day).Beside(planned);
-        var curves = AthleteCurves.Of(history, catalogue, rulings, day, squad.Kit);
-        return (curves, NextTests.For(history, profile, gate, catalogue, curves, day), rulings);
+        var open = OpenWork.On(day, squad, history, profile, catalogue);
+        TestGate gate = new TestGate(history, open, squad, day).Beside(planned);
+        var curves = AthleteCurves.Of(history, catalogue, open.Rulings, day, squad.Kit);
+        return (curves, NextTests.For(history, profile, gate, catalogue, curves, day), open);
     }
 
     private static Prescription Prescribe(
@@ -180,7 +176,7 @@ public static class Reporting
         // Whoever asks, the limits are the ones the plan is made under.
         history = squad.Under(history);
         Profile profile = profiles[history.Athlete.Id];
-        (AthleteCurves curves, ImmutableArray<TestOffer> tests, ImmutableArray<Ruling> rulings) = Tests(
+        (AthleteCurves curves, ImmutableArray<TestOffer> tests, OpenWork open) = Tests(
             squad,
             history,
             profile,
@@ -188,7 +184,7 @@ public static class Reporting
             asOf,
             []
         );
-        profile = BarredTests.In(profile, rulings, catalogue);
+        profile = open.In(profile);
         ChosenOutcome outcome = OutcomeOf(squad, history.Athlete.Id);
         return new Prescription(
             history,

@@ -5,10 +5,10 @@ namespace Jumpwright.Safety.Rules;
 /// <summary>Exercises as a sentence lists them.</summary>
 internal static class Listed
 {
-    /// <summary>Ids in words and in order, for example <c>ankle bounce, low box jump</c>.</summary>
+    /// <summary>In order: a page names them as the catalogue does, a file by their ids in words (<c>ankle bounce; low box jump</c>). A name may hold a comma, so none stands between two.</summary>
     public static Sentence Of(IEnumerable<string> exerciseIds) =>
         Sentence.Join(
-            ", ",
-            exerciseIds.Order(StringComparer.Ordinal).Select(id => Sentence.Of($"{SaidExercise.InWords(id)}"))
+            "; ",
+            exerciseIds.Order(StringComparer.Ordinal).Select(id => Sentence.Of($"{SaidExercise.InWords(id):small}"))
         );
 }

@@ -36,8 +36,8 @@ internal sealed class LoggedPain : SafetyRule
         double score = Worst(worst)!.Value;
         var exercise = SaidExercise.ById(worst.ExerciseId);
         Sentence what = double.IsNaN(score)
-            ? Sentence.Of($"Logged pain without a score with {exercise} on {worst.Date}")
-            : Sentence.Of($"Logged pain of {score:0.#} of 10 with {exercise} on {worst.Date}");
+            ? Sentence.Of($"Logged pain without a score with {exercise:small} on {worst.Date}")
+            : Sentence.Of($"Logged pain of {score:0.#} of 10 with {exercise:small} on {worst.Date}");
         Sentence seen = fresh ? Sentence.Of($"{what}, in a new place") : what;
         Sentence change = $"A later logged session with 2 or less changes it.";
         if (!(score <= @case.Limits["tendon-pain-top"]))

@@ -53,7 +53,7 @@ internal sealed class WrittenRestrictions : SafetyRule
             {
                 yield return Close(
                     effect,
-                    $"The {row.Name} by {row.Whom} {Words(effect)}; only a new word from them changes it."
+                    $"The {row.Name} by {row.Whom} {Words(effect)}. Only a new word from them changes it."
                 );
             }
 
@@ -61,7 +61,7 @@ internal sealed class WrittenRestrictions : SafetyRule
             {
                 yield return Close(
                     new OnlyExercises(row.AllowedExercises),
-                    $"The {row.Name} by {row.Whom} allows only {Listed.Of(row.AllowedExercises)}; only a new word from them changes it."
+                    $"The {row.Name} by {row.Whom} allows only: {Listed.Of(row.AllowedExercises)}. Only a new word from them changes it."
                 );
             }
         }
@@ -84,8 +84,7 @@ internal sealed class WrittenRestrictions : SafetyRule
             NoDepthJumps => $"forbids depth jumps",
             NoHighIntensity => $"forbids high-intensity work",
             NoExternalLoad => $"forbids external load",
-            NotExercises not =>
-                $"forbids {Sentence.Join(", ", not.Ids.Order(StringComparer.Ordinal).Select(id => Sentence.Of($"{SaidExercise.ById(id)}")))}",
+            NotExercises not => $"forbids: {Listed.Of(not.Ids)}",
             DropAtMost drop => $"allows drops up to {new Length(drop.HeightM):0.00 m}",
             ContactsPerSessionAtMost contacts => $"allows {contacts.Contacts} contacts a session",
             _ => $"closes work",
