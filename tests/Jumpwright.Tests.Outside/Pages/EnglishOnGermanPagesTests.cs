@@ -115,7 +115,8 @@ public partial class EnglishOnGermanPagesTests
                 ]
         );
         return Bibliography
-            .Standard.Sources.Values.Select(s => s.Text)
+            // Several in a row end with the mark between them instead of their own stop.
+            .Standard.Sources.Values.SelectMany(s => new[] { s.Text, s.Text.TrimEnd('.') })
             .Concat(site.Desk.Book.Catalogue.Exercises.Select(e => e.Name))
             .Concat(site.Desk.Book.Material.Squad.Fixtures.Select(f => f.Name))
             .Concat(written.OfType<string>());
