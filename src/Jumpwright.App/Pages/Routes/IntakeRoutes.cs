@@ -14,6 +14,14 @@ internal static class IntakeRoutes
     /// <summary>No recording of a jump is longer: an hour of two plates at 2000 Hz.</summary>
     public const long MostBytes = 256L * 1024 * 1024;
 
+    /// <summary>The labels that are lengths and masses.</summary>
+    private static readonly (string Cell, string Unit)[] Amounts =
+    [
+        ("body_mass_kg", "kg"),
+        ("external_load_kg", "kg"),
+        ("drop_height_m", "m"),
+    ];
+
     public static void Map(WebApplication app, FrontDesk desk)
     {
         var incoming = new Incoming(desk);
@@ -99,6 +107,12 @@ internal static class IntakeRoutes
                     c => form[c].ToString().Trim() is { Length: <= 200 } cell ? cell : "",
                     StringComparer.Ordinal
                 );
+                UnitSystem typedIn = TypedAmount.UnitsOf(form[TypedAmount.Field]);
+                foreach ((string cell, string unit) in Amounts)
+                {
+                    cells[cell] = TypedAmount.In(cells[cell], unit, typedIn, UnitSystem.Metric).Replace(',', '.');
+                }
+
                 return incoming
                     .Label(form["file"].ToString(), cells, cancel)
                     .TryGet(out StoredRecording? now, out Refusal? why)
