@@ -138,7 +138,7 @@
         const told = await answer.json();
         const kept = new Set([...told.added, ...told.known]);
         const trouble = new Map([
-          ...told.different.map(id => [id, "another entry stands under its id"]), ...told.refused.map(r => [r.id, r.why]),
+          ...told.different.map(id => [id, say("not-taken.other")]), ...told.refused.map(r => [r.id, r.why]),
         ]);
         let moved = 0;
         for (const e of waiting) {

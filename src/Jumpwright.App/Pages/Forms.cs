@@ -24,9 +24,7 @@ internal static class Forms
 
         if (request.ContentLength is null or > Answers.MostBytes || !await IsForm(context))
         {
-            await Answers
-                .Refused("What was sent can't be read as a form, or is too long.", StatusCodes.Status400BadRequest)
-                .ExecuteAsync(context);
+            await Answers.Told("answer.no-form", StatusCodes.Status400BadRequest).ExecuteAsync(context);
             return;
         }
 

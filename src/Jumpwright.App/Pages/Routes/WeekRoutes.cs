@@ -71,7 +71,7 @@ internal static class WeekRoutes
         string session = form["session"].ToString();
         if (desk.Book.Find(athlete) is null || session.Length is 0 or > 120)
         {
-            return Answers.Refused("There is no such athlete or session.", StatusCodes.Status404NotFound);
+            return Answers.Told("answer.no-athlete-or-session", StatusCodes.Status404NotFound);
         }
 
         var entries = new List<JournalEntry>();
