@@ -302,7 +302,7 @@ internal static class FloorRoutes
                 return Quantities.Refusal.Of($"It is not written as the floor view writes entries.");
             }
 
-            if (Kind == EntryKinds.Kit ? Athlete is not null : Athlete is null || book.Find(Athlete) is null)
+            if (Kind is EntryKinds.Kit or EntryKinds.Minutes ? Athlete is not null : Athlete is null || book.Find(Athlete) is null)
             {
                 return Quantities.Refusal.Of($"Its athlete is not in the squad.");
             }
@@ -343,6 +343,9 @@ internal static class FloorRoutes
                 EntryKinds.Kit
                     when JournalReading.Read<KitEntry>(entry)
                         is not { Kit: { Length: > 0 and <= Longest }, Count: >= 0 and <= 99 } => Quantities.Refusal.Of($"Its kit is not counted from 0 to 99."),
+                EntryKinds.Minutes
+                    when JournalReading.Read<MinutesEntry>(entry) is not { Minutes: >= 1 and <= 600 } =>
+                    Quantities.Refusal.Of($"Its minutes are not from 1 to 600."),
                 _ => entry,
             };
         }

@@ -117,13 +117,15 @@ internal static class PageRoutes
                     )
                     : Answers.NotFound(desk.Book)
         );
+        // A sheet is asked for again and again; cards are too many to keep.
         app.MapGet(
-            "/sheets/{session}.pdf",
-            (string session) =>
-                desk.Book.PlanOrNull?.Sheets.FirstOrDefault(s => s.SessionId == session) is { } sheet
-                    ? Results.File(CoachSheetPdf.Render(sheet, SpokenSentences.Writer), "application/pdf")
-                    : Answers.NotFound(desk.Book)
-        );
+                "/sheets/{session}.pdf",
+                (string session) =>
+                    desk.Book.PlanOrNull?.Sheets.FirstOrDefault(s => s.SessionId == session) is { } sheet
+                        ? new WrittenPdf(() => CoachSheetPdf.Render(sheet, SpokenSentences.Writer))
+                        : Answers.NotFound(desk.Book)
+            )
+            .AddEndpointFilter(new ShelfFilter(desk, WrittenPage.Pdf));
         app.MapFallback(() => Answers.NotFound(desk.Book));
     }
 
