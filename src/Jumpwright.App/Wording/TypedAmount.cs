@@ -84,9 +84,9 @@ internal static class TypedAmount
     private static (decimal Size, decimal Apart)? Told(string unit) =>
         unit switch
         {
-            "m" => ((decimal)Customary.MetresPerInch, 0.000_001m),
-            "cm" => (100 * (decimal)Customary.MetresPerInch, 0.000_1m),
-            "kg" => ((decimal)Customary.KilogramsPerPound, 0.000_01m),
+            "m" => (0.0254m, 0.000_001m),
+            "cm" => (2.54m, 0.000_1m),
+            "kg" => (0.45359237m, 0.000_01m),
             _ => null,
         };
 

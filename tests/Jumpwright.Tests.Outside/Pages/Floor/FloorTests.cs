@@ -280,7 +280,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         string[] later = await Places(right);
         Assert.NotEqual(shorter, later);
 
-        await server.Start();
+        await server.Start(plans: true);
         await left.WaitForFunctionAsync("() => document.getElementById('minutes').value === '30'");
         await right.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
         Assert.Equal("30", await right.InputValueAsync("#minutes"));
