@@ -16,8 +16,21 @@ internal sealed class EachFile(string name, int files, Action<int> one)
 
     public string Name => name;
 
+    public IEnumerable<double> All() => _bestS.Select(x => x * 1e6);
+
     /// <summary>Microseconds of a file, each file's fastest run.</summary>
     public double MicrosecondsAFile => 1e6 * _bestS.Sum() / files;
+
+    /// <summary>Microseconds of the file in the middle, and of the slowest.</summary>
+    public (double Middle, double Slowest) SpreadMicroseconds
+    {
+        get
+        {
+            double[] sorted = [.. _bestS];
+            Array.Sort(sorted);
+            return (1e6 * sorted[sorted.Length / 2], 1e6 * sorted[^1]);
+        }
+    }
 
     /// <summary>Bytes a file allocates, of the round that allocated least.</summary>
     public long AllocatedAFile => _allocated / files;

@@ -30,7 +30,7 @@ internal readonly record struct Aftermath(int From, int To, Instant TakeOff, dou
     /// <summary>More than noise makes of <see cref="Unrest"/>, and no more than it usually makes.</summary>
     public const double MostOfNoise = 4;
 
-    private const double UsualOfNoise = 1;
+    public const double UsualOfNoise = 1;
 
     /// <summary>
     /// What noise hides of a swing is about twice its deviation in size, and a plate that swings so little follows an edge of a steepness

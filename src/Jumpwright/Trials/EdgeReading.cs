@@ -188,7 +188,8 @@ internal static class EdgeReading
                 noiseN,
                 levels.LoadN,
                 ringingN,
-                seen.Unsettled || seen.UncertaintyS > SureS ? double.NaN : way * (first - seen.Sample)
+                seen.Unsettled || seen.UncertaintyS > SureS ? double.NaN : way * (first - seen.Sample),
+                seen.UncertaintyS * rateHz
             )
             : null;
     }

@@ -8,6 +8,7 @@ namespace Jumpwright.Trials;
 /// <param name="LoadN">Usual load, N.</param>
 /// <param name="RingingN">How far the plate swings after take-offs, N; 0 for a quiet one.</param>
 /// <param name="About">Where a first reading saw it, samples inwards of the first one; NaN where it is not known.</param>
+/// <param name="AboutU">Standard uncertainty of that, samples.</param>
 internal readonly record struct EdgeSide(
     int First,
     int Way,
@@ -15,5 +16,6 @@ internal readonly record struct EdgeSide(
     double NoiseN,
     double LoadN,
     double RingingN = 0,
-    double About = double.NaN
+    double About = double.NaN,
+    double AboutU = 0
 );

@@ -1,3 +1,6 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace Jumpwright.Trials;
 
 /// <summary>
@@ -28,7 +31,7 @@ internal static class FreeRinging
 
     private static readonly (double I, double J)[] Steps = [(1, 0), (-1, 0), (0, 1), (0, -1)];
 
-    /// <summary>The swings that explain what is seen, likeliest first; none on a quiet plate.</summary>
+    /// <summary>The swings that explain what is seen where a plate is not at rest after take-offs, likeliest first.</summary>
     public static List<(double Hz, double Damping)> Of(
         ReadOnlySpan<double> forceN,
         double rateHz,
@@ -38,11 +41,6 @@ internal static class FreeRinging
     )
     {
         double white = Aftermath.White(noiseN);
-        if (Aftermath.Unrest(forceN, rateHz, white, flights) < Aftermath.MostOfNoise)
-        {
-            return [];
-        }
-
         double usual = UsualPart * loadN;
         List<(double Gain, double I, double J)> found = Peaks(forceN, rateHz, flights, white, usual);
         for (int k = 0; k < found.Count; k++)
@@ -84,12 +82,29 @@ internal static class FreeRinging
     )
     {
         var grid = new double[Frequencies, Dampings];
-        for (int i = 0; i < Frequencies; i++)
+        Span<double> cells = MemoryMarshal.CreateSpan(ref grid[0, 0], grid.Length);
+        int width = Vector512<double>.Count;
+        Span<double> hz = stackalloc double[width];
+        Span<double> dampings = stackalloc double[width];
+        for (int cell = 0; cell < cells.Length; cell += width)
         {
-            for (int j = 0; j < Dampings; j++)
+            for (int k = 0; k < width; k++)
             {
-                grid[i, j] = Likelihood(forceN, rateHz, flights, white, usual, Hz(i), Damping(j));
+                (int i, int j) = Math.DivRem(Math.Min(cell + k, cells.Length - 1), Dampings);
+                (hz[k], dampings[k]) = (Hz(i), Damping(j));
             }
+
+            Likelihood(
+                    forceN,
+                    rateHz,
+                    flights,
+                    white,
+                    usual,
+                    Vector512.Create<double>(hz),
+                    Vector512.Create<double>(dampings)
+                )
+                .CopyTo(hz);
+            hz[..Math.Min(width, cells.Length - cell)].CopyTo(cells[cell..]);
         }
 
         var found = new List<(double Gain, double I, double J)>();
@@ -134,56 +149,82 @@ internal static class FreeRinging
         (double Gain, double I, double J) from
     )
     {
+        Span<double> hz = stackalloc double[Vector512<double>.Count];
+        Span<double> dampings = stackalloc double[Vector512<double>.Count];
         for (double step = 0.5; step > 0.004; )
         {
-            (double Gain, double I, double J) better = from;
-            foreach ((double i, double j) in Steps)
+            // All sides of a step, and of half a step, in one look.
+            for (int k = 0; k < hz.Length; k++)
             {
-                double hz = Hz(from.I + (i * step));
-                double damping = Damping(from.J + (j * step));
-                double gain = Likelihood(forceN, rateHz, flights, white, usual, hz, damping);
-                if (gain > better.Gain)
+                (double i, double j) = Side(from, step, k);
+                (hz[k], dampings[k]) = (Hz(i), Damping(j));
+            }
+
+            Likelihood(
+                    forceN,
+                    rateHz,
+                    flights,
+                    white,
+                    usual,
+                    Vector512.Create<double>(hz),
+                    Vector512.Create<double>(dampings)
+                )
+                .CopyTo(hz);
+            (double Gain, double I, double J) better = from;
+            for (int k = 0; k < hz.Length; k++)
+            {
+                if (hz[k] > better.Gain)
                 {
-                    better = (gain, from.I + (i * step), from.J + (j * step));
+                    (double i, double j) = Side(from, step, k);
+                    better = (hz[k], i, j);
                 }
             }
 
-            step = better.Gain > from.Gain ? step : step / 2;
+            step = better.Gain > from.Gain ? step : step / 4;
             from = better;
         }
 
         return from;
     }
 
-    /// <summary>Logarithm of how much likelier the flights are with that swing, each of its own size, than with noise alone.</summary>
-    private static double Likelihood(
+    /// <summary>Four sides a step away, then four half a step away.</summary>
+    private static (double I, double J) Side((double Gain, double I, double J) from, double step, int side)
+    {
+        (double i, double j) = Steps[side % Steps.Length];
+        double far = side < Steps.Length ? step : step / 2;
+        return (from.I + (i * far), from.J + (j * far));
+    }
+
+    /// <summary>Logarithm of how much likelier the flights are with a swing, each of its own size, than with noise alone; of eight swings.</summary>
+    private static Vector512<double> Likelihood(
         ReadOnlySpan<double> forceN,
         double rateHz,
         List<Aftermath> flights,
         double white,
         double usualN,
-        double hz,
-        double damping
+        Vector512<double> hz,
+        Vector512<double> damping
     )
     {
-        double decay = 2 * Math.PI * hz * damping / rateHz;
-        double turn = 2 * Math.PI * hz * Math.Sqrt(1 - (damping * damping)) / rateHz;
-        double shrink = Math.Exp(-decay);
-        (double stepSin, double stepCos) = Math.SinCos(turn);
+        Vector512<double> decay = 2 * Math.PI / rateHz * hz * damping;
+        Vector512<double> turn =
+            2 * Math.PI / rateHz * hz * Vector512.Sqrt(Vector512<double>.One - (damping * damping));
+        Vector512<double> shrink = Vector512.Exp(-decay);
+        (Vector512<double> stepSin, Vector512<double> stepCos) = Vector512.SinCos(turn);
         (stepSin, stepCos) = (shrink * stepSin, shrink * stepCos);
         double ridge = white / (usualN * usualN);
-        double gain = 0;
+        Vector512<double> gain = Vector512<double>.Zero;
         foreach ((int from, int to, Instant takeOff, double zero) in flights)
         {
             double since = from - takeOff.Sample;
-            double size = Math.Exp(-decay * since);
-            (double s, double c) = Math.SinCos(turn * since);
+            Vector512<double> size = EdgePowers.Part(-since * decay);
+            (Vector512<double> s, Vector512<double> c) = Vector512.SinCos(since * turn);
             (s, c) = (size * s, size * c);
-            double cc = ridge;
-            double cs = 0;
-            double ss = ridge;
-            double cy = 0;
-            double sy = 0;
+            Vector512<double> cc = Vector512.Create(ridge);
+            Vector512<double> cs = Vector512<double>.Zero;
+            Vector512<double> ss = cc;
+            Vector512<double> cy = cs;
+            Vector512<double> sy = cs;
             for (int i = from; i < to; i++)
             {
                 double y = forceN[i] - zero;
@@ -195,9 +236,9 @@ internal static class FreeRinging
                 (c, s) = ((c * stepCos) - (s * stepSin), (c * stepSin) + (s * stepCos));
             }
 
-            double det = (cc * ss) - (cs * cs);
-            double explained = ((ss * cy * cy) - (2 * cs * cy * sy) + (cc * sy * sy)) / det;
-            gain += ((explained / white) - Math.Log(det / (ridge * ridge))) / 2;
+            Vector512<double> det = (cc * ss) - (cs * cs);
+            Vector512<double> explained = ((ss * cy * cy) - (2 * cs * cy * sy) + (cc * sy * sy)) / det;
+            gain += ((explained / white) - Vector512.Log(det / (ridge * ridge))) / 2;
         }
 
         return gain;

@@ -44,7 +44,9 @@ internal static class RingingEdges
             return false;
         }
 
-        List<(double Hz, double Damping)> swings = FreeRinging.Of(forceN, rateHz, noiseN, levels.LoadN, flights);
+        double unrest = Aftermath.Unrest(forceN, rateHz, Aftermath.White(noiseN), flights);
+        List<(double Hz, double Damping)> swings =
+            unrest < Aftermath.MostOfNoise ? [] : FreeRinging.Of(forceN, rateHz, noiseN, levels.LoadN, flights);
         double[] swing = new double[contacts.Count];
         for (int k = 0; k < swing.Length; k++)
         {
@@ -53,6 +55,7 @@ internal static class RingingEdges
 
         double usual = swing.Average();
         var edges = new List<EdgeSide>();
+        var quiet = new List<double>();
         var which = new List<(int Contact, bool TakeOff)>();
         for (int k = 0; k < contacts.Count; k++)
         {
@@ -70,10 +73,12 @@ internal static class RingingEdges
                     usual
                 )
                     is { } down
-                && !double.IsNaN(EdgeFit.Evidence(down, forceN, rateHz, null, LookedAtS))
+                && EdgeFit.Evidence(down, forceN, rateHz, null, LookedAtS) is var downQuiet
+                && !double.IsNaN(downQuiet)
             )
             {
                 edges.Add(down);
+                quiet.Add(downQuiet);
                 which.Add((k, false));
             }
 
@@ -91,10 +96,12 @@ internal static class RingingEdges
                     swing[k]
                 )
                     is { } up
-                && !double.IsNaN(EdgeFit.Evidence(up, forceN, rateHz, null, LookedAtS))
+                && EdgeFit.Evidence(up, forceN, rateHz, null, LookedAtS) is var upQuiet
+                && !double.IsNaN(upQuiet)
             )
             {
                 edges.Add(up);
+                quiet.Add(upQuiet);
                 which.Add((k, true));
             }
         }
@@ -104,7 +111,7 @@ internal static class RingingEdges
             return false;
         }
 
-        List<(PlateAnswer? Answer, double Log)> answers = PlateAnswers.Of(forceN, rateHz, edges, swings);
+        List<(PlateAnswer? Answer, double Log)> answers = PlateAnswers.Of(forceN, rateHz, edges, quiet, swings, unrest);
         answers.RemoveAll(a => a.Log < answers[0].Log - Negligible);
         if (answers.Count > Most)
         {

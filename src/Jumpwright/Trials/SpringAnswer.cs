@@ -77,14 +77,14 @@ internal static class SpringAnswer
             for (int back = 0; back < 2; back++)
             {
                 double t = (double)(first + 1 + back) / perRadian;
-                EdgeFit.PowersOf(t, state.Slice(back * Columns, Columns));
-                EdgeFit.PowersOf(t + (2 * damping), state.Slice((2 + back) * Columns, Columns));
+                EdgePowers.Of(t, state.Slice(back * Columns, Columns));
+                EdgePowers.Of(t + (2 * damping), state.Slice((2 + back) * Columns, Columns));
             }
         }
 
         for (int step = first; step != end - way; step -= way)
         {
-            EdgeFit.PowersOf((double)step / perRadian, state.Slice(4 * Columns, Columns));
+            EdgePowers.Of((double)step / perRadian, state.Slice(4 * Columns, Columns));
             (int row, int between) = Math.DivRem(step, Between);
             for (int v = 0; v < width; v++)
             {
