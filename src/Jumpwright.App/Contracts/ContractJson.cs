@@ -13,11 +13,8 @@ internal static class ContractJson
     public const int Schema = 1;
 
     /// <summary>How one line is written.</summary>
-    public static JsonSerializerOptions OneLine { get; } = new()
-    {
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        WriteIndented = false,
-    };
+    public static JsonSerializerOptions OneLine { get; } =
+        new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, WriteIndented = false };
 
     private static readonly JsonSerializerOptions Indented = new(OneLine) { WriteIndented = true, NewLine = "\n" };
 

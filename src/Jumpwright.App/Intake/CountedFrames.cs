@@ -65,7 +65,10 @@ internal sealed record CountedFrames(string Name, string Text)
         }
 
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"# athlete: {athlete}\n# date: {LocalDatePattern.Iso.Format(day)}\n");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"# athlete: {athlete}\n# date: {LocalDatePattern.Iso.Format(day)}\n"
+        );
         text.Append(CultureInfo.InvariantCulture, $"# task: {task}\n# {Incoming.FrameRate}: {rate:R}\n");
         text.Append("frame,event\n");
         for (int i = 0; i < frames.Length; i++)
@@ -96,7 +99,8 @@ internal sealed record CountedFrames(string Name, string Text)
         [
             .. words.Select(w => int.TryParse(w, NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : -1),
         ];
-        return frames.Length is >= 2 and <= Most
+        return
+            frames.Length is >= 2 and <= Most
             && frames[0] >= 0
             && frames.Zip(frames.Skip(1)).All(pair => pair.First < pair.Second)
             ? frames

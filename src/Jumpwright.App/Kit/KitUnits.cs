@@ -27,7 +27,13 @@ internal static class KitUnits
 
         string[] units =
         [
-            .. field.Unit.Split(':').Select(u => u != LoadOrSpeed ? u : typed("of") == "load" ? "kg" : "m/s"),
+            .. field
+                .Unit.Split(':')
+                .Select(u =>
+                    u != LoadOrSpeed ? u
+                    : typed("of") == "load" ? "kg"
+                    : "m/s"
+                ),
         ];
         return field.IsList
             ? KitPairs.With(

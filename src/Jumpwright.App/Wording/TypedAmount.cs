@@ -63,9 +63,7 @@ internal static class TypedAmount
     /// <param name="unit">The metric unit.</param>
     /// <param name="to">The units of the reader.</param>
     public static string Of(double? value, string unit, UnitSystem to) =>
-        value is { } known
-            ? In(known.ToString("R", CultureInfo.InvariantCulture), unit, UnitSystem.Metric, to)
-            : "";
+        value is { } known ? In(known.ToString("R", CultureInfo.InvariantCulture), unit, UnitSystem.Metric, to) : "";
 
     /// <summary>A value to begin with, as somebody would type it: tenths of an inch, whole pounds from ten on.</summary>
     public static string Round(string metric, string unit, UnitSystem to)

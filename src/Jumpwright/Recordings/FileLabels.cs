@@ -97,7 +97,10 @@ internal sealed class FileLabels
                 Labels = Labels with { Limb = limb };
                 break;
             case "frames_per_second":
-                if (Parse(value) is not (>= RecordingLabels.LeastFramesPerSecond and <= RecordingLabels.MostFramesPerSecond))
+                if (
+                    Parse(value)
+                    is not (>= RecordingLabels.LeastFramesPerSecond and <= RecordingLabels.MostFramesPerSecond)
+                )
                 {
                     if (manifest.FramesPerSecond is null)
                     {

@@ -24,8 +24,8 @@ public sealed partial class AnswersInGermanTests
         await using OwnSquad squad = await OwnSquad.Open(plans: true, few: true);
         RouteEndpoint[] routes =
         [
-            .. squad.Site.Services
-                .GetServices<EndpointDataSource>()
+            .. squad
+                .Site.Services.GetServices<EndpointDataSource>()
                 .SelectMany(s => s.Endpoints)
                 .OfType<RouteEndpoint>()
                 .Where(r => !r.RoutePattern.RawText!.StartsWith("/api", StringComparison.Ordinal)),
@@ -36,7 +36,10 @@ public sealed partial class AnswersInGermanTests
         foreach (RouteEndpoint route in routes)
         {
             string path =
-                "/" + Parameter().Replace(route.RoutePattern.RawText!, m => m.Value.Contains("int") ? "1" : "nobody").TrimStart('/');
+                "/"
+                + Parameter()
+                    .Replace(route.RoutePattern.RawText!, m => m.Value.Contains("int") ? "1" : "nobody")
+                    .TrimStart('/');
             foreach (string method in route.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"])
             {
                 HttpContent?[] bodies = method == "POST" ? [.. Bodies()] : [null];
@@ -106,7 +109,9 @@ public sealed partial class AnswersInGermanTests
             new App.Sharing.Sharing(0, certificate, new Doorkeeper(NodaTime.SystemClock.Instance))
         );
         await site.StartAsync(TestContext.Current.CancellationToken);
-        int port = new Uri(site.Urls.First(u => u.StartsWith("https:", StringComparison.Ordinal)).Replace("0.0.0.0", "x")).Port;
+        int port = new Uri(
+            site.Urls.First(u => u.StartsWith("https:", StringComparison.Ordinal)).Replace("0.0.0.0", "x")
+        ).Port;
         using var client = new HttpClient(
             new HttpClientHandler { ServerCertificateCustomValidationCallback = (_, _, _, _) => true }
         );

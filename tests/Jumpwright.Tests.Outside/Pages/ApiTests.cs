@@ -140,9 +140,7 @@ public class ApiTests(ServedDemo demo)
     private static string PlainFhir(MeasuredTrial[] trials) =>
         JsonSerializer.Serialize(
             FhirObservations.BundleOf(
-                trials
-                    .SelectMany(t => t.Trial.Measures.Select(measure => FhirObservations.Entry(t, measure)))
-                    .ToArray()
+                trials.SelectMany(t => t.Trial.Measures.Select(measure => FhirObservations.Entry(t, measure))).ToArray()
             ),
             new JsonSerializerOptions { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull }
         );

@@ -42,7 +42,10 @@ public sealed class CountedFramesTests
 
         await site.Post("/import/labels", [.. labels, ("frames_per_second", typed)]);
         StoredRecording stored = site.Desk.Opened.Recordings.Single(r => r.File == "recordings/phone.csv");
-        Assert.Equal((Device.Camera, 1, rate), (stored.Device!.Value, stored.TrialCount, stored.Labels.FramesPerSecond!.Value));
+        Assert.Equal(
+            (Device.Camera, 1, rate),
+            (stored.Device!.Value, stored.TrialCount, stored.Labels.FramesPerSecond!.Value)
+        );
         Assert.Equal(1 / (Math.Sqrt(6) * rate), DoubtOfFlight(site, "recordings/phone.csv"), 1e-6);
     }
 
@@ -51,13 +54,18 @@ public sealed class CountedFramesTests
     public async Task RateForAllThatLackIt_GoesToFilmsAlone_AndOtherLabelsStay()
     {
         await using SquadSite site = await SquadSite.Open();
-        string plate = Directory.EnumerateFiles(Path.Combine(site.Folder, "recordings"), "a02*.csv").Order(StringComparer.Ordinal).First(f => File.ReadLines(f).Contains("# task: countermovement-jump") || f.Contains("cmj"));
+        string plate = Directory
+            .EnumerateFiles(Path.Combine(site.Folder, "recordings"), "a02*.csv")
+            .Order(StringComparer.Ordinal)
+            .First(f => File.ReadLines(f).Contains("# task: countermovement-jump") || f.Contains("cmj"));
         string[] files = ["film-1.csv", "film-2.csv", "plate.csv"];
         for (int i = 0; i < files.Length; i++)
         {
             await File.WriteAllTextAsync(
                 Path.Combine(site.Folder, "recordings", files[i]),
-                i < 2 ? Jump.Replace("243", $"{241 + i}") : string.Join('\n', File.ReadAllLines(plate).Where(l => !l.StartsWith('#'))) + " \n",
+                i < 2
+                    ? Jump.Replace("243", $"{241 + i}")
+                    : string.Join('\n', File.ReadAllLines(plate).Where(l => !l.StartsWith('#'))) + " \n",
                 TestContext.Current.CancellationToken
             );
         }

@@ -16,7 +16,13 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
         "<script>alert(1)</script><img src=x onerror=alert(2)>\" ' &amp; \u202Etxt.exe =cmd|'/C calc'!A0";
 
     /// <summary>Routes that take something and that no form of a page leads to, or that would end the walk.</summary>
-    private static readonly string[] NotWalked = [];
+    private static readonly string[] NotWalked =
+    [
+        // What scripts send, as JSON or as files.
+        "/floor/log",
+        "/import/{intake}/file",
+        "/import/{intake}/finish",
+    ];
 
     private static readonly string Quoted = "\"" + Script.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
     private OwnSquad _squad = null!;
@@ -156,6 +162,36 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
     [Fact]
     public async Task EveryFieldOfEveryForm_TakesAnythingAsText()
     {
+        // So that the forms stand there that take something back.
+        await Send(
+            "/health/a02/restriction",
+            true,
+            [("set_by", "x"), ("role", "coach"), ("from", "2027-01-04"), ("forbidden", "jumps")]
+        );
+        await Send(
+            "/settings/rules/limit",
+            true,
+            [
+                ("limit", "youth-drop"),
+                ("value", "0.2"),
+                ("who", "x"),
+                ("reason", "x"),
+                ("from", "2027-01-04"),
+                ("until", "2027-01-10"),
+            ]
+        );
+        await Send(
+            "/import/film",
+            true,
+            [
+                ("athlete", "a02"),
+                ("date", "2027-01-03"),
+                ("task", "countermovement-jump"),
+                ("frames_per_second", "240"),
+                ("first", "take-off"),
+                ("frames", "118, 243"),
+            ]
+        );
         Dictionary<string, string> pages = await Walk();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         var posted = new HashSet<string>(StringComparer.Ordinal);
@@ -206,7 +242,7 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
         [
             .. Routes("POST").Where(r => !posted.Contains(Shape(r.Replace("{", "").Replace("}", "")))).Order(),
         ];
-        Assert.Equal(NotWalked.Order(), notWalked);
+        Assert.Equal(string.Join('\n', NotWalked.Order()), string.Join('\n', notWalked));
 
         foreach ((string page, string html) in await Walk())
         {

@@ -42,10 +42,17 @@ public sealed partial class TypedUnitsTests
                 string back = TypedAmount.In(shown, unit, to, from);
                 Assert.True(typed == back, $"{typed} {unit} ({from}) was shown as {shown}, and came back as {back}");
                 // And it is what it says: within a thousandth of a millimetre, a hundredth of a gram.
-                double factor = unit == "kg" ? Customary.KilogramsPerPound : Customary.MetresPerInch * (unit == "cm" ? 100 : 1);
+                double factor =
+                    unit == "kg" ? Customary.KilogramsPerPound : Customary.MetresPerInch * (unit == "cm" ? 100 : 1);
                 double si = double.Parse(from == Inches ? shown : typed, CultureInfo.InvariantCulture);
                 double inches = double.Parse(from == Inches ? typed : shown, CultureInfo.InvariantCulture);
-                Assert.Equal(si, inches * factor, unit == "kg" ? 1.01e-5 : unit == "cm" ? 1.01e-4 : 1.01e-6);
+                Assert.Equal(
+                    si,
+                    inches * factor,
+                    unit == "kg" ? 1.01e-5
+                        : unit == "cm" ? 1.01e-4
+                        : 1.01e-6
+                );
             }
         }
     }
@@ -92,7 +99,10 @@ public sealed partial class TypedUnitsTests
                 )
                 .Require();
             Assert.Equal(metric.Verdict, asked.Verdict);
-            Assert.Equal(metric.Result.Values.Select(v => (v.Name, v.Value)), asked.Result.Values.Select(v => (v.Name, v.Value)));
+            Assert.Equal(
+                metric.Result.Values.Select(v => (v.Name, v.Value)),
+                asked.Result.Values.Select(v => (v.Name, v.Value))
+            );
 
             // What stands there first in inches is answered too, and is near what stands there in metres.
             KitAnswer first = tool.Answer(
@@ -114,11 +124,15 @@ public sealed partial class TypedUnitsTests
     public async Task KitPage_InInches_FieldsAxesAndVerdictSpeakThem_AndAnAddressKeepsItsUnits()
     {
         await using SquadSite site = await SquadSite.Open();
-        string metric = (await site.Get("/kit?tool=load&athlete=70&jumps=0:0.36, 20:0.28, 40:0.20&from=0.20&to=0.30")).Text;
+        string metric = (
+            await site.Get("/kit?tool=load&athlete=70&jumps=0:0.36, 20:0.28, 40:0.20&from=0.20&to=0.30")
+        ).Text;
         Assert.Contains("load, kg", metric);
         await site.Post("/settings/speech", ("units", "InchPound"), ("language", "en"));
 
-        string inches = (await site.Get("/kit?tool=load&athlete=70&jumps=0:0.36, 20:0.28, 40:0.20&from=0.20&to=0.30")).Text;
+        string inches = (
+            await site.Get("/kit?tool=load&athlete=70&jumps=0:0.36, 20:0.28, 40:0.20&from=0.20&to=0.30")
+        ).Text;
         Assert.Contains("load, lb", inches);
         Assert.Contains("height, in", inches);
         Assert.DoesNotContain("load, kg", inches);
@@ -128,11 +142,15 @@ public sealed partial class TypedUnitsTests
         // The dots of the drawing stand where they stood: only the numbers at the axes are others.
         Assert.Equal(Dots(metric), Dots(inches));
 
-        string typed = (await site.Get("/kit?tool=box&units=InchPound&stature=70&athlete=154&height=14&sd=0.8&box=18")).Text;
+        string typed = (
+            await site.Get("/kit?tool=box&units=InchPound&stature=70&athlete=154&height=14&sd=0.8&box=18")
+        ).Text;
         Assert.Contains("name=\"box\" value=\"18\"", typed);
         Assert.Contains("A box of 18 in", typed);
         await site.Post("/settings/speech", ("units", "Metric"), ("language", "en"));
-        string back = (await site.Get("/kit?tool=box&units=InchPound&stature=70&athlete=154&height=14&sd=0.8&box=18")).Text;
+        string back = (
+            await site.Get("/kit?tool=box&units=InchPound&stature=70&athlete=154&height=14&sd=0.8&box=18")
+        ).Text;
         Assert.Contains("name=\"box\" value=\"0.4572\"", back);
         Assert.Contains("A box of 46 cm", back);
     }
@@ -182,10 +200,21 @@ public sealed partial class TypedUnitsTests
             ("operated", "no"),
             pounds
         );
-        string row = (await File.ReadAllLinesAsync(Path.Combine(site.Folder, "athletes.csv"), TestContext.Current.CancellationToken))[^1];
+        string row = (
+            await File.ReadAllLinesAsync(
+                Path.Combine(site.Folder, "athletes.csv"),
+                TestContext.Current.CancellationToken
+            )
+        )[^1];
         Assert.Contains(",69.85322,1.778,", row);
 
-        (_, string no) = await site.Post("/set-up/athlete", ("name", "Too Light"), ("body_mass_kg", "30"), ("operated", "no"), pounds);
+        (_, string no) = await site.Post(
+            "/set-up/athlete",
+            ("name", "Too Light"),
+            ("body_mass_kg", "30"),
+            ("operated", "no"),
+            pounds
+        );
         Assert.Contains("33.1 to 661.4 lb", no);
         Assert.Contains("value=\"30\"", no);
 
@@ -201,7 +230,16 @@ public sealed partial class TypedUnitsTests
         );
         Assert.Contains("30.48 cm", site.Desk.Journal[^1].Json);
 
-        await site.Post("/settings/rules/limit", ("limit", "youth-drop"), ("value", "10"), ("who", "Coach"), ("reason", "test"), ("from", "2027-01-04"), ("until", "2027-01-10"), pounds);
+        await site.Post(
+            "/settings/rules/limit",
+            ("limit", "youth-drop"),
+            ("value", "10"),
+            ("who", "Coach"),
+            ("reason", "test"),
+            ("from", "2027-01-04"),
+            ("until", "2027-01-10"),
+            pounds
+        );
         Assert.Equal(0.254, site.Desk.Book.Material.Squad.Overrides.Single(o => o.Limit == "youth-drop").Value, 1e-9);
     }
 
@@ -210,6 +248,10 @@ public sealed partial class TypedUnitsTests
     [GeneratedRegex("<circle cx=\"[^\"]*\" cy=\"[^\"]*\"", RegexOptions.None, 1000)]
     private static partial Regex Dot();
 
-    [GeneratedRegex("<label [^>]*>[^<]*, (m|cm|kg|kg or m/s|[^<, ]*:(m|kg)|(m|kg):[^<, ]*)</label>", RegexOptions.None, 1000)]
+    [GeneratedRegex(
+        "<label [^>]*>[^<]*, (m|cm|kg|kg or m/s|[^<, ]*:(m|kg)|(m|kg):[^<, ]*)</label>",
+        RegexOptions.None,
+        1000
+    )]
     private static partial Regex MetricLabel();
 }

@@ -82,9 +82,7 @@ internal sealed class TrialWriter
         }
 
         byte[] name = JsonSerializer.SerializeToUtf8Bytes(measure.Name, ContractJson.OneLine);
-        byte[] value = ContractJson.Bytes(
-            MeasureJson.Of(CutJson.Marked(measure))
-        );
+        byte[] value = ContractJson.Bytes(MeasureJson.Of(CutJson.Marked(measure)));
         var cut = new CutJson([.. name, (byte)':', .. value], CutJson.Written1, CutJson.Written2);
         while (_places.Count <= place)
         {

@@ -10,11 +10,7 @@ namespace Jumpwright.App.Desk.Journals;
 /// <param name="Away">Athletes who are not here.</param>
 /// <param name="Kit">Pieces at hand, by kind; only kinds that somebody counted.</param>
 /// <param name="Minutes">min; null where nobody said.</param>
-public sealed record FloorToday(
-    ImmutableHashSet<string> Away,
-    ImmutableDictionary<string, int> Kit,
-    int? Minutes
-)
+public sealed record FloorToday(ImmutableHashSet<string> Away, ImmutableDictionary<string, int> Kit, int? Minutes)
 {
     /// <summary>What the journal says of a session.</summary>
     public static FloorToday Of(IEnumerable<JournalEntry> journal, string session)

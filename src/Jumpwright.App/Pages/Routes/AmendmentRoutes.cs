@@ -212,6 +212,5 @@ internal static class AmendmentRoutes
     private static JournalEntry Entry(string kind, string? athlete, string session, object data) =>
         JournalWord.Now(kind, athlete, session, Who, data);
 
-    private static IResult Unknown() =>
-        Answers.Told("answer.no-item", StatusCodes.Status404NotFound);
+    private static IResult Unknown() => Answers.Told("answer.no-item", StatusCodes.Status404NotFound);
 }

@@ -302,7 +302,11 @@ internal static class FloorRoutes
                 return Quantities.Refusal.Of($"It is not written as the floor view writes entries.");
             }
 
-            if (Kind is EntryKinds.Kit or EntryKinds.Minutes ? Athlete is not null : Athlete is null || book.Find(Athlete) is null)
+            if (
+                Kind is EntryKinds.Kit or EntryKinds.Minutes
+                    ? Athlete is not null
+                    : Athlete is null || book.Find(Athlete) is null
+            )
             {
                 return Quantities.Refusal.Of($"Its athlete is not in the squad.");
             }
@@ -334,17 +338,22 @@ internal static class FloorRoutes
                         ) => Quantities.Refusal.Of($"Its pain is not from 0 to 10, or has no time."),
                 EntryKinds.Effort
                     when JournalReading.Read<EffortEntry>(entry)
-                        is not { Rpe: >= 0 and <= 10, Minutes: >= 1 and <= 600 } => Quantities.Refusal.Of($"Its effort is not from 0 to 10, or has no minutes."),
+                        is not { Rpe: >= 0 and <= 10, Minutes: >= 1 and <= 600 } => Quantities.Refusal.Of(
+                    $"Its effort is not from 0 to 10, or has no minutes."
+                ),
                 EntryKinds.PainWithdrawn
                     when JournalReading.Read<PainWithdrawnEntry>(entry)
                         is not { Pain: { Length: > 0 and <= Longest } pain, By: { Length: > 0 and <= Longest } by }
                         || !Guid.TryParse(pain, out _)
-                        || string.IsNullOrWhiteSpace(by) => Quantities.Refusal.Of($"A pain is taken back by its id and with a person's name."),
+                        || string.IsNullOrWhiteSpace(by) => Quantities.Refusal.Of(
+                    $"A pain is taken back by its id and with a person's name."
+                ),
                 EntryKinds.Kit
                     when JournalReading.Read<KitEntry>(entry)
-                        is not { Kit: { Length: > 0 and <= Longest }, Count: >= 0 and <= 99 } => Quantities.Refusal.Of($"Its kit is not counted from 0 to 99."),
-                EntryKinds.Minutes
-                    when JournalReading.Read<MinutesEntry>(entry) is not { Minutes: >= 1 and <= 600 } =>
+                        is not { Kit: { Length: > 0 and <= Longest }, Count: >= 0 and <= 99 } => Quantities.Refusal.Of(
+                    $"Its kit is not counted from 0 to 99."
+                ),
+                EntryKinds.Minutes when JournalReading.Read<MinutesEntry>(entry) is not { Minutes: >= 1 and <= 600 } =>
                     Quantities.Refusal.Of($"Its minutes are not from 1 to 600."),
                 _ => entry,
             };

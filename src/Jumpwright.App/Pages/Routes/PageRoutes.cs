@@ -151,7 +151,8 @@ internal static class PageRoutes
             : null;
 
     /// <summary>Some mass to begin with, whole in the reader's units.</summary>
-    private static double UsualMassKg() => BodyMassKg(TypedAmount.Round("70", "kg", Speech.Now.Units), Speech.Now.Units.ToString())!.Value;
+    private static double UsualMassKg() =>
+        BodyMassKg(TypedAmount.Round("70", "kg", Speech.Now.Units), Speech.Now.Units.ToString())!.Value;
 
     private static SessionCard? Card(Workbook book, string session, string athlete) =>
         book.PlanOrNull?.Cards.FirstOrDefault(c => c.SessionId == session && c.AthleteId == athlete);

@@ -293,7 +293,12 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await left.Locator("[data-kit='plyo-box']").PressAsync("Tab");
         await left.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
         IPage desk = await demo.Open(820);
-        await desk.GotoAsync(server.Address + "/week/sessions/" + id);
+        // There once the program has planned, which it does while it answers.
+        while ((await desk.GotoAsync(server.Address + "/week/sessions/" + id))!.Status != 200)
+        {
+            await Task.Delay(500, TestContext.Current.CancellationToken);
+        }
+
         Assert.Equal("30", await desk.InputValueAsync("#minutes"));
         Assert.Equal("1", await desk.InputValueAsync("#kit-plyo-box"));
         Assert.Contains("What tablets on the floor said", await desk.Locator("main").InnerTextAsync());
