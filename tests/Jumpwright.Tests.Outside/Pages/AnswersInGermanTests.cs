@@ -113,7 +113,15 @@ public sealed partial class AnswersInGermanTests
             site.Urls.First(u => u.StartsWith("https:", StringComparison.Ordinal)).Replace("0.0.0.0", "x")
         ).Port;
         using var client = new HttpClient(
-            new HttpClientHandler { ServerCertificateCustomValidationCallback = (_, _, _, _) => true }
+            new SocketsHttpHandler
+            {
+                // A device that trusts exactly this program's certificate.
+                SslOptions =
+                {
+                    RemoteCertificateValidationCallback = (_, shown, _, _) =>
+                        shown?.GetCertHashString() == certificate.GetCertHashString(),
+                },
+            }
         );
         var uri = new Uri($"https://localhost:{port}{path}");
         using var program = await client.GetAsync(uri, TestContext.Current.CancellationToken);

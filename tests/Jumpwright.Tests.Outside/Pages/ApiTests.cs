@@ -135,6 +135,11 @@ public class ApiTests(ServedDemo demo)
         Assert.Equal(PlanJson.Write(second), WebUtility.HtmlDecode((await site.Get("/api/plan")).Text));
     }
 
+    private static readonly JsonSerializerOptions Sparse = new()
+    {
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    };
+
     private static string Plainly(MeasuredTrial[] trials) => ContractJson.Line(trials.Select(TrialJson.Of));
 
     private static string PlainFhir(MeasuredTrial[] trials) =>
@@ -142,7 +147,7 @@ public class ApiTests(ServedDemo demo)
             FhirObservations.BundleOf(
                 trials.SelectMany(t => t.Trial.Measures.Select(measure => FhirObservations.Entry(t, measure))).ToArray()
             ),
-            new JsonSerializerOptions { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull }
+            Sparse
         );
 
     private static async Task<string> Streamed(Func<PipeWriter, Task> write)

@@ -371,7 +371,7 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
         }
         catch (HttpRequestException e)
         {
-            throw new Xunit.Sdk.XunitException($"{what} was not heard to its end: {e.Message}");
+            throw new Xunit.Sdk.XunitException($"{what} was not heard to its end.", e);
         }
     }
 

@@ -172,7 +172,7 @@ public sealed partial class TypedUnitsTests
         int metric = 0;
         foreach (string page in pages)
         {
-            metric += MetricLabel().Matches((await site.Get(page)).Text).Count;
+            metric += MetricLabel().Count((await site.Get(page)).Text);
         }
 
         // A walk that meets no label that says a unit can't fail.
@@ -250,7 +250,7 @@ public sealed partial class TypedUnitsTests
 
     [GeneratedRegex(
         "<label [^>]*>[^<]*, (m|cm|kg|kg or m/s|[^<, ]*:(m|kg)|(m|kg):[^<, ]*)</label>",
-        RegexOptions.None,
+        RegexOptions.ExplicitCapture,
         1000
     )]
     private static partial Regex MetricLabel();
