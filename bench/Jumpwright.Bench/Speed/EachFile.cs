@@ -16,8 +16,6 @@ internal sealed class EachFile(string name, int files, Action<int> one)
 
     public string Name => name;
 
-    public IEnumerable<double> All() => _bestS.Select(x => x * 1e6);
-
     /// <summary>Microseconds of a file, each file's fastest run.</summary>
     public double MicrosecondsAFile => 1e6 * _bestS.Sum() / files;
 

@@ -57,18 +57,6 @@ internal static class StageBench
         to.WriteLine($"{"stage", -28} {"us", 8} {"middle", 8} {"slowest", 8} {"alloc bytes", 12}");
         foreach (EachFile stage in stages)
         {
-            if (stage.Name.Contains("edges fitted"))
-                to.WriteLine(
-                    string.Join(
-                        ' ',
-                        stage
-                            .All()
-                            .Select((x, i) => (x, i))
-                            .OrderByDescending(x => x.x)
-                            .Take(25)
-                            .Select(x => $"{x.i}:{x.x:0}")
-                    )
-                );
             (double middle, double slowest) = stage.SpreadMicroseconds;
             to.WriteLine(
                 $"{stage.Name, -28} {stage.MicrosecondsAFile, 8:0.0} {middle, 8:0.0} {slowest, 8:0.0} {stage.AllocatedAFile, 12}"

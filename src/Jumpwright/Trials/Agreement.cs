@@ -29,16 +29,8 @@ internal static class Agreement
         if (lower < -MostHigherM - (3 * u) || lower > MostLowerM)
         {
             string sentence = lower < 0 ? Cautions.LandedHigher(-lower) : Cautions.LandedLower(lower);
-            into.Doubt(
-                sentence,
-                MeasureNames.JumpHeight,
-                MeasureNames.JumpHeightFlightTime,
-                MeasureNames.TakeOffVelocity,
-                MeasureNames.ReactiveStrengthIndexModified,
-                MeasureNames.CountermovementDepth,
-                MeasureNames.PeakPropulsivePower,
-                MeasureNames.MeanPropulsivePower
-            );
+            // Either the edges are wrong or the weight is, and nobody can say which.
+            into.Doubt(sentence, [.. UnlikeStands.MadeOfWeight, MeasureNames.JumpHeightFlightTime]);
         }
         else if (lower > NoJumpsM + (2 * u))
         {

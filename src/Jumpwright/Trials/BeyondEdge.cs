@@ -69,10 +69,10 @@ internal readonly struct BeyondEdge(double rateHz, PlateAnswer? swing)
     private Vector512<double> Swinging(in EdgeWindow window, Vector512<double> start, PlateAnswer known)
     {
         double usual = SwingPart * window.LoadN * SwingPart * window.LoadN;
-        double decay = 2 * Math.PI * known.Hz * known.Damping / rateHz;
-        double turn = 2 * Math.PI * known.Hz * Math.Sqrt(1 - (known.Damping * known.Damping)) / rateHz;
+        var swing = FreeSwing.Of(known.Hz, known.Damping, rateHz);
         Vector512<double> nothing = Vector512<double>.Zero;
         Vector512<double> border = start + Vector512.Create((double)window.Outside);
+        (Vector512<double> cos, Vector512<double> sin) = swing.After(border);
         Vector512<double> silent = nothing;
         Vector512<double> cc = Vector512.Create(1 / usual);
         Vector512<double> ss = cc;
@@ -81,21 +81,14 @@ internal readonly struct BeyondEdge(double rateHz, PlateAnswer? swing)
         Vector512<double> sy = nothing;
         for (int k = 0; k < window.ForceN.Length; k++)
         {
-            Vector512<double> inside = Vector512.Create((double)k) - border;
-            if (Vector512.GreaterThanAll(inside, nothing))
+            Vector512<double> isInside = Vector512.GreaterThan(Vector512.Create((double)k), border);
+            if (Vector512.EqualsAll(isInside.AsInt64(), Vector512<long>.AllBitsSet))
             {
                 break;
             }
 
             double y = window.ForceN[k];
-            Vector512<double> w = Vector512.AndNot(
-                Vector512.Create(window.Weights[k]),
-                Vector512.GreaterThan(inside, nothing)
-            );
-            Vector512<double> behind = Vector512.Max(-inside, nothing);
-            Vector512<double> size = EdgePowers.Part(-decay * behind);
-            (Vector512<double> sin, Vector512<double> cos) = Vector512.SinCos(turn * behind);
-            (sin, cos) = (sin * size, cos * size);
+            Vector512<double> w = Vector512.AndNot(Vector512.Create(window.Weights[k]), isInside);
             Vector512<double> weightedCos = w * cos;
             Vector512<double> weightedSin = w * sin;
             silent += w * (y * y);
@@ -104,6 +97,8 @@ internal readonly struct BeyondEdge(double rateHz, PlateAnswer? swing)
             ss += weightedSin * sin;
             cy += weightedCos * y;
             sy += weightedSin * y;
+            // One sample nearer to the edge.
+            swing.Back(ref cos, ref sin);
         }
 
         Vector512<double> det = (cc * ss) - (cs * cs);

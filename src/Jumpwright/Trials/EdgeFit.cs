@@ -135,6 +135,13 @@ internal static class EdgeFit
         return true;
     }
 
+    /// <summary>Whether an edge has samples enough to be told.</summary>
+    public static bool HasSamples(in EdgeSide edge, ReadOnlySpan<double> forceN, double rateHz, double ringsS)
+    {
+        Span<double> room = stackalloc double[EdgeWindow.Room(rateHz, ringsS)];
+        return EdgeWindow.TryTake(edge, forceN, rateHz, ringsS, room, out _);
+    }
+
     /// <summary>
     /// Logarithm of how likely the samples of an edge are over all its instants, as the plate is believed to answer; NaN where there are too few.
     /// </summary>

@@ -206,20 +206,12 @@ internal static class FreeRinging
         Vector512<double> damping
     )
     {
-        Vector512<double> decay = 2 * Math.PI / rateHz * hz * damping;
-        Vector512<double> turn =
-            2 * Math.PI / rateHz * hz * Vector512.Sqrt(Vector512<double>.One - (damping * damping));
-        Vector512<double> shrink = Vector512.Exp(-decay);
-        (Vector512<double> stepSin, Vector512<double> stepCos) = Vector512.SinCos(turn);
-        (stepSin, stepCos) = (shrink * stepSin, shrink * stepCos);
+        var swing = FreeSwing.Of(hz, damping, rateHz);
         double ridge = white / (usualN * usualN);
         Vector512<double> gain = Vector512<double>.Zero;
         foreach ((int from, int to, Instant takeOff, double zero) in flights)
         {
-            double since = from - takeOff.Sample;
-            Vector512<double> size = EdgePowers.Part(-since * decay);
-            (Vector512<double> s, Vector512<double> c) = Vector512.SinCos(since * turn);
-            (s, c) = (size * s, size * c);
+            (Vector512<double> c, Vector512<double> s) = swing.After(Vector512.Create(from - takeOff.Sample));
             Vector512<double> cc = Vector512.Create(ridge);
             Vector512<double> cs = Vector512<double>.Zero;
             Vector512<double> ss = cc;
@@ -233,7 +225,7 @@ internal static class FreeRinging
                 ss += s * s;
                 cy += c * y;
                 sy += s * y;
-                (c, s) = ((c * stepCos) - (s * stepSin), (c * stepSin) + (s * stepCos));
+                swing.On(ref c, ref s);
             }
 
             Vector512<double> det = (cc * ss) - (cs * cs);

@@ -61,7 +61,6 @@ internal static class PlateAnswers
     /// <param name="forceN">Force, N.</param>
     /// <param name="rateHz">Sampling rate, Hz.</param>
     /// <param name="edges">The edges, in order of time.</param>
-    /// <param name="quiet">How likely each edge's samples are on a quiet plate, in logarithms.</param>
     /// <param name="swings">Frequencies and dampings that were seen after take-offs.</param>
     /// <param name="unrest">How much less quiet the plate is after take-offs than noise makes it (<see cref="Aftermath.Unrest"/>).</param>
     /// <returns>Answers and the logarithms of how likely they are, likeliest first; a null answer is a quiet plate.</returns>
@@ -69,11 +68,13 @@ internal static class PlateAnswers
         ReadOnlySpan<double> forceN,
         double rateHz,
         List<EdgeSide> edges,
-        List<double> quiet,
         List<(double Hz, double Damping)> swings,
         double unrest
     )
     {
+        // How likely each edge's samples are on a quiet plate, once asked.
+        double[] quiet = new double[edges.Count];
+        Array.Fill(quiet, double.NaN);
         int[] first = TakeOffsFirst(edges, ProbedEdges);
         bool mayResonate = Probe(forceN, rateHz, edges, quiet, first, unrest);
         if (swings.Count == 0 && !mayResonate)
@@ -84,7 +85,7 @@ internal static class PlateAnswers
         int[] asked = TakeOffsFirst(edges, MostEdges);
         var found = new List<(PlateAnswer? Answer, double Prior, double[] Logs)>
         {
-            (null, Math.Log(Quiet), Array.ConvertAll(asked, e => quiet[e])),
+            (null, Math.Log(Quiet), QuietOf(forceN, rateHz, edges, quiet, asked)),
         };
         double each = Math.Log(Resonant / (Frequencies * ((SpringAnswer.Dampings + 1) / DampingStride)));
         for (int i = 0; mayResonate && i < Frequencies; i++)
@@ -182,6 +183,39 @@ internal static class PlateAnswers
         return GainOfFall * (all[at].Log - lowest);
     }
 
+    private static double QuietOf(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        List<EdgeSide> edges,
+        double[] quiet,
+        int edge
+    )
+    {
+        if (double.IsNaN(quiet[edge]))
+        {
+            quiet[edge] = EdgeFit.Evidence(edges[edge], forceN, rateHz, null, RingingEdges.LookedAtS);
+        }
+
+        return quiet[edge];
+    }
+
+    private static double[] QuietOf(
+        ReadOnlySpan<double> forceN,
+        double rateHz,
+        List<EdgeSide> edges,
+        double[] quiet,
+        int[] asked
+    )
+    {
+        double[] logs = new double[asked.Length];
+        for (int e = 0; e < asked.Length; e++)
+        {
+            logs[e] = QuietOf(forceN, rateHz, edges, quiet, asked[e]);
+        }
+
+        return logs;
+    }
+
     /// <summary>Indices of the first so many edges, take-offs before touch-downs.</summary>
     private static int[] TakeOffsFirst(List<EdgeSide> edges, int most)
     {
@@ -195,7 +229,7 @@ internal static class PlateAnswers
         ReadOnlySpan<double> forceN,
         double rateHz,
         List<EdgeSide> edges,
-        List<double> quiet,
+        double[] quiet,
         int[] asked,
         double unrest
     )
@@ -208,7 +242,9 @@ internal static class PlateAnswers
                 double ahead = 0;
                 foreach (int e in asked)
                 {
-                    ahead += EdgeFit.Evidence(edges[e], forceN, rateHz, answer, RingingEdges.LookedAtS) - quiet[e];
+                    ahead +=
+                        EdgeFit.Evidence(edges[e], forceN, rateHz, answer, RingingEdges.LookedAtS)
+                        - QuietOf(forceN, rateHz, edges, quiet, e);
                     if (ahead < LeastAhead - Hopeless)
                     {
                         break;

@@ -55,7 +55,6 @@ internal static class RingingEdges
 
         double usual = swing.Average();
         var edges = new List<EdgeSide>();
-        var quiet = new List<double>();
         var which = new List<(int Contact, bool TakeOff)>();
         for (int k = 0; k < contacts.Count; k++)
         {
@@ -73,12 +72,10 @@ internal static class RingingEdges
                     usual
                 )
                     is { } down
-                && EdgeFit.Evidence(down, forceN, rateHz, null, LookedAtS) is var downQuiet
-                && !double.IsNaN(downQuiet)
+                && EdgeFit.HasSamples(down, forceN, rateHz, LookedAtS)
             )
             {
                 edges.Add(down);
-                quiet.Add(downQuiet);
                 which.Add((k, false));
             }
 
@@ -96,12 +93,10 @@ internal static class RingingEdges
                     swing[k]
                 )
                     is { } up
-                && EdgeFit.Evidence(up, forceN, rateHz, null, LookedAtS) is var upQuiet
-                && !double.IsNaN(upQuiet)
+                && EdgeFit.HasSamples(up, forceN, rateHz, LookedAtS)
             )
             {
                 edges.Add(up);
-                quiet.Add(upQuiet);
                 which.Add((k, true));
             }
         }
@@ -111,7 +106,7 @@ internal static class RingingEdges
             return false;
         }
 
-        List<(PlateAnswer? Answer, double Log)> answers = PlateAnswers.Of(forceN, rateHz, edges, quiet, swings, unrest);
+        List<(PlateAnswer? Answer, double Log)> answers = PlateAnswers.Of(forceN, rateHz, edges, swings, unrest);
         answers.RemoveAll(a => a.Log < answers[0].Log - Negligible);
         if (answers.Count > Most)
         {

@@ -70,11 +70,11 @@ internal static class SpringScan
                 Vector512<double> force = Vector512.Create(y[k]);
                 Vector512<double> weighted = one * w;
                 Vector512<double> higher = two * w;
-                a = Vector512.MultiplyAddEstimate(weighted, one, a);
-                b = Vector512.MultiplyAddEstimate(weighted, two, b);
-                c = Vector512.MultiplyAddEstimate(higher, two, c);
-                d = Vector512.MultiplyAddEstimate(weighted, force, d);
-                e = Vector512.MultiplyAddEstimate(higher, force, e);
+                a = Vector512.FusedMultiplyAdd(weighted, one, a);
+                b = Vector512.FusedMultiplyAdd(weighted, two, b);
+                c = Vector512.FusedMultiplyAdd(higher, two, c);
+                d = Vector512.FusedMultiplyAdd(weighted, force, d);
+                e = Vector512.FusedMultiplyAdd(higher, force, e);
             }
 
             // What all samples of an instant share, radians to each power, is let in once.
@@ -109,6 +109,6 @@ internal static class SpringScan
     {
         Vector512<double> low = Vector512.LoadUnsafe(in table, from);
         Vector512<double> high = Vector512.LoadUnsafe(in table, from + SpringAnswer.Columns);
-        return Vector512.MultiplyAddEstimate(high - low, part, low);
+        return Vector512.FusedMultiplyAdd(high - low, part, low);
     }
 }
