@@ -69,10 +69,10 @@ internal readonly struct BeyondEdge(double rateHz, PlateAnswer? swing)
     private Vector512<double> Swinging(in EdgeWindow window, Vector512<double> start, PlateAnswer known)
     {
         double usual = SwingPart * window.LoadN * SwingPart * window.LoadN;
-        var swing = FreeSwing.Of(known.Hz, known.Damping, rateHz);
+        var free = FreeSwing.Of(known.Hz, known.Damping, rateHz);
         Vector512<double> nothing = Vector512<double>.Zero;
         Vector512<double> border = start + Vector512.Create((double)window.Outside);
-        (Vector512<double> cos, Vector512<double> sin) = swing.After(border);
+        (Vector512<double> cos, Vector512<double> sin) = free.After(border);
         Vector512<double> silent = nothing;
         Vector512<double> cc = Vector512.Create(1 / usual);
         Vector512<double> ss = cc;
@@ -98,7 +98,7 @@ internal readonly struct BeyondEdge(double rateHz, PlateAnswer? swing)
             cy += weightedCos * y;
             sy += weightedSin * y;
             // One sample nearer to the edge.
-            swing.Back(ref cos, ref sin);
+            free.Back(ref cos, ref sin);
         }
 
         Vector512<double> det = (cc * ss) - (cs * cs);

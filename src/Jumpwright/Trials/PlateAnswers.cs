@@ -58,34 +58,26 @@ internal static class PlateAnswers
     private static readonly (double, int)[] DampingsBeside = [(0, 1), (0, -1)];
 
     /// <summary>How likely each answer is.</summary>
-    /// <param name="forceN">Force, N.</param>
-    /// <param name="rateHz">Sampling rate, Hz.</param>
-    /// <param name="edges">The edges, in order of time.</param>
+    /// <param name="edges">The edges.</param>
     /// <param name="swings">Frequencies and dampings that were seen after take-offs.</param>
     /// <param name="unrest">How much less quiet the plate is after take-offs than noise makes it (<see cref="Aftermath.Unrest"/>).</param>
     /// <returns>Answers and the logarithms of how likely they are, likeliest first; a null answer is a quiet plate.</returns>
     public static List<(PlateAnswer? Answer, double Log)> Of(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        List<EdgeSide> edges,
+        AskedEdges edges,
         List<(double Hz, double Damping)> swings,
         double unrest
     )
     {
-        // How likely each edge's samples are on a quiet plate, once asked.
-        double[] quiet = new double[edges.Count];
-        Array.Fill(quiet, double.NaN);
-        int[] first = TakeOffsFirst(edges, ProbedEdges);
-        bool mayResonate = Probe(forceN, rateHz, edges, quiet, first, unrest);
+        bool mayResonate = Probe(edges, unrest);
         if (swings.Count == 0 && !mayResonate)
         {
             return [(null, 0)];
         }
 
-        int[] asked = TakeOffsFirst(edges, MostEdges);
+        int[] asked = edges.TakeOffsFirst(MostEdges);
         var found = new List<(PlateAnswer? Answer, double Prior, double[] Logs)>
         {
-            (null, Math.Log(Quiet), QuietOf(forceN, rateHz, edges, quiet, asked)),
+            (null, Math.Log(Quiet), edges.Of(asked, null)),
         };
         double each = Math.Log(Resonant / (Frequencies * ((SpringAnswer.Dampings + 1) / DampingStride)));
         for (int i = 0; mayResonate && i < Frequencies; i++)
@@ -109,7 +101,7 @@ internal static class PlateAnswers
             found.Add((top, Math.Log(OnTop / swings.Count), new double[asked.Length]));
         }
 
-        AskAll(forceN, rateHz, edges, asked, found);
+        AskAll(edges, asked, found);
         double[] best = new double[asked.Length];
         Array.Fill(best, double.NegativeInfinity);
         foreach ((_, _, double[] logs) in found)
@@ -141,7 +133,7 @@ internal static class PlateAnswers
             }
 
             refined++;
-            peaks.Add(Refine(forceN, rateHz, edges, asked, best, plate, prior, log));
+            peaks.Add(Refine(edges, asked, best, plate, prior, log));
         }
 
         all.AddRange(peaks.Where(p => !all.Exists(s => s.Answer == p.Answer)));
@@ -183,57 +175,10 @@ internal static class PlateAnswers
         return GainOfFall * (all[at].Log - lowest);
     }
 
-    private static double QuietOf(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        List<EdgeSide> edges,
-        double[] quiet,
-        int edge
-    )
-    {
-        if (double.IsNaN(quiet[edge]))
-        {
-            quiet[edge] = EdgeFit.Evidence(edges[edge], forceN, rateHz, null, RingingEdges.LookedAtS);
-        }
-
-        return quiet[edge];
-    }
-
-    private static double[] QuietOf(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        List<EdgeSide> edges,
-        double[] quiet,
-        int[] asked
-    )
-    {
-        double[] logs = new double[asked.Length];
-        for (int e = 0; e < asked.Length; e++)
-        {
-            logs[e] = QuietOf(forceN, rateHz, edges, quiet, asked[e]);
-        }
-
-        return logs;
-    }
-
-    /// <summary>Indices of the first so many edges, take-offs before touch-downs.</summary>
-    private static int[] TakeOffsFirst(List<EdgeSide> edges, int most)
-    {
-        int[] first = [.. Enumerable.Range(0, Math.Min(edges.Count, most))];
-        Array.Sort(first, (a, b) => (edges[b].Way, a).CompareTo((edges[a].Way, b)));
-        return first;
-    }
-
     /// <summary>Whether some of the answers speak for a spring on the first edges: most plates are quiet, and then this ends it.</summary>
-    private static bool Probe(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        List<EdgeSide> edges,
-        double[] quiet,
-        int[] asked,
-        double unrest
-    )
+    private static bool Probe(AskedEdges edges, double unrest)
     {
+        int[] asked = edges.TakeOffsFirst(ProbedEdges);
         foreach (int damping in unrest > Aftermath.UsualOfNoise ? ProbedDampings : [HeavilyDamped])
         {
             for (int i = 0; i < Frequencies; i += 2)
@@ -242,9 +187,7 @@ internal static class PlateAnswers
                 double ahead = 0;
                 foreach (int e in asked)
                 {
-                    ahead +=
-                        EdgeFit.Evidence(edges[e], forceN, rateHz, answer, RingingEdges.LookedAtS)
-                        - QuietOf(forceN, rateHz, edges, quiet, e);
+                    ahead += edges.Of(e, answer) - edges.Of(e, null);
                     if (ahead < LeastAhead - Hopeless)
                     {
                         break;
@@ -266,9 +209,7 @@ internal static class PlateAnswers
     /// a quiet plate, has been asked); the others count as explaining nothing of what they are not asked.
     /// </summary>
     private static void AskAll(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        List<EdgeSide> edges,
+        AskedEdges edges,
         int[] asked,
         List<(PlateAnswer? Answer, double Prior, double[] Logs)> found
     )
@@ -282,16 +223,7 @@ internal static class PlateAnswers
                 double[] logs = found[a].Logs;
                 if (a > 0)
                 {
-                    logs[e] =
-                        soFar[a] < hopeless
-                            ? double.NegativeInfinity
-                            : EdgeFit.Evidence(
-                                edges[asked[e]],
-                                forceN,
-                                rateHz,
-                                found[a].Answer,
-                                RingingEdges.LookedAtS
-                            );
+                    logs[e] = soFar[a] < hopeless ? double.NegativeInfinity : edges.Of(asked[e], found[a].Answer);
                 }
 
                 soFar[a] += logs[e];
@@ -306,9 +238,7 @@ internal static class PlateAnswers
         a is { } one && Math.Abs(Math.Log(one.Hz / b.Hz)) < 0.1 && Math.Abs(Math.Log(one.Damping / b.Damping)) < 0.6;
 
     private static (PlateAnswer? Answer, double Prior, double Log) Refine(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        List<EdgeSide> edges,
+        AskedEdges edges,
         int[] asked,
         double[] best,
         PlateAnswer plate,
@@ -330,7 +260,7 @@ internal static class PlateAnswers
                     SpringAnswer.Damping(Math.Clamp(damping + dd, 0, SpringAnswer.Dampings - 1)),
                     true
                 );
-                double now = tried == plate ? log : prior + Sum(Ask(forceN, rateHz, edges, asked, tried), best);
+                double now = tried == plate ? log : prior + Sum(edges.Of(asked, tried), best);
                 if (now > better.Log)
                 {
                     better = (tried, now);
@@ -350,23 +280,6 @@ internal static class PlateAnswers
         }
 
         return (plate, prior, log);
-    }
-
-    private static double[] Ask(
-        ReadOnlySpan<double> forceN,
-        double rateHz,
-        List<EdgeSide> edges,
-        int[] asked,
-        PlateAnswer? answer
-    )
-    {
-        double[] logs = new double[asked.Length];
-        for (int e = 0; e < asked.Length; e++)
-        {
-            logs[e] = EdgeFit.Evidence(edges[asked[e]], forceN, rateHz, answer, RingingEdges.LookedAtS);
-        }
-
-        return logs;
     }
 
     private static void Best(double[] best, double[] logs)

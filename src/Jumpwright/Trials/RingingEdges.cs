@@ -106,7 +106,11 @@ internal static class RingingEdges
             return false;
         }
 
-        List<(PlateAnswer? Answer, double Log)> answers = PlateAnswers.Of(forceN, rateHz, edges, swings, unrest);
+        List<(PlateAnswer? Answer, double Log)> answers = PlateAnswers.Of(
+            new AskedEdges(forceN, rateHz, edges),
+            swings,
+            unrest
+        );
         answers.RemoveAll(a => a.Log < answers[0].Log - Negligible);
         if (answers.Count > Most)
         {
