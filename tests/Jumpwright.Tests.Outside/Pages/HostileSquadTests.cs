@@ -82,6 +82,23 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
                         : NameOf().Replace(l, "${id}," + Quoted.Replace("$", "$$", StringComparison.Ordinal) + ",")
             )
         );
+        // Somebody for whom a parent is asked, so that the form for that stands there.
+        string[] columns = rows[0].Split(',');
+        File.AppendAllText(
+            athletes,
+            string.Join(
+                ',',
+                columns.Select(c =>
+                    c switch
+                    {
+                        "id" => "a20",
+                        "name" => "Young",
+                        "birth_date" => "2013-05-05",
+                        _ => "",
+                    }
+                )
+            ) + "\n"
+        );
         File.AppendAllText(
             Path.Combine(folder, "completed.csv"),
             $"a02,2027-01-01,s,snap-down,3,5,15,0,1,1,3,,\"{new string('x', 10_000_000)}\"\n"
