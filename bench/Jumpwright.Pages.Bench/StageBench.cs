@@ -1,5 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.IO.Pipelines;
+using Jumpwright.App.Api;
+using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
@@ -78,7 +81,26 @@ internal static class StageBench
             to,
             i => _ = pictures.Of(some[i].Athlete.Id, LargeSquad.Day).LastJump?.Svg
         );
+        Time(
+            "API, trials",
+            some.Length,
+            to,
+            i => Written(to => new TrialWriter().Write(histories[i].Trials, to, CancellationToken.None))
+        );
+        Time(
+            "API, FHIR",
+            some.Length,
+            to,
+            i => Written(to => new FhirWriter().Write(histories[i].Trials, to, CancellationToken.None))
+        );
         opened.Dispose();
+    }
+
+    private static void Written(Func<PipeWriter, Task> write)
+    {
+        PipeWriter to = PipeWriter.Create(Stream.Null);
+        write(to).Wait();
+        to.Complete();
     }
 
     private static void Time(string stage, int times, TextWriter to, Action<int> work)

@@ -1,11 +1,13 @@
 using System.Net.Mime;
 using System.Text;
-using System.Text.Json;
 using System.Text.Json.Serialization;
 using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Pages;
 using Jumpwright.App.Pages.Routes;
 using Jumpwright.App.Wording;
+using Jumpwright.Exercises;
+using Jumpwright.Plans;
 using Jumpwright.Quantities;
 using Microsoft.AspNetCore.OpenApi;
 
@@ -14,10 +16,8 @@ namespace Jumpwright.App.Api;
 /// <summary>The same shapes as the commands print, for programs on this machine; described by OpenAPI.</summary>
 internal static class ApiRoutes
 {
-    private static readonly JsonSerializerOptions Sparse = new()
-    {
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-    };
+    private static readonly KeptText<Plan> Plans = new(PlanJson.Write);
+    private static readonly KeptText<Catalogue> Catalogues = new(CatalogueJson.Write);
 
     private const string ParquetType = "application/vnd.apache.parquet";
 
@@ -53,7 +53,10 @@ internal static class ApiRoutes
                 "/athletes/{id}/trials",
                 (string id) =>
                     desk.Book.Find(id) is { } leaf
-                        ? Text(ContractJson.Line(leaf.History.Trials.Select(TrialJson.Of)))
+                        ? new Streamed(
+                            WrittenPage.Json,
+                            (to, cancel) => new TrialWriter().Write(leaf.History.Trials, to, cancel)
+                        )
                         : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
             )
             .Produces<TrialJson[]>()
@@ -63,7 +66,10 @@ internal static class ApiRoutes
                 "/athletes/{id}/fhir",
                 (string id) =>
                     desk.Book.Find(id) is { } leaf
-                        ? Results.Json(FhirObservations.Bundle(leaf), Sparse, "application/fhir+json")
+                        ? new Streamed(
+                            "application/fhir+json",
+                            (to, cancel) => new FhirWriter().Write(leaf.History.Trials, to, cancel)
+                        )
                         : Answers.Refused($"There is no athlete '{id}'.", StatusCodes.Status404NotFound)
             )
             .Produces<object>(StatusCodes.Status200OK, "application/fhir+json")
@@ -86,14 +92,14 @@ internal static class ApiRoutes
             .Produces<PrescriptionJson>()
             .Produces(StatusCodes.Status404NotFound)
             .WithSummary("What limits, what changed, the curves and the next tests, as 'report --json' prints them.");
-        api.MapGet("/catalogue", () => Text(CatalogueJson.Write(desk.Book.Catalogue)))
+        api.MapGet("/catalogue", () => Results.Bytes(Catalogues.Of(desk.Book.Catalogue), WrittenPage.Json))
             .Produces<object>()
             .WithSummary("The exercises, as 'catalogue --json' prints them.");
         api.MapGet(
                 "/plan",
                 () =>
                     desk.Book.Week.TryGet(out PlannedWeek? week, out Refusal? refusal)
-                        ? Text(PlanJson.Write(week.Plan))
+                        ? Results.Bytes(Plans.Of(week.Plan), WrittenPage.Json)
                         : Answers.Refused(refusal.Sentence)
             )
             .Produces<object>()

@@ -1,4 +1,3 @@
-using Jumpwright.App.Desk;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
 using Jumpwright.Quantities;
@@ -33,41 +32,59 @@ internal static class FhirObservations
         ["°"] = "deg",
     };
 
-    public static object Bundle(AthleteLeaf leaf) =>
+    /// <summary>The bundle round its entries.</summary>
+    public static object BundleOf<T>(T[] entries) =>
         new
         {
             resourceType = "Bundle",
             type = "collection",
-            entry = leaf
-                .History.Trials.SelectMany(t => t.Trial.Measures.Select(m => new { resource = Observation(t, m) }))
-                .ToArray(),
+            entry = entries,
         };
 
-    private static object Observation(MeasuredTrial trial, Measure measure)
-    {
-        bool doubtful = trial.Trial.Doubtful.Contains(measure.Name);
-        return new
+    /// <summary>The beginning of the ids of a trial's observations.</summary>
+    public static string IdOf(MeasuredTrial trial) => $"{trial.Sha256[..24]}-{trial.Trial.Number}-";
+
+    public static string SubjectOf(MeasuredTrial trial) => $"Patient/{trial.AthleteId}";
+
+    public static string DayOf(MeasuredTrial trial) => LocalDatePattern.Iso.Format(trial.Date);
+
+    /// <summary>One measure of one trial.</summary>
+    public static object Entry(MeasuredTrial trial, Measure measure) =>
+        Entry(
+            measure,
+            IdOf(trial),
+            SubjectOf(trial),
+            DayOf(trial),
+            trial.Device,
+            trial.Trial.Doubtful.Contains(measure.Name)
+        );
+
+    /// <summary>The same by what it says.</summary>
+    public static object Entry(Measure measure, string id, string subject, string day, Device device, bool doubtful) =>
+        new
         {
-            resourceType = "Observation",
-            id = $"{trial.Sha256[..24]}-{trial.Trial.Number}-{Short(measure.Name)}",
-            status = doubtful ? "preliminary" : "final",
-            code = Code(measure.Name, MeasureWords.Name(measure.Name)),
-            subject = new { reference = $"Patient/{trial.AthleteId}" },
-            effectiveDateTime = LocalDatePattern.Iso.Format(trial.Date),
-            valueQuantity = Quantity(measure.Value, measure.Unit),
-            method = new { text = measure.Method },
-            device = new { display = Words.Of(trial.Device) },
-            note = doubtful ? new[] { new { text = "Doubtful: not to be decided from." } } : null,
-            component = new[]
+            resource = new
             {
-                new
+                resourceType = "Observation",
+                id = id + Short(measure.Name),
+                status = doubtful ? "preliminary" : "final",
+                code = Code(measure.Name, MeasureWords.Name(measure.Name)),
+                subject = new { reference = subject },
+                effectiveDateTime = day,
+                valueQuantity = Quantity(measure.Value, measure.Unit),
+                method = new { text = measure.Method },
+                device = new { display = Words.Of(device) },
+                note = doubtful ? new[] { new { text = "Doubtful: not to be decided from." } } : null,
+                component = new[]
                 {
-                    code = Code("standard_uncertainty", "standard uncertainty"),
-                    valueQuantity = Quantity(measure.StandardUncertainty, measure.Unit),
+                    new
+                    {
+                        code = Code("standard_uncertainty", "standard uncertainty"),
+                        valueQuantity = Quantity(measure.StandardUncertainty, measure.Unit),
+                    },
                 },
             },
         };
-    }
 
     private static object Code(string code, string text) =>
         new

@@ -51,7 +51,7 @@
   const get = (store, key) => run(store, "readonly", s => s.get(key));
   const all = store => run(store, "readonly", s => s.getAll());
 
-  let plan = null, entries = [], device = "", began = null, minutesToday = null, openAthlete = null, reachable = false, sessions = [];
+  let plan = null, entries = [], device = "", began = null, openAthlete = null, reachable = false, sessions = [];
   const rests = new Map();
 
   // The rule for two words about one set: the later counts; of two at one time the greater id. The program has the same rule.
@@ -81,6 +81,12 @@
       if (said && said.data.count < k.count) less[k.id] = Math.max(0, said.data.count);
     }
     return less;
+  };
+  // The minutes of today: the latest word, where it is less than planned. All tablets and the program have the same rule.
+  const minutesToday = () => {
+    let last = null;
+    for (const e of entries) if (e.kind === "minutes") last = last ? later(last, e) : e;
+    return last && last.data.minutes < plan.minutes ? Math.max(1, last.data.minutes) : null;
   };
   // A pain that was tapped by mistake: taken back by a person with a name, after it and on its own day. The program has the same rule
   // (WithdrawnPain); both entries stay.
@@ -138,7 +144,7 @@
         const told = await answer.json();
         const kept = new Set([...told.added, ...told.known]);
         const trouble = new Map([
-          ...told.different.map(id => [id, "another entry stands under its id"]), ...told.refused.map(r => [r.id, r.why]),
+          ...told.different.map(id => [id, say("not-taken.other")]), ...told.refused.map(r => [r.id, r.why]),
         ]);
         let moved = 0;
         for (const e of waiting) {
@@ -252,10 +258,10 @@
     const needs = plan.athletes.flatMap(a => a.items.map(i => ({ athlete: a.id, low: false, needs_low: false, ...i.needs, exercise: i.exercise })));
     const turns = plan.rotation.map(r => ({ exercise: r.name, ...r }));
     const { turns: left, cuts } = floorRule(
-      turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday, kitToday(), plan.change_over);
+      turns, needs, isHere, plan.fresh_until || Array(plan.minutes + 1).fill(Infinity), minutesToday(), kitToday(), plan.change_over);
     const itemName = c => (plan.athletes.find(a => a.id === c.athlete).items.find(i => i.exercise === c.exercise) || { name: c.exercise });
     fill(byId("cut"), cuts.length === 0 ? [] : say("cut", cuts.flatMap((c, i) =>
-      [i ? "; " : "", nameOf(c.athlete), ", ", named(itemName(c)), ` (${t("cut." + c.reason, minutesToday || plan.minutes)})`])));
+      [i ? "; " : "", nameOf(c.athlete), ", ", named(itemName(c)), ` (${t("cut." + c.reason, minutesToday() || plan.minutes)})`])));
     // Whoever is stopped stands in no turn any more; the others keep their times, since it happens in the middle of them.
     return left.map(r => ({ ...r, athletes: r.athletes.filter(a => !closed(a, r.exercise)) })).filter(r => r.athletes.length);
   };
@@ -312,9 +318,15 @@
     }
   };
 
+  const drawMinutes = () => {
+    byId("minutes").max = plan.minutes;
+    if (byId("minutes") !== document.activeElement) byId("minutes").value = minutesToday() || plan.minutes;
+  };
+
   let laterOpen = false;
   const drawWhere = () => {
     drawKit();
+    drawMinutes();
     const place = byId("where");
     place.replaceChildren();
     const rows = rotation(), now = minute();
@@ -580,7 +592,7 @@
     for (let n = 0; n <= 10; n++) {
       row.append(el("button", String(n), {
         type: "button", "aria-pressed": String(Boolean(last) && last.data.rpe === n), "aria-label": t("effort.of", a.name, n),
-        "data-key": `effort ${a.id} ${n}`, onclick: () => log("effort", a.id, { rpe: n, minutes: minutesToday || plan.minutes }),
+        "data-key": `effort ${a.id} ${n}`, onclick: () => log("effort", a.id, { rpe: n, minutes: minutesToday() || plan.minutes }),
       }));
     }
     line.append(row);
@@ -615,10 +627,6 @@
     entries = (await all("entries")).filter(e => e.session === plan.id);
     const note = await get("notes", "began " + plan.id);
     began = note ? note.value : null;
-    const shorter = await get("notes", "minutes " + plan.id);
-    minutesToday = shorter ? shorter.value : null;
-    byId("minutes").max = plan.minutes;
-    byId("minutes").value = minutesToday || plan.minutes;
     await put("notes", { key: "last", value: id });
     draw();
     send();
@@ -651,10 +659,9 @@
     });
     byId("minutes").addEventListener("change", async () => {
       if (!plan) return;
-      minutesToday = Math.min(plan.minutes, Math.max(1, Number(byId("minutes").value) || plan.minutes));
-      byId("minutes").value = minutesToday;
-      await put("notes", { key: "minutes " + plan.id, value: minutesToday });
-      drawWhere();
+      const minutes = Math.min(plan.minutes, Math.max(1, Math.round(Number(byId("minutes").value)) || plan.minutes));
+      byId("minutes").value = minutes;
+      if (minutes !== (minutesToday() || plan.minutes)) await log("minutes", null, { minutes });
     });
     if (id) await show(id); else tell();
     setInterval(send, 4000);

@@ -200,19 +200,19 @@ public sealed class FrontDesk : IDisposable
     }
 
     /// <summary>Takes the proposal: its entries are written and its plan is the plan. A sentence when it can't be taken.</summary>
-    public string? TakeProposal()
+    public Refusal? TakeProposal()
     {
         lock (_writing)
         {
             if (_state.Proposal is not { } proposal)
             {
-                return "There is nothing to take.";
+                return Refusal.Of($"There is nothing to take.");
             }
 
             _state = _state with { Proposal = null };
             if (!ReferenceEquals(proposal.From, _state.Book.Material))
             {
-                return "Something was written since it was worked out, so it was not taken. Ask again.";
+                return Refusal.Of($"Something was written since it was worked out, so it was not taken. Ask again.");
             }
 
             if (
@@ -220,7 +220,7 @@ public sealed class FrontDesk : IDisposable
                 || week.Plan.Status is not (PlanStatus.Optimal or PlanStatus.Feasible)
             )
             {
-                return refusal?.Sentence ?? "It is no plan, so it can't be taken.";
+                return refusal ?? Refusal.Of($"It is no plan, so it can't be taken.");
             }
 
             _opened.Append(proposal.Entries);

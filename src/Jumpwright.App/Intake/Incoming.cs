@@ -186,7 +186,13 @@ internal sealed class Incoming(FrontDesk desk)
                 return Refusal.Of($"There is no such recording in the squad folder.");
             }
 
-            var row = new Dictionary<string, string>(cells, StringComparer.Ordinal) { ["file"] = file };
+            // Labels that the form does not ask for stay as they are.
+            Dictionary<string, string> row = Row(file, squad.Recordings.First(r => r.File == file).Labels);
+            foreach ((string column, string cell) in cells.Where(c => c.Key != "file"))
+            {
+                row[column] = cell;
+            }
+
             Replace(folder, table => ManifestEditor.With(table, row));
             return squad
                 .ImportAgain(null, cancel)
@@ -230,6 +236,11 @@ internal sealed class Incoming(FrontDesk desk)
                 Dictionary<string, string> row = Row(recording.File, recording.Labels);
                 foreach ((string column, string cell) in cells)
                 {
+                    if (column == FrameRate && !IsOfFrames(recording))
+                    {
+                        continue;
+                    }
+
                     if (row.GetValueOrDefault(column, "").Length == 0)
                     {
                         row[column] = cell;
@@ -242,9 +253,24 @@ internal sealed class Incoming(FrontDesk desk)
             return squad.ImportAgain(null, cancel).Then<int>(_ => lacking.Length);
         });
 
-    /// <summary>Whether nothing says whose a recording is, of which day, or what was asked.</summary>
+    /// <summary>The label of a camera's frames that no other recording has.</summary>
+    public const string FrameRate = "frames_per_second";
+
+    /// <summary>Whether nothing says whose a recording is, of which day, or what was asked, or how fast its camera was.</summary>
     public static bool Lacks(StoredRecording recording) =>
-        recording.Labels.Athlete is null || recording.Labels.Date is null || recording.Labels.Task is null;
+        recording.Labels.Athlete is null
+        || recording.Labels.Date is null
+        || recording.Labels.Task is null
+        || LacksRate(recording);
+
+    /// <summary>Whether it is of counted frames whose rate nobody wrote.</summary>
+    public static bool LacksRate(StoredRecording recording) =>
+        IsOfFrames(recording) && recording.Refusal is not null && recording.Labels.FramesPerSecond is null;
+
+    /// <summary>Whether it is of frames that somebody counted; one that was refused for its rate says so.</summary>
+    public static bool IsOfFrames(StoredRecording recording) =>
+        recording.Device == Athletes.Device.Camera
+        || recording.Refusal?.Sentence.Contains(FrameRate, StringComparison.Ordinal) == true;
 
     /// <summary>All intakes, the latest first.</summary>
     public static IEnumerable<(IntakeEntry Entry, JournalEntry Written, bool Undone)> All(
@@ -307,6 +333,8 @@ internal sealed class Incoming(FrontDesk desk)
             ["external_load_kg"] = Number(labels.ExternalLoadKg),
             ["drop_height_m"] = Number(labels.DropHeightM),
             ["limb"] = labels.Limb?.ToString().ToLowerInvariant() ?? "",
+            ["plates"] = labels.Plates?.ToString() ?? "",
+            [FrameRate] = Number(labels.FramesPerSecond),
         };
 
     private static string Number(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";

@@ -24,16 +24,23 @@ internal static class CurveDrawing
         }
     }
 
+    /// <summary>The drawing, its axes in the units of the request.</summary>
+    /// <param name="measured">Single trials, in the metric units of the axes.</param>
+    /// <param name="across">The axis of what was changed.</param>
+    /// <param name="up">The axis of what was measured.</param>
+    /// <param name="ends">Where something begins or ends, and its name.</param>
+    /// <param name="says">The same in a sentence.</param>
     public static string Svg(
-        ImmutableArray<(double X, double Y)> points,
-        ImmutableArray<double> xs,
-        string across,
-        string up,
-        ImmutableArray<(double At, string Name)> uprights,
+        ImmutableArray<(double X, double Y)> measured,
+        Axis across,
+        Axis up,
+        ImmutableArray<(double At, string Name)> ends,
         string says
     )
     {
-        double right = Math.Max(xs.Append(0).Max() * 1.1, 1e-6);
+        (double X, double Y)[] points = [.. measured.Select(p => (across.Shown(p.X), up.Shown(p.Y)))];
+        (double At, string Name)[] uprights = [.. ends.Select(e => (across.Shown(e.At), e.Name))];
+        double right = Math.Max(points.Select(p => p.X).Append(0).Max() * 1.1, 1e-6);
         double top = Math.Max(points.Select(p => p.Y).Append(0).Max() * 1.15, 1e-6);
         var body = new StringBuilder();
         void Add(FormattableString s) => body.Append(s.ToString(CultureInfo.InvariantCulture));
@@ -54,9 +61,9 @@ internal static class CurveDrawing
         }
 
         Add(
-            $"<text x=\"{Wide - 10}\" y=\"{High - 6}\" text-anchor=\"end\" font-size=\"15\">{WebUtility.HtmlEncode(across)}</text>"
+            $"<text x=\"{Wide - 10}\" y=\"{High - 6}\" text-anchor=\"end\" font-size=\"15\">{WebUtility.HtmlEncode(across.Label)}</text>"
         );
-        Add($"<text x=\"{Left + 6}\" y=\"20\" font-size=\"15\">{WebUtility.HtmlEncode(up)}</text>");
+        Add($"<text x=\"{Left + 6}\" y=\"20\" font-size=\"15\">{WebUtility.HtmlEncode(up.Label)}</text>");
         foreach ((double x, double y) in points)
         {
             Add($"<circle cx=\"{X(x):0.#}\" cy=\"{Y(y):0.#}\" r=\"4.5\" fill=\"currentColor\"/>");

@@ -22,7 +22,7 @@ public static class KitDesk
             BandJumps.Basis,
             [
                 new("rest", "m", "0.60"),
-                new("readings", "", "0.8:45, 1.0:85, 1.2:120, 1.6:180, 2.0:240"),
+                new("readings", "m:N", "0.8:45, 1.0:85, 1.2:120, 1.6:180, 2.0:240"),
                 new("anchor", "", "flat-sided", "not known", "flat-sided", "two crossed", "round"),
                 new("mass", "kg", "50"),
                 new("distance", "m", "0.30"),
@@ -74,7 +74,7 @@ public static class KitDesk
             LoadCurves.Basis,
             [
                 new("athlete", "kg", "70"),
-                new("jumps", "", "0:0.36, 0:0.35, 20:0.28, 20:0.27, 40:0.20, 40:0.21, 60:0.14"),
+                new("jumps", "kg:m", "0:0.36, 0:0.35, 20:0.28, 20:0.27, 40:0.20, 40:0.21, 60:0.14"),
                 new("from", "m", "0.20"),
                 new("to", "m", "0.30"),
                 new("limit", "kg", ""),
@@ -85,8 +85,8 @@ public static class KitDesk
             "run-up",
             RunUpCurves.Basis,
             [
-                new("two", "", "2.0:0.40, 2.5:0.44, 3.0:0.47, 3.5:0.49, 4.0:0.48, 4.5:0.46"),
-                new("one", "", ""),
+                new("two", "m/s:m", "2.0:0.40, 2.5:0.44, 3.0:0.47, 3.5:0.49, 4.0:0.48, 4.5:0.46"),
+                new("one", "m/s:m", ""),
                 new("standing", "m", "0.38"),
                 new("sd", "m", "0.01"),
                 new("limit", "m/s", ""),
@@ -251,9 +251,8 @@ public static class KitDesk
                 var points = t.Pairs("jumps");
                 string picture = CurveDrawing.Svg(
                     points,
-                    [.. points.Select(p => p.A).DefaultIfEmpty(0)],
-                    T["kit.axis.load"],
-                    T["kit.axis.height"],
+                    new Axis("kit.axis.load", "kg"),
+                    new Axis("kit.axis.height", "m"),
                     [(curve.FromKg, T["kit.axis.from"]), (curve.ToKg, T["kit.axis.to"])],
                     caption
                 );
@@ -282,9 +281,8 @@ public static class KitDesk
                 ImmutableArray<(double A, double B)> all = [.. two, .. one];
                 string picture = CurveDrawing.Svg(
                     all,
-                    [.. all.Select(p => p.A).DefaultIfEmpty(0)],
-                    T["kit.axis.run-up"],
-                    T["kit.axis.height"],
+                    new Axis("kit.axis.run-up", "m/s"),
+                    new Axis("kit.axis.height", "m"),
                     [],
                     caption
                 );

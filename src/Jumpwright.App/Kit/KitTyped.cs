@@ -3,11 +3,11 @@ using System.Globalization;
 
 namespace Jumpwright.App.Kit;
 
-/// <summary>What was typed, by field. A number that can't be read is no number, and the calculator says what it expects.</summary>
+/// <summary>
+/// What was typed, by field, in metric units. A number that can't be read is no number, and the calculator says what it expects.
+/// </summary>
 public sealed class KitTyped(Func<string, string> of)
 {
-    private const int MostPairs = 60;
-
     /// <summary>The words of a field.</summary>
     public string Text(string name) => of(name);
 
@@ -20,19 +20,21 @@ public sealed class KitTyped(Func<string, string> of)
     /// <summary>Pairs such as <c>0.9:60, 1.2:110</c>; a pair that can't be read is left out.</summary>
     public ImmutableArray<(double A, double B)> Pairs(string name) =>
         [
-            .. of(name)
-                .Split(
-                    [',', ';', '\n', '\r', ' '],
-                    StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
-                )
-                .Take(MostPairs)
-                .Select(p => p.Split(':'))
-                .Where(p => p.Length == 2)
-                .Select(p => (Read(p[0]), Read(p[1])))
+            .. KitPairs
+                .Of(of(name))
+                .Select(p => (Read(p.A), Read(p.B)))
                 .Where(p => p is { Item1: not null, Item2: not null })
                 .Select(p => (p.Item1!.Value, p.Item2!.Value)),
         ];
 
+    /// <summary>With a decimal point or a decimal comma.</summary>
     private static double? Read(string text) =>
-        double.TryParse(text.Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : null;
+        double.TryParse(
+            text.Trim().Replace(',', '.'),
+            NumberStyles.Float,
+            CultureInfo.InvariantCulture,
+            out double value
+        )
+            ? value
+            : null;
 }

@@ -23,12 +23,12 @@ internal static class MoreTools
             [
                 new(
                     "jumps",
-                    "",
+                    "m:m/s",
                     "0.20:1.42, 0.20:1.47, 0.20:1.44, 0.30:1.60, 0.30:1.55, 0.30:1.63, 0.40:1.66, 0.40:1.58, 0.40:1.64"
                 ),
                 new(
                     "contacts",
-                    "",
+                    "m:s",
                     "0.20:0.19, 0.20:0.19, 0.20:0.20, 0.30:0.20, 0.30:0.20, 0.30:0.20, 0.40:0.21, 0.40:0.22, 0.40:0.21"
                 ),
                 new("limit", "m", "0.50"),
@@ -41,7 +41,7 @@ internal static class MoreTools
             LandingForces.Basis,
             [
                 new("athlete", "kg", "70"),
-                new("landings", "", "0.20:1900, 0.20:2000, 0.30:2450, 0.30:2350, 0.40:2800"),
+                new("landings", "m:N", "0.20:1900, 0.20:2000, 0.30:2450, 0.30:2350, 0.40:2800"),
                 new("drop", "m", "0.45"),
                 new("limit", "m", ""),
             ],
@@ -51,7 +51,7 @@ internal static class MoreTools
             "maximum",
             LoadVelocities.Basis,
             [
-                new("lifts", "", "60:0.95, 80:0.78, 100:0.60, 110:0.52"),
+                new("lifts", "kg:m/s", "60:0.95, 80:0.78, 100:0.60, 110:0.52"),
                 new("velocity", "m/s", "0.32"),
                 new("doubt", "m/s", "0.06"),
                 new("lift", "", "another", "another", "full squat"),
@@ -64,7 +64,7 @@ internal static class MoreTools
             [
                 new("athlete", "kg", "75"),
                 new("distance", "m", "0.40"),
-                new("jumps", "", "0:0.36, 20:0.28, 40:0.215, 60:0.165, 80:0.12"),
+                new("jumps", "kg:m", "0:0.36, 20:0.28, 40:0.215, 60:0.165, 80:0.12"),
             ],
             ForceVelocity
         ),
@@ -76,8 +76,8 @@ internal static class MoreTools
                 Plain(
                     SpringRates.Of(new SpringInput(t.Number("athlete"), t.Number("contact"), t.Number("flight"))),
                     [(t.Number("contact"), t.Number("flight"))],
-                    T["kit.axis.contact"],
-                    T["kit.axis.flight"],
+                    new Axis("kit.axis.contact", "s"),
+                    new Axis("kit.axis.flight", "s"),
                     T["kit.spring.caption"]
                 )
         ),
@@ -86,7 +86,7 @@ internal static class MoreTools
             Bounds.Basis,
             [
                 new("of", "", "load", "load", "run-up speed"),
-                new("measured", "", "20:1, 30:2, 40:3"),
+                new("measured", "kg or m/s:trial", "20:1, 30:2, 40:3"),
                 new("asked", "kg or m/s", "42.5"),
             ],
             t =>
@@ -99,8 +99,8 @@ internal static class MoreTools
                         )
                     ),
                     [.. t.Pairs("measured").Select(p => (p.B, p.A))],
-                    T["kit.axis.trial"],
-                    T[t.Text("of") == "load" ? "kit.axis.load" : "kit.axis.speed"],
+                    new Axis("kit.axis.trial"),
+                    t.Text("of") == "load" ? new Axis("kit.axis.load", "kg") : new Axis("kit.axis.speed", "m/s"),
                     T["kit.bound.caption"]
                 )
         ),
@@ -128,8 +128,8 @@ internal static class MoreTools
                         )
                     ),
                     [(t.Number("trials"), t.Number("mean"))],
-                    T["kit.axis.trials"],
-                    T["kit.axis.mean"],
+                    new Axis("kit.axis.trials"),
+                    new Axis("kit.axis.mean"),
                     T["kit.trials.caption"]
                 )
         ),
@@ -141,8 +141,8 @@ internal static class MoreTools
                 Plain(
                     ExerciseDemands.Of(new DemandInput(t.Maybe("peak"), t.Maybe("index"), t.Number("jump"))),
                     [(1, t.Number("jump")), (2, t.Maybe("peak") ?? 0)],
-                    T["kit.axis.beside"],
-                    T["kit.axis.peak.weights"],
+                    new Axis("kit.axis.beside"),
+                    new Axis("kit.axis.peak.weights"),
                     T["kit.demand.caption"]
                 )
         ),
@@ -150,7 +150,7 @@ internal static class MoreTools
             "response",
             TrainingResponses.Basis,
             [
-                new("loads", "", "0:100"),
+                new("loads", "d:units", "0:100"),
                 new("day", "d", "14"),
                 new("slow", "d", "42"),
                 new("fast", "d", "7"),
@@ -178,8 +178,8 @@ internal static class MoreTools
                     )
                 ),
                 jumps,
-                T["kit.axis.drop"],
-                T["kit.axis.index"],
+                new Axis("kit.axis.drop", "m"),
+                new Axis("kit.axis.index", "m/s"),
                 T["kit.drop-height.caption"]
             );
     }
@@ -195,8 +195,8 @@ internal static class MoreTools
                 )
             ),
             t.Pairs("landings"),
-            T["kit.axis.drop"],
-            T["kit.axis.peak"],
+            new Axis("kit.axis.drop", "m"),
+            new Axis("kit.axis.peak", "N"),
             T["kit.landing.caption"]
         );
 
@@ -211,8 +211,8 @@ internal static class MoreTools
                 )
             ),
             t.Pairs("lifts"),
-            T["kit.axis.load"],
-            T["kit.axis.velocity"],
+            new Axis("kit.axis.load", "kg"),
+            new Axis("kit.axis.velocity", "m/s"),
             T["kit.maximum.caption"]
         );
 
@@ -226,8 +226,8 @@ internal static class MoreTools
                 )
             ),
             t.Pairs("jumps"),
-            T["kit.axis.load"],
-            T["kit.axis.height"],
+            new Axis("kit.axis.load", "kg"),
+            new Axis("kit.axis.height", "m"),
             T["kit.force-velocity.caption"]
         );
 
@@ -253,8 +253,8 @@ internal static class MoreTools
                 )
             ),
             loads,
-            T["kit.axis.day"],
-            T["kit.axis.units"],
+            new Axis("kit.axis.day"),
+            new Axis("kit.axis.units"),
             T["kit.response.caption"]
         );
     }
@@ -262,8 +262,8 @@ internal static class MoreTools
     private static Outcome<KitAnswer> Plain<TResult>(
         Outcome<TResult> outcome,
         ImmutableArray<(double X, double Y)> points,
-        string across,
-        string up,
+        Axis across,
+        Axis up,
         string caption
     )
         where TResult : Calculation =>
@@ -271,7 +271,7 @@ internal static class MoreTools
             T["kit.not-allowing"],
             [],
             result,
-            CurveDrawing.Svg(points, [.. points.Select(p => p.X).DefaultIfEmpty(0)], across, up, [], caption),
+            CurveDrawing.Svg(points, across, up, [], caption),
             caption
         ));
 }

@@ -14,6 +14,12 @@ public sealed record FormFault(string Form, string Field, Piece Sentence, IFormC
     public string? In(string form, string name) =>
         form == Form && Typed.TryGetValue(name, out var typed) ? typed.ToString() : null;
 
+    /// <summary>A length or mass that was typed there, in the units of the reader.</summary>
+    public string? Amount(string form, string name, string unit) =>
+        In(form, name) is { } typed
+            ? TypedAmount.In(typed, unit, TypedAmount.UnitsOf(Typed[TypedAmount.Field]), Speech.Now.Units)
+            : null;
+
     /// <summary>What is wrong with a field, to stand beside it; nothing where it is another.</summary>
     public MarkupString Beside(string field) =>
         field == Field ? new MarkupString($"<strong class=\"wrong\">{Piece.Marked([Sentence])}</strong>") : default;

@@ -6,6 +6,8 @@ namespace Jumpwright.App.Pages;
 /// <summary>Reads forms before any route does: one that is too long or broken is answered here, and what is no form has no fields.</summary>
 internal static class Forms
 {
+    private const long MostToHearOut = 32L * 1024 * 1024;
+
     public static async Task Read(HttpContext context, RequestDelegate next)
     {
         HttpRequest request = context.Request;
@@ -24,9 +26,13 @@ internal static class Forms
 
         if (request.ContentLength is null or > Answers.MostBytes || !await IsForm(context))
         {
-            await Answers
-                .Refused("What was sent can't be read as a form, or is too long.", StatusCodes.Status400BadRequest)
-                .ExecuteAsync(context);
+            // Read to its end where that is bearable: a browser that is cut off while it sends shows no sentence.
+            if (request.ContentLength is <= MostToHearOut)
+            {
+                await request.Body.CopyToAsync(Stream.Null, context.RequestAborted);
+            }
+
+            await Answers.Told("answer.no-form", StatusCodes.Status400BadRequest).ExecuteAsync(context);
             return;
         }
 

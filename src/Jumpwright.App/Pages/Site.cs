@@ -86,6 +86,15 @@ internal static class Site
         ShareGuard? outside = sharing is null ? null : new ShareGuard(sharing.Door);
         app.Use(
             (context, next) =>
+            {
+                HouseSettings settings = desk.Settings.Now;
+                string language = settings.Language ?? TextBook.Asked(context.Request.Headers.AcceptLanguage);
+                Speech.Use(new Speech(language, settings.Units));
+                return next(context);
+            }
+        );
+        app.Use(
+            (context, next) =>
                 !IsFromOutside(context) ? Guard.Check(context, next)
                 : outside is not null ? outside.Check(context, next)
                 : Task.CompletedTask
@@ -95,9 +104,7 @@ internal static class Site
         app.Use(
             (context, next) =>
             {
-                HouseSettings settings = desk.Settings.Now;
-                string language = settings.Language ?? TextBook.Asked(context.Request.Headers.AcceptLanguage);
-                Speech.Use(new Speech(language, settings.Units) { Catalogue = desk.Book.Catalogue });
+                Speech.Use(Speech.Now with { Catalogue = desk.Book.Catalogue });
                 context.Response.OnCompleted(() =>
                 {
                     desk.Shown();

@@ -6,6 +6,7 @@ namespace Jumpwright.App.Pages;
 internal abstract class WrittenPage(string contentType, int status = StatusCodes.Status200OK) : IResult
 {
     public const string Html = "text/html; charset=utf-8";
+    public const string Pdf = "application/pdf";
     public const string Json = "application/json; charset=utf-8";
 
     public int Status => status;

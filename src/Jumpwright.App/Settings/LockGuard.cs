@@ -54,7 +54,7 @@ internal sealed class LockGuard(IdleLock idle)
                 new { Next = path.Value + context.Request.QueryString },
                 StatusCodes.Status423Locked
             )
-            : Answers.Refused("Locked: open a page and type the word.", StatusCodes.Status423Locked);
+            : Answers.Told("answer.locked", StatusCodes.Status423Locked);
         await answer.ExecuteAsync(context);
     }
 }

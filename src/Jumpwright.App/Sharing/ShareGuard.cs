@@ -1,4 +1,5 @@
 using Jumpwright.App.Pages;
+using Jumpwright.App.Pages.Routes;
 
 namespace Jumpwright.App.Sharing;
 
@@ -32,7 +33,7 @@ internal sealed class ShareGuard(Doorkeeper door)
         Guard.Head(context.Response.Headers);
         if (!Guard.IsRead(request.Method) && !Guard.FromHere(request))
         {
-            return Turned(context, StatusCodes.Status403Forbidden);
+            return Turned(context, StatusCodes.Status403Forbidden, null);
         }
 
         if (request.Path.StartsWithSegments("/pair", StringComparison.Ordinal) || IsCard(request.Path))
@@ -42,12 +43,16 @@ internal sealed class ShareGuard(Doorkeeper door)
 
         if (!door.IsPaired(request.Cookies[Cookie]))
         {
-            return Turned(context, StatusCodes.Status401Unauthorized);
+            return Turned(
+                context,
+                StatusCodes.Status401Unauthorized,
+                request.Path.StartsWithSegments("/c", StringComparison.Ordinal) ? "turned.card" : "answer.not-paired"
+            );
         }
 
         return request.Path == "/" || ForPaired.Any(p => request.Path.StartsWithSegments(p, StringComparison.Ordinal))
             ? next(context)
-            : Turned(context, StatusCodes.Status403Forbidden);
+            : Turned(context, StatusCodes.Status403Forbidden, "answer.not-shared");
     }
 
     /// <summary>The address of a card's link: one token, and what its page is drawn with.</summary>
@@ -57,9 +62,17 @@ internal sealed class ShareGuard(Doorkeeper door)
         return parts is ["c", var token, ..] && door.Follow(token) is not null;
     }
 
-    private static Task Turned(HttpContext context, int status)
+    /// <summary>A status, and to a person's browser why, in their language; a program gets no byte.</summary>
+    private static Task Turned(HttpContext context, int status, string? why)
     {
         context.Response.StatusCode = status;
-        return Task.CompletedTask;
+        bool person =
+            Guard.IsRead(context.Request.Method)
+            && context.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.Ordinal);
+        return person && why is not null
+            ? Answers
+                .Page<TurnedPage>(new { Why = why, MayPair = why == "answer.not-paired" }, status)
+                .ExecuteAsync(context)
+            : Task.CompletedTask;
     }
 }

@@ -19,6 +19,9 @@ internal static class UnitWords
     public static string Counted(double value, string unit) =>
         $"{ItemWords.Number(value)} {(value == 1 ? TextBook.Find($"unit.{unit}.one") : null) ?? Word(unit)}";
 
+    /// <summary>The name of a field that takes a length or a mass, with the unit in which it is typed: <c>Stature, in</c>.</summary>
+    public static string Labelled(string key, string unit) => $"{TextBook.T[key]}, {Word(Unit(unit))}";
+
     /// <summary>The number alone.</summary>
     public static string Number(double value, string unit) =>
         (Speech.Now.Units, unit) switch
@@ -30,11 +33,5 @@ internal static class UnitWords
         };
 
     /// <summary>The unit it is said in.</summary>
-    public static string Unit(string unit) =>
-        (Speech.Now.Units, unit) switch
-        {
-            (UnitSystem.InchPound, "m" or "cm") => "in",
-            (UnitSystem.InchPound, "kg") => "lb",
-            _ => unit,
-        };
+    public static string Unit(string unit) => TypedAmount.Unit(unit, Speech.Now.Units);
 }

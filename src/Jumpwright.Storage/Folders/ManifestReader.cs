@@ -131,7 +131,13 @@ internal static class ManifestReader
             cells.Number("external_load_kg", 0, 600, "kg"),
             cells.Number("drop_height_m", 0, 3, "m"),
             Limb(cells),
-            Plates: PlateChoice.Parse(plates)
+            Plates: PlateChoice.Parse(plates),
+            FramesPerSecond: cells.Number(
+                "frames_per_second",
+                RecordingLabels.LeastFramesPerSecond,
+                RecordingLabels.MostFramesPerSecond,
+                "frames a second"
+            )
         );
         return cells.HasFaults
             ? Faulty(row, file, cells.Faults) with

@@ -12,6 +12,9 @@ internal static class MeasurementIds
     /// <summary>Stands before the labels of the few recordings whose plates were chosen, so that the others' ids stay as they were.</summary>
     private const string PlatesMark = "plates=";
 
+    /// <summary>The same for the few whose camera's rate was written in the manifest.</summary>
+    private const string FramesMark = "frames=";
+
     public static string Sha256(ReadOnlySpan<byte> bytes)
     {
         Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
@@ -28,6 +31,7 @@ internal static class MeasurementIds
         labels is null
             ? ""
             : (labels.Plates is { } plates ? PlatesMark + plates + "\t" : "")
+                + (labels.FramesPerSecond is { } rate ? FramesMark + Text(rate) + "\t" : "")
                 + string.Join(
                     '\t',
                     labels.Athlete,
@@ -40,6 +44,10 @@ internal static class MeasurementIds
                     labels.Note
                 );
 
+    /// <summary>Whether such a line says more than the store's columns hold.</summary>
+    public static bool HasMarks(string line) =>
+        line.StartsWith(PlatesMark, StringComparison.Ordinal) || line.StartsWith(FramesMark, StringComparison.Ordinal);
+
     /// <summary>The labels that <see cref="Line"/> wrote.</summary>
     public static RecordingLabels? Labels(string line)
     {
@@ -48,14 +56,10 @@ internal static class MeasurementIds
             return null;
         }
 
-        PlateChoice? plates = null;
-        if (line.StartsWith(PlatesMark, StringComparison.Ordinal))
-        {
-            int end = line.IndexOf('\t', StringComparison.Ordinal);
-            plates = PlateChoice.Parse(line[PlatesMark.Length..end]);
-            line = line[(end + 1)..];
-        }
-
+        PlateChoice? plates = Marked(PlatesMark) is { } chosen ? PlateChoice.Parse(chosen) : null;
+        double? framesPerSecond = Marked(FramesMark) is { } written
+            ? double.Parse(written, CultureInfo.InvariantCulture)
+            : null;
         string[] cells = line.Split('\t', 8);
         return new RecordingLabels(
             Cell(0),
@@ -66,8 +70,22 @@ internal static class MeasurementIds
             Number(5),
             Cell(6) is { } limb ? Enum.Parse<Limb>(limb) : null,
             Cell(7),
-            plates
+            plates,
+            framesPerSecond
         );
+
+        string? Marked(string mark)
+        {
+            if (!line.StartsWith(mark, StringComparison.Ordinal))
+            {
+                return null;
+            }
+
+            int end = line.IndexOf('\t', StringComparison.Ordinal);
+            string marked = line[mark.Length..end];
+            line = line[(end + 1)..];
+            return marked;
+        }
 
         string? Cell(int place) => place < cells.Length && cells[place].Length > 0 ? cells[place] : null;
 

@@ -57,8 +57,23 @@ internal static class TrialRows
             measurement.Sha256
         );
 
-    public static RecordingLabels Labels(MeasurementRow row) =>
-        new(row.AthleteId, row.Date, row.Task, row.BodyMassKg, row.ExternalLoadKg, row.DropHeightM, row.Limb, row.Note);
+    /// <summary>The labels in force; those that no column of the store keeps stand in what the manifest said.</summary>
+    public static RecordingLabels Labels(MeasurementRow row)
+    {
+        RecordingLabels? written = MeasurementIds.HasMarks(row.Manifest) ? MeasurementIds.Labels(row.Manifest) : null;
+        return new(
+            row.AthleteId,
+            row.Date,
+            row.Task,
+            row.BodyMassKg,
+            row.ExternalLoadKg,
+            row.DropHeightM,
+            row.Limb,
+            row.Note,
+            written?.Plates,
+            written?.FramesPerSecond
+        );
+    }
 
     private static TrialRow ToRow(string id, Trial trial)
     {

@@ -13,9 +13,6 @@ internal sealed class FileLabels
 
     public RecordingLabels Labels { get; private set; } = RecordingLabels.None;
 
-    /// <summary>Capture rate of a camera, frames a second.</summary>
-    public double? FramesPerSecond { get; private set; }
-
     /// <summary>Takes one line that begins with <c>#</c>; gives a refusal where its value would change a measure.</summary>
     public Refusal? Take(ReadOnlySpan<byte> line, int number, RecordingLabels manifest, List<string> warnings)
     {
@@ -100,12 +97,21 @@ internal sealed class FileLabels
                 Labels = Labels with { Limb = limb };
                 break;
             case "frames_per_second":
-                if (Parse(value) is not (>= 20 and <= 5000))
+                if (
+                    Parse(value)
+                    is not (>= RecordingLabels.LeastFramesPerSecond and <= RecordingLabels.MostFramesPerSecond)
+                )
                 {
-                    return Refusals.FramesPerSecond(number, Fields.Shown(value));
+                    if (manifest.FramesPerSecond is null)
+                    {
+                        return Refusals.FramesPerSecond(number, Fields.Shown(value));
+                    }
+
+                    warnings.Add(Repairs.LabelIgnored(number, key, value, $"a rate from 20 to 5000"));
+                    return null;
                 }
 
-                FramesPerSecond = Parse(value);
+                Labels = Labels with { FramesPerSecond = Parse(value) };
                 break;
             default:
                 return null;

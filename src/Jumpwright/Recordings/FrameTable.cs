@@ -14,11 +14,10 @@ internal static class FrameTable
         ref TextLines lines,
         Header header,
         RecordingLabels labels,
-        double? framesPerSecond,
         List<string> warnings
     )
     {
-        if (framesPerSecond is not { } rate)
+        if (labels.FramesPerSecond is not { } rate)
         {
             return Refusals.NoFramesPerSecond();
         }

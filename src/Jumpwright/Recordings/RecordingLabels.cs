@@ -12,6 +12,7 @@ namespace Jumpwright.Recordings;
 /// <param name="Limb">Which legs.</param>
 /// <param name="Note">Free text.</param>
 /// <param name="Plates">Which plates of a file with several; only a C3D file has a choice.</param>
+/// <param name="FramesPerSecond">Capture rate of the camera whose frames were counted, frames a second.</param>
 public sealed record RecordingLabels(
     string? Athlete = null,
     LocalDate? Date = null,
@@ -21,9 +22,16 @@ public sealed record RecordingLabels(
     double? DropHeightM = null,
     Limb? Limb = null,
     string? Note = null,
-    PlateChoice? Plates = null
+    PlateChoice? Plates = null,
+    double? FramesPerSecond = null
 )
 {
+    /// <summary>No camera that jumps are filmed with takes fewer frames a second.</summary>
+    public const double LeastFramesPerSecond = 20;
+
+    /// <summary>And none takes more.</summary>
+    public const double MostFramesPerSecond = 5000;
+
     public static readonly RecordingLabels None = new();
 
     /// <summary>These labels, with every value that <paramref name="winner"/> has put in their place.</summary>
@@ -37,6 +45,7 @@ public sealed record RecordingLabels(
             winner.DropHeightM ?? DropHeightM,
             winner.Limb ?? Limb,
             winner.Note ?? Note,
-            winner.Plates ?? Plates
+            winner.Plates ?? Plates,
+            winner.FramesPerSecond ?? FramesPerSecond
         );
 }

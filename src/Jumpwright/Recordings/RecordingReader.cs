@@ -141,12 +141,17 @@ internal static class RecordingReader
             warnings.Add(Repairs.PlatesAreForC3d);
         }
 
+        if (manifest.FramesPerSecond is not null && columns.Kind is TableKind.Force or TableKind.Interval)
+        {
+            warnings.Add(Repairs.RateIsForFrames);
+        }
+
         RecordingLabels merged = labels.Labels.OverlaidBy(manifest);
         return columns.Kind switch
         {
             TableKind.Force => ForceTable.Read(ref lines, columns, merged, warnings, mayBePlain, out again),
             TableKind.Interval => IntervalTable.Read(ref lines, columns, merged, warnings),
-            _ => FrameTable.Read(ref lines, columns, merged, labels.FramesPerSecond, warnings),
+            _ => FrameTable.Read(ref lines, columns, merged, warnings),
         };
     }
 }

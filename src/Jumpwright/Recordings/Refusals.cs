@@ -124,7 +124,7 @@ internal static class Refusals
 
     public static Refusal NoFramesPerSecond() =>
         Refusal.Of(
-            $"A frame recording needs '# frames_per_second:' above its header: write the capture rate of the camera (not the playback rate)."
+            $"Counted frames need the rate at which the camera took them: write it on the page Take in, in the column frames_per_second of trials.csv or as '# frames_per_second:' above the header (the capture rate, not the playback rate)."
         );
 
     public static Refusal Frame(int line, string seen) =>

@@ -14,6 +14,9 @@ internal static class Repairs
     public static Sentence PlatesAreForC3d =>
         $"The column plates of trials.csv chooses among the plates of a C3D file; this is a CSV, so it was ignored.";
 
+    public static Sentence RateIsForFrames =>
+        $"The column frames_per_second of trials.csv is for the counted frames of a camera; this recording has times of its own, so it was ignored.";
+
     public static Sentence ColumnIgnored(string name) => $"The column '{Fields.Shown(name)}' was ignored.";
 
     public static Sentence HeaderCase(string name, string taken) =>

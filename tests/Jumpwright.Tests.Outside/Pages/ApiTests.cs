@@ -1,9 +1,15 @@
 using System.Globalization;
+using System.IO.Pipelines;
 using System.Net;
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
 using Jumpwright.App.Api;
+using Jumpwright.App.Contracts;
+using Jumpwright.App.Desk;
 using Jumpwright.Athletes;
+using Jumpwright.Plans;
 using Jumpwright.Quantities;
 using Parquet;
 using Parquet.Schema;
@@ -66,6 +72,91 @@ public class ApiTests(ServedDemo demo)
         Assert.Equal("measured", (string)trials[0]!["verdict"]!);
         Measure measure = first.Trial.Measures[0];
         Assert.Equal(measure.Value, (double)trials[0]!["measures"]![measure.Name]!["value"]!);
+    }
+
+    /// <summary>
+    /// Thousands of objects of one shape are written by filling in two numbers: to the byte what the serialiser makes of them, whoever
+    /// wrote what into a file's name or a method.
+    /// </summary>
+    [Fact]
+    public async Task TrialsAndFhir_AreToTheByteWhatTheSerialiserWrites()
+    {
+        foreach (AthleteLeaf leaf in demo.Desk.Book.Leaves)
+        {
+            MeasuredTrial[] trials = [.. leaf.History.Trials];
+            Assert.Equal(Plainly(trials), await Text($"/api/athletes/{leaf.Athlete.Id}/trials"));
+            Assert.Equal(PlainFhir(trials), await Text($"/api/athletes/{leaf.Athlete.Id}/fhir"));
+        }
+
+        MeasuredTrial some = demo.Desk.Book.Find("a01")!.History.Trials[0];
+        Measure m = some.Trial.Measures[0];
+        MeasuredTrial[] odd =
+        [
+            some,
+            some with
+            {
+                File = "recordings/\"measures\":{} @id@ </script>\u202E \u00E4.csv",
+                AthleteId = "=cmd|'/C calc'!A0 @subject@",
+                Trial = some.Trial with
+                {
+                    Warnings = ["\"measures\":{}", "Höhe > 2 & mehr"],
+                    Doubtful = [m.Name],
+                    Measures =
+                    [
+                        new(m.Name, -0.0, m.Unit, 0, "by \"hand\" & <tape>"),
+                        new(m.Name + "_x", 1e-300, Unit.Newton, 1e21, m.Method),
+                        new("a", 5, Unit.Second, 0.1 + 0.2, "@day@"),
+                    ],
+                },
+            },
+            some with
+            {
+                Trial = some.Trial with { Measures = [] },
+            },
+            some,
+        ];
+        Assert.Equal(Plainly(odd), await Streamed(to => new TrialWriter().Write(odd, to, default)));
+        Assert.Equal(PlainFhir(odd), await Streamed(to => new FhirWriter().Write(odd, to, default)));
+        Assert.Equal(PlainFhir([]), await Streamed(to => new FhirWriter().Write([], to, default)));
+    }
+
+    /// <summary>What is kept of a plan is the plan's: planned anew, it is written anew.</summary>
+    [Fact]
+    public async Task Plan_IsWhatPlanPrints_AndAnotherPlanIsAnother()
+    {
+        await using SquadSite site = await SquadSite.Open();
+        site.Plan();
+        Plan first = site.Desk.Book.PlanOrNull!.Plan;
+        Assert.Equal(PlanJson.Write(first), WebUtility.HtmlDecode((await site.Get("/api/plan")).Text));
+        await site.Post("/settings/rules/in", ("section", "kit"), ("id", "plyo-box"), ("count", "1"));
+        site.Plan();
+        Plan second = site.Desk.Book.PlanOrNull!.Plan;
+        Assert.NotEqual(PlanJson.Write(first), PlanJson.Write(second));
+        Assert.Equal(PlanJson.Write(second), WebUtility.HtmlDecode((await site.Get("/api/plan")).Text));
+    }
+
+    private static readonly JsonSerializerOptions Sparse = new()
+    {
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    };
+
+    private static string Plainly(MeasuredTrial[] trials) => ContractJson.Line(trials.Select(TrialJson.Of));
+
+    private static string PlainFhir(MeasuredTrial[] trials) =>
+        JsonSerializer.Serialize(
+            FhirObservations.BundleOf(
+                trials.SelectMany(t => t.Trial.Measures.Select(measure => FhirObservations.Entry(t, measure))).ToArray()
+            ),
+            Sparse
+        );
+
+    private static async Task<string> Streamed(Func<PipeWriter, Task> write)
+    {
+        using var bytes = new MemoryStream();
+        PipeWriter to = PipeWriter.Create(bytes, new StreamPipeWriterOptions(leaveOpen: true));
+        await write(to);
+        await to.CompleteAsync();
+        return Encoding.UTF8.GetString(bytes.ToArray());
     }
 
     [Fact]

@@ -46,6 +46,7 @@ public partial class LanguageTests
                         is "PageFrame.razor"
                             or "LockPage.razor"
                             or "PairPage.razor"
+                            or "TurnedPage.razor"
                             or "SharedCardPage.razor"
                             or "ProposalPart.razor"
                             or "ItemList.razor"

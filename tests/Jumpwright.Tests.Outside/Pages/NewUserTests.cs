@@ -69,8 +69,10 @@ public sealed class NewUserTests(ServedDemo demo)
             await missing.Locator("select[name=athlete]").SelectOptionAsync("a01");
             await missing.Locator("input[name=date]").FillAsync("2027-01-03");
             await missing.Locator("select[name=task]").SelectOptionAsync("countermovement-jump");
+            // One of them is of frames that somebody counted in a film, and says not how fast the camera was.
+            await missing.Locator("input[name=frames_per_second]").FillAsync("240");
             await missing.Locator("button").ClickAsync();
-            await page.WaitForSelectorAsync("text=2 recordings are labelled and measured with that.");
+            await page.WaitForSelectorAsync("text=3 recordings are labelled and measured with that.");
             await Shot("labelled");
 
             await page.ClickAsync("nav >> text=Squad");
@@ -91,7 +93,7 @@ public sealed class NewUserTests(ServedDemo demo)
             await page.WaitForSelectorAsync("text=To print");
             await Shot("card");
             PlannedWeek week = squad.Desk.Book.PlanOrNull!;
-            Assert.Equal(2, squad.Desk.Book.Find("a01")!.History.Trials.Length);
+            Assert.Equal(3, squad.Desk.Book.Find("a01")!.History.Trials.Length);
             Assert.Null(week.Cards[0].NothingPlanned);
             using HttpResponseMessage pdf = await squad.Client.GetAsync(
                 new Uri(App.Pages.Paths.CardPdf(week.Cards[0].SessionId, "a01") + "?paper=a4", UriKind.Relative),
@@ -117,7 +119,7 @@ public sealed class NewUserTests(ServedDemo demo)
         }
     }
 
-    /// <summary>Two jumps as a device writes them: nobody's name, day or task.</summary>
+    /// <summary>Two jumps as a device writes them, and one counted in a film: nobody's name, day or task, and no camera's rate.</summary>
     private static void WriteRecordings(string folder)
     {
         string demoFolder = Directory.CreateTempSubdirectory("jumpwright-source-").FullName;
@@ -134,6 +136,7 @@ public sealed class NewUserTests(ServedDemo demo)
             );
         }
 
+        File.WriteAllText(Path.Combine(folder, "phone.csv"), "frame,event\n118,take-off\n243,touch-down\n");
         Directory.Delete(demoFolder, recursive: true);
     }
 }

@@ -35,6 +35,10 @@ internal sealed record TrialJson(
     /// <summary>A measured trial of a squad.</summary>
     public static TrialJson Of(MeasuredTrial trial) => Measured(trial.File, trial.Sha256, trial.Trial);
 
+    /// <summary>The same but for its measures.</summary>
+    public static TrialJson WithoutMeasures(MeasuredTrial trial) =>
+        Measured(trial.File, trial.Sha256, trial.Trial with { Measures = [] });
+
     private static TrialJson Measured(string file, string? sha256, Trial trial) =>
         new(
             ContractJson.Schema,

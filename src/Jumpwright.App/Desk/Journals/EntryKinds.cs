@@ -57,7 +57,10 @@ internal static class EntryKinds
     /// <summary>Kit at hand on the day of a session; about nobody.</summary>
     public const string Kit = "kit";
 
+    /// <summary>Minutes that there are on the day of a session; about nobody.</summary>
+    public const string Minutes = "minutes";
+
     /// <summary>Kinds that the floor view may hand in.</summary>
     public static IReadOnlySet<string> OfTheFloor { get; } =
-        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort, Kit, PainWithdrawn };
+        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort, Kit, Minutes, PainWithdrawn };
 }

@@ -38,9 +38,7 @@ internal static class AmendmentRoutes
                 bool holds = form["holds"] == "yes";
                 if (holds && sets == 0)
                 {
-                    return Answers.Refused(
-                        "That is not in the plan, so it can't be locked. Ask what would come of it instead."
-                    );
+                    return Answers.Told("answer.not-planned", StatusCodes.Status409Conflict);
                 }
 
                 desk.Write(
@@ -61,7 +59,7 @@ internal static class AmendmentRoutes
 
                 if (!asked.TryGet(out (string Asks, ImmutableArray<JournalEntry> Entries) what, out Refusal? refusal))
                 {
-                    return Answers.Refused(refusal.Sentence);
+                    return Answers.Refused(refusal);
                 }
 
                 desk.StartTrying(what.Asks, what.Entries);
@@ -164,12 +162,12 @@ internal static class AmendmentRoutes
             || Clock.Parse(form["start"].ToString()) is not { Success: true } start
         )
         {
-            return new Refusal("Write the new day and the new start.");
+            return Refusal.Of($"Write the new day and the new start.");
         }
 
         if (date.Value < book.Day)
         {
-            return new Refusal($"{Dates.Long(date.Value)} is before the day the plan is seen from.");
+            return Refusal.Of($"{Dates.Long(date.Value)} is before the day the plan is seen from.");
         }
 
         return (
@@ -214,6 +212,5 @@ internal static class AmendmentRoutes
     private static JournalEntry Entry(string kind, string? athlete, string session, object data) =>
         JournalWord.Now(kind, athlete, session, Who, data);
 
-    private static IResult Unknown() =>
-        Answers.Refused("There is no such athlete, session or exercise in the plan.", StatusCodes.Status404NotFound);
+    private static IResult Unknown() => Answers.Told("answer.no-item", StatusCodes.Status404NotFound);
 }

@@ -28,6 +28,11 @@ internal static class Answers
         string language = "en"
     ) => Results.Json(new { refused = sentence, lang = language }, statusCode: status);
 
+    /// <summary>The same in the language of the reader.</summary>
+    /// <param name="key">Of the sentence in the text book.</param>
+    /// <param name="status">The status it is answered with.</param>
+    public static IResult Told(string key, int status) => Refused(TextBook.T[key], status, Speech.Now.Language);
+
     /// <summary>What measuring or taking in refused, in the language of the page.</summary>
     public static IResult Refused(Refusal refusal)
     {

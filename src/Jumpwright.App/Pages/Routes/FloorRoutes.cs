@@ -63,7 +63,7 @@ internal static class FloorRoutes
                 await Answers.Body<Handing>(request, MostBytes)
                     is { Entries: { IsDefault: false, Length: <= MostEntries } entries }
                     ? Take(desk, entries)
-                    : Answers.Refused("What was handed in can't be read.", StatusCodes.Status400BadRequest)
+                    : Answers.Told("answer.unread", StatusCodes.Status400BadRequest)
         );
     }
 
@@ -83,7 +83,7 @@ internal static class FloorRoutes
     private static IResult Session(Workbook book, string id) =>
         book.PlanOrNull is { } week && week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is { } session
             ? new WrittenJson(() => Session(book, week, session))
-            : Answers.Refused("There is no such session in the plan.", StatusCodes.Status404NotFound);
+            : Answers.Told("answer.no-session", StatusCodes.Status404NotFound);
 
     private static object Session(Workbook book, PlannedWeek week, PlannedSession session)
     {
@@ -242,7 +242,7 @@ internal static class FloorRoutes
             }
             else
             {
-                refused.Add(new { id = entry.Id ?? "", why = why!.Sentence.TrimEnd('.') });
+                refused.Add(new { id = entry.Id ?? "", why = SpokenSentences.Text(why!.Said).TrimEnd('.') });
             }
         }
 
@@ -299,12 +299,16 @@ internal static class FloorRoutes
                 || InstantPattern.ExtendedIso.Parse(MadeAt ?? "") is not { Success: true } made
             )
             {
-                return new Quantities.Refusal("It is not written as the floor view writes entries.");
+                return Quantities.Refusal.Of($"It is not written as the floor view writes entries.");
             }
 
-            if (Kind == EntryKinds.Kit ? Athlete is not null : Athlete is null || book.Find(Athlete) is null)
+            if (
+                Kind is EntryKinds.Kit or EntryKinds.Minutes
+                    ? Athlete is not null
+                    : Athlete is null || book.Find(Athlete) is null
+            )
             {
-                return new Quantities.Refusal("Its athlete is not in the squad.");
+                return Quantities.Refusal.Of($"Its athlete is not in the squad.");
             }
 
             string json = JsonSerializer.Serialize(Data);
@@ -322,7 +326,7 @@ internal static class FloorRoutes
                             Test: null or { Length: > 0 and <= Longest },
                             HeightM: null or (> 0 and < 1.5),
                             ContactTimeS: null or (> 0.02 and < 5)
-                        } => new Quantities.Refusal("Its set is not one that can have been done."),
+                        } => Quantities.Refusal.Of($"Its set is not one that can have been done."),
                 EntryKinds.Pain
                     when JournalReading.Read<PainEntry>(entry)
                         is not (
@@ -331,24 +335,26 @@ internal static class FloorRoutes
                                 or { Score: null or (> 0 and <= 10), SiteNew: true }
                             )
                             and { When: "rest" or "night" or "during" or "after" or "next-morning" }
-                        ) => new Quantities.Refusal("Its pain is not from 0 to 10, or has no time."),
+                        ) => Quantities.Refusal.Of($"Its pain is not from 0 to 10, or has no time."),
                 EntryKinds.Effort
                     when JournalReading.Read<EffortEntry>(entry)
-                        is not { Rpe: >= 0 and <= 10, Minutes: >= 1 and <= 600 } => new Quantities.Refusal(
-                    "Its effort is not from 0 to 10, or has no minutes."
+                        is not { Rpe: >= 0 and <= 10, Minutes: >= 1 and <= 600 } => Quantities.Refusal.Of(
+                    $"Its effort is not from 0 to 10, or has no minutes."
                 ),
                 EntryKinds.PainWithdrawn
                     when JournalReading.Read<PainWithdrawnEntry>(entry)
                         is not { Pain: { Length: > 0 and <= Longest } pain, By: { Length: > 0 and <= Longest } by }
                         || !Guid.TryParse(pain, out _)
-                        || string.IsNullOrWhiteSpace(by) => new Quantities.Refusal(
-                    "A pain is taken back by its id and with a person's name."
+                        || string.IsNullOrWhiteSpace(by) => Quantities.Refusal.Of(
+                    $"A pain is taken back by its id and with a person's name."
                 ),
                 EntryKinds.Kit
                     when JournalReading.Read<KitEntry>(entry)
-                        is not { Kit: { Length: > 0 and <= Longest }, Count: >= 0 and <= 99 } => new Quantities.Refusal(
-                    "Its kit is not counted from 0 to 99."
+                        is not { Kit: { Length: > 0 and <= Longest }, Count: >= 0 and <= 99 } => Quantities.Refusal.Of(
+                    $"Its kit is not counted from 0 to 99."
                 ),
+                EntryKinds.Minutes when JournalReading.Read<MinutesEntry>(entry) is not { Minutes: >= 1 and <= 600 } =>
+                    Quantities.Refusal.Of($"Its minutes are not from 1 to 600."),
                 _ => entry,
             };
         }

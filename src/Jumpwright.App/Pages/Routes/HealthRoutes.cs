@@ -3,6 +3,7 @@ using System.Globalization;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
+using Jumpwright.Quantities;
 using Jumpwright.Storage.Stores;
 using NodaTime;
 using NodaTime.Text;
@@ -110,7 +111,7 @@ internal static class HealthRoutes
             .. form["forbidden"].OfType<string>().Where(w => HealthPage.ForbiddenWords.Contains(w)),
         ];
         string contacts = Cell(form["contacts"]);
-        string drop = Cell(form["drop"]).Replace(',', '.');
+        string drop = Metric(form, "drop", "cm");
         string[] limits =
         [
             .. contacts.Length > 0 ? [$"contacts <= {contacts}"] : Array.Empty<string>(),
@@ -172,8 +173,8 @@ internal static class HealthRoutes
 
     private static (JournalEntry?, FormFault?) Body(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
     {
-        string mass = Cell(form["mass"]).Replace(',', '.');
-        string stature = Cell(form["stature"]).Replace(',', '.');
+        string mass = Metric(form, "mass", "kg");
+        string stature = Metric(form, "stature", "m");
         Athletes.Athlete row = leaf.Dossier.Written.Athlete;
         return mass.Length + stature.Length == 0 ? Wrong("body", "mass", "health.body.nothing", form)
             : mass.Length > 0 && !IsWithin(mass, 15, 300, whole: false)
@@ -196,10 +197,16 @@ internal static class HealthRoutes
         JournalWord.Now(kind, leaf.Athlete.Id, Dates.Iso(day), Who, words);
 
     private static (JournalEntry?, FormFault?) Wrong(string form, string field, string why, IFormCollection typed) =>
-        (null, new FormFault(form, field, new Piece(T[why]), typed));
+        (null, new FormFault(form, field, new Piece(ReadersUnits.In(T[why])), typed));
 
     private static string Cell(string? typed) =>
         (typed ?? "").Trim() is { Length: <= LongestNote } cell ? cell : (typed ?? "").Trim()[..LongestNote];
+
+    /// <summary>A length or mass in its metric unit, with a decimal point, whatever it was typed in.</summary>
+    private static string Metric(IFormCollection form, string name, string unit) =>
+        TypedAmount
+            .In(Cell(form[name]), unit, TypedAmount.UnitsOf(form[TypedAmount.Field]), UnitSystem.Metric)
+            .Replace(',', '.');
 
     private static string? Place(string? typed) =>
         Cell(typed) is { Length: > 0 } place ? PlaceWords.Read(place).ToLowerInvariant() : null;

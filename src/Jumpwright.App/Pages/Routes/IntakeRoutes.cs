@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Intake;
 using Jumpwright.App.Wording;
@@ -13,6 +15,14 @@ internal static class IntakeRoutes
 {
     /// <summary>No recording of a jump is longer: an hour of two plates at 2000 Hz.</summary>
     public const long MostBytes = 256L * 1024 * 1024;
+
+    /// <summary>The labels that are lengths and masses.</summary>
+    private static readonly (string Cell, string Unit)[] Amounts =
+    [
+        ("body_mass_kg", "kg"),
+        ("external_load_kg", "kg"),
+        ("drop_height_m", "m"),
+    ];
 
     public static void Map(WebApplication app, FrontDesk desk)
     {
@@ -52,6 +62,36 @@ internal static class IntakeRoutes
                     : Results.Json(new { done = 0, total = 0 })
         );
         app.MapPost(
+            "/import/film",
+            async (HttpRequest request, CancellationToken cancel) =>
+            {
+                IFormCollection form = await request.ReadFormAsync(cancel);
+                (CountedFrames? read, string field, string why) = CountedFrames.Of(form, desk.Book);
+                if (read is null)
+                {
+                    return Page(desk, null, null, new FormFault("film", field, new Piece(T[why]), form));
+                }
+
+                string intake = Guid.NewGuid().ToString();
+                using var bytes = new MemoryStream(Encoding.UTF8.GetBytes(read.Text));
+                return
+                    (await incoming.Keep(intake, read.Name, bytes, cancel)).TryGet(out _, out Refusal? refusal)
+                    && incoming.Finish(intake, "import page", cancel).TryGet(out IntakeEntry? entry, out refusal)
+                    ? new SeeOther($"/import?done={entry.Number}")
+                    : Page(
+                        desk,
+                        null,
+                        null,
+                        new FormFault(
+                            "film",
+                            "film-frames",
+                            SpokenSentences.Of(RecalledSentences.Of(refusal.Sentence)),
+                            form
+                        )
+                    );
+            }
+        );
+        app.MapPost(
             "/import/undo",
             async (HttpRequest request, CancellationToken cancel) =>
             {
@@ -68,9 +108,14 @@ internal static class IntakeRoutes
             async (HttpRequest request, CancellationToken cancel) =>
             {
                 IFormCollection form = await request.ReadFormAsync(cancel);
-                Dictionary<string, string> cells = new[] { "athlete", "date", "task" }
+                Dictionary<string, string> cells = new[] { "athlete", "date", "task", Incoming.FrameRate }
                     .Where(c => form[c].ToString().Trim() is { Length: > 0 and <= 200 })
                     .ToDictionary(c => c, c => form[c].ToString().Trim(), StringComparer.Ordinal);
+                if (WrongRate(cells) is { } wrong)
+                {
+                    return Page(desk, null, [wrong]);
+                }
+
                 return Page(
                     desk,
                     null,
@@ -99,6 +144,21 @@ internal static class IntakeRoutes
                     c => form[c].ToString().Trim() is { Length: <= 200 } cell ? cell : "",
                     StringComparer.Ordinal
                 );
+                if (form.ContainsKey(Incoming.FrameRate))
+                {
+                    cells[Incoming.FrameRate] = form[Incoming.FrameRate].ToString().Trim();
+                    if (WrongRate(cells) is { } wrong)
+                    {
+                        return Page(desk, null, [wrong]);
+                    }
+                }
+
+                UnitSystem typedIn = TypedAmount.UnitsOf(form[TypedAmount.Field]);
+                foreach ((string cell, string unit) in Amounts)
+                {
+                    cells[cell] = TypedAmount.In(cells[cell], unit, typedIn, UnitSystem.Metric).Replace(',', '.');
+                }
+
                 return incoming
                     .Label(form["file"].ToString(), cells, cancel)
                     .TryGet(out StoredRecording? now, out Refusal? why)
@@ -127,7 +187,24 @@ internal static class IntakeRoutes
         );
     }
 
-    private static IResult Page(FrontDesk desk, string? done, Piece[]? says) =>
+    /// <summary>Why a camera's rate can't stand so; null where it can, or none was typed. A decimal comma is read.</summary>
+    private static Piece? WrongRate(Dictionary<string, string> cells)
+    {
+        if (cells.GetValueOrDefault(Incoming.FrameRate, "") is not { Length: > 0 } typed)
+        {
+            return null;
+        }
+
+        if (CountedFrames.Rate(typed) is not { } rate)
+        {
+            return new Piece(T["import.rate.wrong"]);
+        }
+
+        cells[Incoming.FrameRate] = rate.ToString("R", CultureInfo.InvariantCulture);
+        return null;
+    }
+
+    private static IResult Page(FrontDesk desk, string? done, Piece[]? says, FormFault? fault = null) =>
         Answers.Page<ImportPage>(
             new
             {
@@ -138,6 +215,7 @@ internal static class IntakeRoutes
                 HasFolder = desk.Opened.Folder is not null,
                 Just = done,
                 Says = says,
+                Fault = fault,
             }
         );
 }

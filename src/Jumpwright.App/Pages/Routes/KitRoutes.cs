@@ -1,5 +1,7 @@
 using Jumpwright.App.Desk;
 using Jumpwright.App.Kit;
+using Jumpwright.App.Wording;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Pages.Routes;
 
@@ -7,6 +9,12 @@ namespace Jumpwright.App.Pages.Routes;
 internal static class KitRoutes
 {
     private const int Longest = 600;
+
+    /// <summary>An address keeps the units it was typed in: one that says none was, or holds no set-up yet.</summary>
+    private static UnitSystem UnitsOf(IQueryCollection query) =>
+        query.TryGetValue(TypedAmount.Field, out var said) ? TypedAmount.UnitsOf(said)
+        : query.Keys.All(k => k == "tool") ? Speech.Now.Units
+        : UnitSystem.Metric;
 
     public static void Map(WebApplication app, FrontDesk desk) =>
         app.MapGet(
@@ -26,6 +34,7 @@ internal static class KitRoutes
                         desk.Book,
                         Tool = tool,
                         Typed = typed,
+                        TypedIn = UnitsOf(request.Query),
                     }
                 );
             }

@@ -1,6 +1,8 @@
+using System.Globalization;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Wording;
 using Jumpwright.Paper;
+using Jumpwright.Quantities;
 using Jumpwright.Sessions;
 using Microsoft.AspNetCore.Components;
 
@@ -47,8 +49,8 @@ internal static class PageRoutes
         app.MapGet("/refused", () => Answers.Page<RefusedPage>(new { desk.Book }));
         kept.MapGet(
             "/exercises",
-            (double? mass) =>
-                Answers.Page<ExercisesPage>(new { desk.Book, BodyMassKg = mass is >= 15 and <= 300 ? mass.Value : 70 })
+            (string? mass, string? units) =>
+                Answers.Page<ExercisesPage>(new { desk.Book, BodyMassKg = BodyMassKg(mass, units) ?? UsualMassKg() })
         );
         kept.MapGet(
             "/athletes/{id}",
@@ -115,13 +117,15 @@ internal static class PageRoutes
                     )
                     : Answers.NotFound(desk.Book)
         );
+        // A sheet is asked for again and again; cards are too many to keep.
         app.MapGet(
-            "/sheets/{session}.pdf",
-            (string session) =>
-                desk.Book.PlanOrNull?.Sheets.FirstOrDefault(s => s.SessionId == session) is { } sheet
-                    ? Results.File(CoachSheetPdf.Render(sheet, SpokenSentences.Writer), "application/pdf")
-                    : Answers.NotFound(desk.Book)
-        );
+                "/sheets/{session}.pdf",
+                (string session) =>
+                    desk.Book.PlanOrNull?.Sheets.FirstOrDefault(s => s.SessionId == session) is { } sheet
+                        ? new WrittenPdf(() => CoachSheetPdf.Render(sheet, SpokenSentences.Writer))
+                        : Answers.NotFound(desk.Book)
+            )
+            .AddEndpointFilter(new ShelfFilter(desk, WrittenPage.Pdf));
         app.MapFallback(() => Answers.NotFound(desk.Book));
     }
 
@@ -134,6 +138,21 @@ internal static class PageRoutes
     private static IResult OfAthlete<TPage>(Workbook book, string id)
         where TPage : IComponent =>
         book.Find(id) is { } leaf ? Answers.Page<TPage>(new { Book = book, Leaf = leaf }) : Answers.NotFound(book);
+
+    /// <summary>The mass that forces are asked for, kg; null where none that a body has was typed.</summary>
+    private static double? BodyMassKg(string? typed, string? units) =>
+        double.TryParse(
+            TypedAmount.In(typed ?? "", "kg", TypedAmount.UnitsOf(units), UnitSystem.Metric).Replace(',', '.'),
+            NumberStyles.Float,
+            CultureInfo.InvariantCulture,
+            out double mass
+        ) && mass is >= 15 and <= 300
+            ? mass
+            : null;
+
+    /// <summary>Some mass to begin with, whole in the reader's units.</summary>
+    private static double UsualMassKg() =>
+        BodyMassKg(TypedAmount.Round("70", "kg", Speech.Now.Units), Speech.Now.Units.ToString())!.Value;
 
     private static SessionCard? Card(Workbook book, string session, string athlete) =>
         book.PlanOrNull?.Cards.FirstOrDefault(c => c.SessionId == session && c.AthleteId == athlete);

@@ -101,7 +101,7 @@ internal static class RuleRoutes
         }
 
         if (
-            !double.TryParse(field("value"), NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            !double.TryParse(Metric(field), NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             || Day(field("from")) is not { } from
             || Day(field("until")) is not { } until
             || field("who").Length > 80
@@ -149,6 +149,17 @@ internal static class RuleRoutes
             }
         );
     }
+
+    /// <summary>The value in the limit's own unit, metric, whatever its keeper typed it in.</summary>
+    private static string Metric(Func<string, string> field) =>
+        LimitBook.Standard.All.FirstOrDefault(l => l.Id == field("limit")) is { } limit
+            ? TypedAmount.In(
+                field("value"),
+                limit.Unit,
+                TypedAmount.UnitsOf(field(TypedAmount.Field)),
+                UnitSystem.Metric
+            )
+            : field("value");
 
     private static Outcome<bool> Drop(Workbook book, string folder, Func<string, string> field) =>
         SquadFolderEditor.DropOverrides(

@@ -40,6 +40,9 @@ internal static class SetUpRoutes
                     c => form[c].ToString().Trim() is { Length: <= Longest } cell ? cell : "",
                     StringComparer.Ordinal
                 );
+                UnitSystem typedIn = TypedAmount.UnitsOf(form[TypedAmount.Field]);
+                cells["body_mass_kg"] = TypedAmount.In(cells["body_mass_kg"], "kg", typedIn, UnitSystem.Metric);
+                cells["stature_m"] = TypedAmount.In(cells["stature_m"], "m", typedIn, UnitSystem.Metric);
                 if (Fault(cells, form["operated"].ToString()) is var (field, sentence))
                 {
                     return Page(desk, new FormFault("athlete", field, new Piece(sentence), form));
@@ -118,8 +121,8 @@ internal static class SetUpRoutes
         cells["operation_site"] = PlaceWords.Read(cells["operation_site"]);
         bool written = cells["operation_site"].Length > 0;
         return !IsDay(cells["birth_date"]) ? ("born", T["set-up.born.wrong"])
-            : !IsWithin(cells["body_mass_kg"], 15, 300) ? ("mass", T["set-up.mass.wrong"])
-            : !IsWithin(cells["stature_m"], 0.8, 2.6) ? ("stature", T["set-up.stature.wrong"])
+            : !IsWithin(cells["body_mass_kg"], 15, 300) ? ("mass", ReadersUnits.In(T["set-up.mass.wrong"]))
+            : !IsWithin(cells["stature_m"], 0.8, 2.6) ? ("stature", ReadersUnits.In(T["set-up.stature.wrong"]))
             // Nobody knows what was not asked: an operation closes, so neither yes nor no is taken for granted.
             : operated is not ("yes" or "no") ? ("ever", T["set-up.ever.missing"])
             : operated == "yes" && !written ? ("site", T["set-up.ever.where"])

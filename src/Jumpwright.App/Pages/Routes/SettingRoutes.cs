@@ -120,7 +120,7 @@ internal static class SettingRoutes
         {
             if (squad.Material.Dossiers.All(d => d.Athlete.Id != id))
             {
-                return $"There is no athlete '{id}'.";
+                return TextBook.T["settings.erase.nobody"];
             }
 
             int files = 0;
@@ -144,7 +144,7 @@ internal static class SettingRoutes
 
             if (!squad.Store.Erase(id).TryGet(out ErasureReport? report, out Refusal? refusal))
             {
-                return refusal.Sentence;
+                return SpokenSentences.Text(refusal.Said);
             }
 
             squad.Reload();
@@ -153,14 +153,13 @@ internal static class SettingRoutes
                 && !squad.ImportAgain(null, CancellationToken.None).TryGet(out _, out Refusal? why)
             )
             {
-                return why.Sentence;
+                return SpokenSentences.Text(why.Said);
             }
 
-            return $"{id} is erased: {report.Rows} rows, {report.Recordings} recordings with their bytes, {report.Plans} plans, {files} files of the folder. "
-                + "Not reached: printed cards and coach's sheets, exports and backups made before, and tablets that logged sessions. "
+            return TextBook.T["settings.erase.done", id, report.Rows, report.Recordings, report.Plans, files]
                 + (
                     report.RefusedWithoutAthlete > 0
-                        ? $"{report.RefusedWithoutAthlete} refused recordings name nobody; look whether one is theirs."
+                        ? " " + TextBook.Counted("settings.erase.nameless", report.RefusedWithoutAthlete)
                         : ""
                 );
         });

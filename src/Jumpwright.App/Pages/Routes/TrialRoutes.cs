@@ -35,24 +35,24 @@ internal static class TrialRoutes
             (string sha, int number) =>
                 Find(desk.Book, sha, number) is { } trial
                     ? Trace(desk.Book, trial)
-                    : Answers.Refused("There is no such trial.", StatusCodes.Status404NotFound)
+                    : Answers.Told("answer.no-trial", StatusCodes.Status404NotFound)
         );
         app.MapPost(
             "/trials/{sha}/{number:int}/try",
             async (string sha, int number, HttpRequest request) =>
                 Find(desk.Book, sha, number) is not { } trial
-                    ? Answers.Refused("There is no such trial.", StatusCodes.Status404NotFound)
+                    ? Answers.Told("answer.no-trial", StatusCodes.Status404NotFound)
                 : await Answers.Body<Asked>(request) is { Events.IsDefault: false } asked
                     ? Try(desk.Book, trial, asked.Events)
-                : Answers.Refused("What was sent can't be read.", StatusCodes.Status400BadRequest)
+                : Answers.Told("answer.unread", StatusCodes.Status400BadRequest)
         );
         app.MapPost(
             "/trials/{sha}/{number:int}/events",
             async (string sha, int number, HttpRequest request) =>
                 Find(desk.Book, sha, number) is not { } trial
-                    ? Answers.Refused("There is no such trial.", StatusCodes.Status404NotFound)
+                    ? Answers.Told("answer.no-trial", StatusCodes.Status404NotFound)
                 : await Answers.Body<Kept>(request) is { Events.IsDefault: false } kept ? Keep(desk, trial, kept)
-                : Answers.Refused("What was sent can't be read.", StatusCodes.Status400BadRequest)
+                : Answers.Told("answer.unread", StatusCodes.Status400BadRequest)
         );
     }
 

@@ -32,7 +32,7 @@ internal static class WeekRoutes
         );
         app.MapGet(
                 "/week/sessions/{id}",
-                (string id, HttpRequest request) => Called(desk.Book, id, request.Query) ?? Answers.NotFound(desk.Book)
+                (string id, HttpRequest request) => Called(desk, id, request.Query) ?? Answers.NotFound(desk.Book)
             )
             .AddEndpointFilter(new ShelfFilter(desk));
         app.MapPost(
@@ -71,7 +71,7 @@ internal static class WeekRoutes
         string session = form["session"].ToString();
         if (desk.Book.Find(athlete) is null || session.Length is 0 or > 120)
         {
-            return Answers.Refused("There is no such athlete or session.", StatusCodes.Status404NotFound);
+            return Answers.Told("answer.no-athlete-or-session", StatusCodes.Status404NotFound);
         }
 
         var entries = new List<JournalEntry>();
@@ -103,8 +103,9 @@ internal static class WeekRoutes
             : null;
 
     /// <summary>The session's page; with a roll that was called, the session as it is left by that.</summary>
-    private static IResult? Called(Workbook book, string id, IQueryCollection asked)
+    private static IResult? Called(FrontDesk desk, string id, IQueryCollection asked)
     {
+        Workbook book = desk.Book;
         if (
             book.PlanOrNull is not { } week
             || week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is not { } session
@@ -125,15 +126,21 @@ internal static class WeekRoutes
         int? minutes = int.TryParse(asked["minutes"], out int typed)
             ? Math.Clamp(typed, 1, session.Slot.Minutes)
             : null;
+        bool called = asked["called"] == "yes";
+        // Before anybody asked, the form holds what the floor said; afterwards what was asked.
+        FloorToday said = FloorToday.Of(desk.Journal, id);
         return Answers.Page<SessionPage>(
             new
             {
                 Book = book,
                 Session = session,
-                Called = asked["called"] == "yes" ? RollCall.Make(session, week.Request, here, kit, minutes) : null,
-                Here = here,
-                Kit = kit,
-                Minutes = minutes,
+                Called = called ? RollCall.Make(session, week.Request, here, kit, minutes) : null,
+                Here = called
+                    ? here
+                    : session.Athletes.Select(a => a.AthleteId).Where(a => !said.Away.Contains(a)).ToHashSet(),
+                Kit = called ? (IReadOnlyDictionary<string, int>)kit : said.Kit,
+                Minutes = called ? minutes : said.Minutes,
+                Said = said,
             }
         );
     }

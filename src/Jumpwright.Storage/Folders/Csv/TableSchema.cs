@@ -39,7 +39,18 @@ internal sealed record TableSchema(
     public static readonly TableSchema Trials = new(
         SquadTables.Trials,
         ProblemWeight.LeftOut,
-        ["file", "athlete", "date", "task", "body_mass_kg", "external_load_kg", "drop_height_m", "limb", "plates"],
+        [
+            "file",
+            "athlete",
+            "date",
+            "task",
+            "body_mass_kg",
+            "external_load_kg",
+            "drop_height_m",
+            "limb",
+            "plates",
+            "frames_per_second",
+        ],
         ["file"]
     );
 

@@ -83,6 +83,11 @@ internal static class C3dReader
             warnings.Add(C3dRepairs.ParametersEnd(at));
         }
 
+        if (manifest.FramesPerSecond is not null)
+        {
+            warnings.Add(Repairs.RateIsForFrames);
+        }
+
         if (manifest.Plates is null && used > MostToChooseFrom)
         {
             return C3dRefusals.WhichPlates(used, []);

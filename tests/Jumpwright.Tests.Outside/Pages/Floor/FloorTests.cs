@@ -255,6 +255,68 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await other.CloseAsync();
     }
 
+    /// <summary>
+    /// Fewer minutes, said on one tablet without the program: after both have handed in, both tablets and the page of the session say
+    /// the same, and of two words the later one counts.
+    /// </summary>
+    [Fact]
+    public async Task FewerMinutes_SaidOnOneTablet_HoldOnAll_AndTheLaterWordCounts()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage left = await demo.Open(820);
+        IPage right = await demo.Open(820);
+        await OpenFloor(left, server, "Left");
+        await OpenFloor(right, server, "Right");
+        string id = await left.EvaluateAsync<string>("() => document.getElementById('session').value");
+        string[] planned = await Places(left);
+        server.Kill();
+        await Say(left, 25);
+        string[] shorter = await Places(left);
+        Assert.True(shorter.Length < planned.Length, "no turn went");
+        // Said later on the other, which has not heard of the first.
+        await Say(right, 30);
+        string[] later = await Places(right);
+        Assert.NotEqual(shorter, later);
+
+        await server.Start(plans: true);
+        await left.WaitForFunctionAsync("() => document.getElementById('minutes').value === '30'");
+        await right.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        Assert.Equal("30", await right.InputValueAsync("#minutes"));
+        Assert.Equal(later, await Places(left));
+        Assert.Equal(later, await Places(right));
+
+        // The page of the session begins with what the floor said, its kit too.
+        await left.Locator("#kit summary").ClickAsync();
+        await left.Locator("[data-kit='plyo-box']").FillAsync("1");
+        await left.Locator("[data-kit='plyo-box']").PressAsync("Tab");
+        await left.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        IPage desk = await demo.Open(820);
+        // There once the program has planned, which it does while it answers.
+        while ((await desk.GotoAsync(server.Address + "/week/sessions/" + id))!.Status != 200)
+        {
+            await Task.Delay(500, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Equal("30", await desk.InputValueAsync("#minutes"));
+        Assert.Equal("1", await desk.InputValueAsync("#kit-plyo-box"));
+        Assert.Contains("What tablets on the floor said", await desk.Locator("main").InnerTextAsync());
+        foreach (IPage page in new[] { left, right, desk })
+        {
+            await page.CloseAsync();
+        }
+
+        server.Kill();
+
+        static async Task Say(IPage page, int minutes)
+        {
+            await page.FillAsync("#minutes", $"{minutes}");
+            await page.PressAsync("#minutes", "Tab");
+            await page.WaitForFunctionAsync("() => document.body.dataset.waiting === '1'");
+        }
+    }
+
     private static async Task<string[]> Places(IPage page) =>
         await page.EvaluateAsync<string[]>(
             "() => [...document.querySelectorAll('#where li')].map(li => li.querySelector('.number').textContent + ' ' + li.querySelector('.name').textContent)"
