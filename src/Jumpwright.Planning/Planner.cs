@@ -55,8 +55,15 @@ public static class Planner
         plan with
         {
             Limits = Judge.Read(plan, request),
-            Remarks = [.. request.Remarks.Concat(request.Athletes.SelectMany(a => a.OtherJumping)).Distinct()],
+            Remarks = [.. request.Remarks.Concat(OtherJumping(request)).Distinct()],
         };
+
+    /// <summary>What practices and matches ask, once for all of whom it says the same.</summary>
+    private static IEnumerable<Sentence> OtherJumping(PlanRequest request) =>
+        request
+            .Athletes.SelectMany(a => a.OtherJumping.Select(says => (a.Athlete.Name, Says: says)))
+            .GroupBy(o => o.Says, o => o.Name)
+            .Select(same => Sentence.Of($"{string.Join(", ", same)}: {same.Key}"));
 
     private static Plan Judged(Plan plan, PlanRequest request)
     {

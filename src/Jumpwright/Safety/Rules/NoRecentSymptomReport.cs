@@ -43,7 +43,7 @@ internal sealed class NoRecentSymptomReport : SafetyRule
             : Sentence.Of($"There is no symptom report");
         yield return Close(
             new NoHighIntensity(),
-            $"{seen}: no high-intensity work until somebody asked about pain within {days} days (a 0 counts)."
+            $"{seen}: no high-intensity work until somebody has asked about pain again: an answer counts for {days} days (a 0 is one, too)."
         );
     }
 }
