@@ -86,6 +86,7 @@ internal static class FreeRinging
         int width = Vector512<double>.Count;
         Span<double> hz = stackalloc double[width];
         Span<double> dampings = stackalloc double[width];
+        Span<double> gains = stackalloc double[width];
         for (int cell = 0; cell < cells.Length; cell += width)
         {
             for (int k = 0; k < width; k++)
@@ -94,17 +95,8 @@ internal static class FreeRinging
                 (hz[k], dampings[k]) = (Hz(i), Damping(j));
             }
 
-            Likelihood(
-                    forceN,
-                    rateHz,
-                    flights,
-                    white,
-                    usual,
-                    Vector512.Create<double>(hz),
-                    Vector512.Create<double>(dampings)
-                )
-                .CopyTo(hz);
-            hz[..Math.Min(width, cells.Length - cell)].CopyTo(cells[cell..]);
+            Likelihoods(forceN, rateHz, flights, white, usual, hz, dampings, gains);
+            gains[..Math.Min(width, cells.Length - cell)].CopyTo(cells[cell..]);
         }
 
         var found = new List<(double Gain, double I, double J)>();
@@ -151,6 +143,7 @@ internal static class FreeRinging
     {
         Span<double> hz = stackalloc double[Vector512<double>.Count];
         Span<double> dampings = stackalloc double[Vector512<double>.Count];
+        Span<double> gains = stackalloc double[Vector512<double>.Count];
         for (double step = 0.5; step > 0.004; )
         {
             // All sides of a step, and of half a step, in one look.
@@ -160,23 +153,14 @@ internal static class FreeRinging
                 (hz[k], dampings[k]) = (Hz(i), Damping(j));
             }
 
-            Likelihood(
-                    forceN,
-                    rateHz,
-                    flights,
-                    white,
-                    usual,
-                    Vector512.Create<double>(hz),
-                    Vector512.Create<double>(dampings)
-                )
-                .CopyTo(hz);
+            Likelihoods(forceN, rateHz, flights, white, usual, hz, dampings, gains);
             (double Gain, double I, double J) better = from;
             for (int k = 0; k < hz.Length; k++)
             {
-                if (hz[k] > better.Gain)
+                if (gains[k] > better.Gain)
                 {
                     (double i, double j) = Side(from, step, k);
-                    better = (hz[k], i, j);
+                    better = (gains[k], i, j);
                 }
             }
 
@@ -196,17 +180,18 @@ internal static class FreeRinging
     }
 
     /// <summary>Logarithm of how much likelier the flights are with a swing, each of its own size, than with noise alone; of eight swings.</summary>
-    private static Vector512<double> Likelihood(
+    private static void Likelihoods(
         ReadOnlySpan<double> forceN,
         double rateHz,
         List<Aftermath> flights,
         double white,
         double usualN,
-        Vector512<double> hz,
-        Vector512<double> damping
+        ReadOnlySpan<double> hz,
+        ReadOnlySpan<double> dampings,
+        Span<double> gains
     )
     {
-        var swing = FreeSwing.Of(hz, damping, rateHz);
+        var swing = FreeSwing.Of(Vector512.Create(hz), Vector512.Create(dampings), rateHz);
         double ridge = white / (usualN * usualN);
         Vector512<double> gain = Vector512<double>.Zero;
         foreach ((int from, int to, Instant takeOff, double zero) in flights)
@@ -233,6 +218,6 @@ internal static class FreeRinging
             gain += ((explained / white) - Vector512.Log(det / (ridge * ridge))) / 2;
         }
 
-        return gain;
+        gain.CopyTo(gains);
     }
 }
