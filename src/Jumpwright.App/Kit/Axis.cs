@@ -10,8 +10,7 @@ namespace Jumpwright.App.Kit;
 internal sealed record Axis(string Of, string Unit = "")
 {
     /// <summary>Beside the axis, for example <c>height, in</c>.</summary>
-    public string Label =>
-        Unit.Length == 0 ? T[Of] : $"{T[Of]}, {UnitWords.Word(TypedAmount.Unit(Unit, Speech.Now.Units))}";
+    public string Label => Unit.Length == 0 ? T[Of] : $"{T[Of]}, {UnitWords.Word(UnitWords.Unit(Unit))}";
 
     /// <summary>A value as its reader has it.</summary>
     public double Shown(double value) =>

@@ -58,6 +58,13 @@ internal static class TypedAmount
         return exact.ToString(CultureInfo.InvariantCulture);
     }
 
+    /// <summary>What was typed, in its metric unit and with a decimal point, as files write it.</summary>
+    /// <param name="typed">A number, in the unit of the field.</param>
+    /// <param name="unit">The metric unit.</param>
+    /// <param name="from">The units it was typed in.</param>
+    public static string Metric(string typed, string unit, UnitSystem from) =>
+        In(typed, unit, from, UnitSystem.Metric).Replace(',', '.');
+
     /// <summary>What is stored, to stand in a field.</summary>
     /// <param name="value">In the metric unit; null leaves the field empty.</param>
     /// <param name="unit">The metric unit.</param>

@@ -101,8 +101,7 @@ internal readonly struct BeyondEdge(double rateHz, PlateAnswer? swing)
             free.Back(ref cos, ref sin);
         }
 
-        Vector512<double> det = (cc * ss) - (cs * cs);
-        Vector512<double> explained = ((ss * cy * cy) - (2 * cs * cy * sy) + (cc * sy * sy)) / det;
+        Vector512<double> explained = FreeSwing.Explained(cc, cs, ss, cy, sy, out Vector512<double> det);
         return (explained - Vector512.Log(det * usual * usual) - silent) / 2;
     }
 }

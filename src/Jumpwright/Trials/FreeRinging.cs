@@ -213,8 +213,7 @@ internal static class FreeRinging
                 swing.On(ref c, ref s);
             }
 
-            Vector512<double> det = (cc * ss) - (cs * cs);
-            Vector512<double> explained = ((ss * cy * cy) - (2 * cs * cy * sy) + (cc * sy * sy)) / det;
+            Vector512<double> explained = FreeSwing.Explained(cc, cs, ss, cy, sy, out Vector512<double> det);
             gain += ((explained / white) - Vector512.Log(det / (ridge * ridge))) / 2;
         }
 

@@ -50,6 +50,23 @@ internal readonly record struct FreeSwing(
         (cos, sin) = (((cos * StepCos) + (sin * StepSin)) / square, ((sin * StepCos) - (cos * StepSin)) / square);
     }
 
+    /// <summary>
+    /// What two phases of any size explain of some numbers, a sum of squares: from the sums of the phases' products with each other and
+    /// with the numbers, a ridge on both squares let in.
+    /// </summary>
+    public static Vector512<double> Explained(
+        Vector512<double> cc,
+        Vector512<double> cs,
+        Vector512<double> ss,
+        Vector512<double> cy,
+        Vector512<double> sy,
+        out Vector512<double> determinant
+    )
+    {
+        determinant = (cc * ss) - (cs * cs);
+        return ((ss * cy * cy) - (2 * cs * cy * sy) + (cc * sy * sy)) / determinant;
+    }
+
     private static (Vector512<double> Cos, Vector512<double> Sin) Phases(
         Vector512<double> angle,
         Vector512<double> logSize

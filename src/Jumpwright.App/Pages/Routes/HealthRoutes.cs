@@ -204,9 +204,7 @@ internal static class HealthRoutes
 
     /// <summary>A length or mass in its metric unit, with a decimal point, whatever it was typed in.</summary>
     private static string Metric(IFormCollection form, string name, string unit) =>
-        TypedAmount
-            .In(Cell(form[name]), unit, TypedAmount.UnitsOf(form[TypedAmount.Field]), UnitSystem.Metric)
-            .Replace(',', '.');
+        TypedAmount.Metric(Cell(form[name]), unit, TypedAmount.UnitsOf(form[TypedAmount.Field]));
 
     private static string? Place(string? typed) =>
         Cell(typed) is { Length: > 0 } place ? PlaceWords.Read(place).ToLowerInvariant() : null;

@@ -156,7 +156,7 @@ internal static class IntakeRoutes
                 UnitSystem typedIn = TypedAmount.UnitsOf(form[TypedAmount.Field]);
                 foreach ((string cell, string unit) in Amounts)
                 {
-                    cells[cell] = TypedAmount.In(cells[cell], unit, typedIn, UnitSystem.Metric).Replace(',', '.');
+                    cells[cell] = TypedAmount.Metric(cells[cell], unit, typedIn);
                 }
 
                 return incoming

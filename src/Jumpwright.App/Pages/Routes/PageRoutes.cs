@@ -142,7 +142,7 @@ internal static class PageRoutes
     /// <summary>The mass that forces are asked for, kg; null where none that a body has was typed.</summary>
     private static double? BodyMassKg(string? typed, string? units) =>
         double.TryParse(
-            TypedAmount.In(typed ?? "", "kg", TypedAmount.UnitsOf(units), UnitSystem.Metric).Replace(',', '.'),
+            TypedAmount.Metric(typed ?? "", "kg", TypedAmount.UnitsOf(units)),
             NumberStyles.Float,
             CultureInfo.InvariantCulture,
             out double mass

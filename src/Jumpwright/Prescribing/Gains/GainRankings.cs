@@ -12,8 +12,6 @@ public static class GainRankings
 {
     private const double Sure = 0.9;
 
-    internal static Sentence Said(Quality quality) => QualityNames.Of(quality);
-
     /// <summary>The ranking; refused where the outcome itself was not measured.</summary>
     /// <param name="profile">What limits the athlete.</param>
     /// <param name="outcome">What they train for.</param>

@@ -71,7 +71,7 @@ public static class NextTests
         {
             if (Open(profile, quality) is { } finding)
             {
-                yield return (GainRankings.Said(quality), gate => OfQuality(id, finding, gate));
+                yield return (QualityNames.Of(quality), gate => OfQuality(id, finding, gate));
             }
         }
 
@@ -98,7 +98,7 @@ public static class NextTests
         {
             if (Open(profile, quality) is { } finding)
             {
-                yield return (GainRankings.Said(quality), gate => OfQuality(id, finding, gate));
+                yield return (QualityNames.Of(quality), gate => OfQuality(id, finding, gate));
             }
         }
     }
@@ -143,10 +143,10 @@ public static class NextTests
                 finding.Verdict == FindingVerdict.Unclear
                     ? finding.TrialsToSettle is { } n && n <= asked
                         ? Sentence.Of(
-                            $"{GainRankings.Said(finding.Quality)} isn't settled, and so many would settle it if the mean stays"
+                            $"{QualityNames.Of(finding.Quality)} isn't settled, and so many would settle it if the mean stays"
                         )
-                        : Sentence.Of($"{GainRankings.Said(finding.Quality)} isn't settled")
-                    : Sentence.Of($"a first look at {GainRankings.Said(finding.Quality)}")
+                        : Sentence.Of($"{QualityNames.Of(finding.Quality)} isn't settled")
+                    : Sentence.Of($"a first look at {QualityNames.Of(finding.Quality)}")
             );
             if (test.TryGet(out _, out Refusal? no))
             {

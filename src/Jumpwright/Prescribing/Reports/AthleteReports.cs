@@ -86,7 +86,7 @@ internal static class AthleteReports
                 .. ranking.Conditions.Select(c => new ReportParagraph(c)),
                 .. ranking.Ranked.Select(g => new ReportParagraph(g.Sentence)),
                 Sentence.Of(
-                    $"No published effect on it that we know: {Sentence.Join(", ", ranking.Unranked.Select(g => GainRankings.Said(g.Quality)))}."
+                    $"No published effect on it that we know: {Sentence.Join(", ", ranking.Unranked.Select(g => QualityNames.Of(g.Quality)))}."
                 ),
                 Sentence.Of($"Effects are of groups and of whole programmes; they are never added up."),
             ],
