@@ -3,6 +3,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
@@ -130,6 +131,17 @@ internal static class BenchSquads
         )
         {
             ExercisesPerSessionAtLeast = 3,
+            // Whatever is in their menu was done from there lately.
+            Drops = TrainedDrops.None with
+            {
+                Clean =
+                [
+                    .. from item in menu.DistinctBy(m => m.ExerciseId)
+                    where item.Dose.DropHeightM is not null
+                    from day in new[] { 7, 3 }
+                    select new TrainedDrop(item.ExerciseId, Monday.PlusDays(-day), item.Dose.DropHeightM!.Value),
+                ],
+            },
             HighIntensityContactsPerSessionAtMost = 20 + (10 * level),
             Goals =
             [

@@ -43,6 +43,7 @@ internal static class Blocks
             item.Who.Athlete.Id,
             item.Exercise.Id,
             item.Phase,
+            OrderOfWork.RankOf(item.Exercise, item.Menu.Dose.DropHeightM),
             seconds,
             item.Exercise.Kit,
             [(item.Exercise.Id, 0, seconds)]
@@ -65,6 +66,7 @@ internal static class Blocks
             heavy.Who.Athlete.Id,
             pair.Id,
             heavy.Phase == 1 || light.Phase == 1 ? 1 : 2,
+            2,
             at,
             [
                 .. heavy

@@ -139,7 +139,7 @@ internal static class GreedyRotation
             for (int b = 0; b < _blocks.Length; b++)
             {
                 left[_athlete[b]] += _blocks[b].Seconds + _gym.ChangeOver;
-                low[_athlete[b]] += _blocks[b].Phase == 0 ? 1 : 0;
+                low[_athlete[b]] += _blocks[b].AsWaiting;
             }
 
             List<(int Block, int Start)> placed = [];
@@ -166,7 +166,7 @@ internal static class GreedyRotation
 
                     Block block = _blocks[b];
                     if (
-                        (block.Phase != 0 && low[_athlete[b]] > 0)
+                        block.ComesAfter(low[_athlete[b]])
                         || start + block.Seconds > _gym.Closes
                         || (block.Phase == 1 && start > _gym.FreshUntil)
                         || !Fits(b, start, busy)
@@ -191,7 +191,7 @@ internal static class GreedyRotation
                     count--;
                     free[_athlete[next]] = end;
                     left[_athlete[next]] -= _blocks[next].Seconds + _gym.ChangeOver;
-                    low[_athlete[next]] -= _blocks[next].Phase == 0 ? 1 : 0;
+                    low[_athlete[next]] -= _blocks[next].AsWaiting;
                     foreach ((int kit, int needed) in _kit[next])
                     {
                         busy[kit].Add((end, needed));

@@ -35,7 +35,7 @@ internal static class RotationModel
             );
             foreach (int i in one)
             {
-                foreach (int j in one.Where(j => blocks[i].Phase == 0 && blocks[j].Phase != 0))
+                foreach (int j in one.Where(j => blocks[i].Rank < blocks[j].Rank))
                 {
                     model.Add(starts[i] + blocks[i].Seconds + gym.ChangeOver <= starts[j]);
                 }

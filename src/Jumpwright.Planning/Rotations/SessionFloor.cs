@@ -78,7 +78,7 @@ internal sealed class SessionFloor
         {
             _placed[b] = false;
             left += _now[b].Seconds + _gym.ChangeOver;
-            low += _now[b].Phase == 0 ? 1 : 0;
+            low += _now[b].Block.AsWaiting;
         }
 
         if (_gym.Opens + left <= _gym.Closes && Next(0, _gym.Opens, left, low))
@@ -113,7 +113,7 @@ internal sealed class SessionFloor
         for (int b = 0; b < _count; b++)
         {
             start[b] =
-                _placed[b] || (low > 0 && _now[b].Phase != 0)
+                _placed[b] || _now[b].Block.ComesAfter(low)
                     ? int.MaxValue
                     : Earliest(_now[b], free + _gym.ChangeOver);
         }
@@ -144,7 +144,7 @@ internal sealed class SessionFloor
                     depth + 1,
                     start[next] + block.Seconds,
                     left - block.Seconds - _gym.ChangeOver,
-                    low - (block.Phase == 0 ? 1 : 0)
+                    low - block.Block.AsWaiting
                 )
             )
             {

@@ -70,8 +70,13 @@ internal static class Standing
         }
 
         Timeline timeline = new(placed.ToImmutable());
-        return InUseAtMost(timeline, gym) ? timeline : null;
+        return InOrder(timeline) && InUseAtMost(timeline, gym) ? timeline : null;
     }
+
+    private static bool InOrder(Timeline timeline) =>
+        timeline
+            .Placed.GroupBy(p => p.Block.AthleteId, StringComparer.Ordinal)
+            .All(one => one.OrderBy(p => p.Start).Select(p => p.Block.Rank) is var ranks && ranks.SequenceEqual(ranks.Order()));
 
     private static bool InUseAtMost(Timeline timeline, Gym gym)
     {

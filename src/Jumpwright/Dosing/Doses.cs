@@ -29,7 +29,7 @@ public static class Doses
         DropChoice? drop = null;
         if (exercise.DropRangeM is not null)
         {
-            if (!DropHeights.For(exercise, history, today.Rulings, day).TryGet(out drop, out Refusal? noDrop))
+            if (!DropHeights.For(exercise, history, today, day).TryGet(out drop, out Refusal? noDrop))
             {
                 return noDrop;
             }

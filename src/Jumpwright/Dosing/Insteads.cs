@@ -45,6 +45,7 @@ internal static class Insteads
                 && (e.ExternalLoad is null || exercise.ExternalLoad is not null)
                 && (!e.SingleLegLanding || exercise.SingleLegLanding)
                 && (onFloor || !e.Facts.LandsOnFloor)
+                && (!e.IsDepthJump || exercise.IsDepthJump)
                 && (e.DropRangeM is null || exercise.DropRangeM is { } d && e.DropRangeM.Value.MinM <= d.MinM)
                 && (
                     exercise.Demand.GetValueOrDefault(Tissue.Achilles) == 0

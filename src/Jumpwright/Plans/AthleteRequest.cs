@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Jumpwright.Athletes;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
@@ -36,6 +37,12 @@ public sealed record AthleteRequest(
 
     /// <summary>Days before a fixture, its own beside them, on which no landing on the floor loads a sore tissue. House rule.</summary>
     public int SoreLandingDaysBeforeFixture { get; init; } = LimitBook.Standard.Whole(SoreBeforeFixture.LimitId);
+
+    /// <summary>From which boxes the log shows clean sessions; where none are known, only the first step is open.</summary>
+    public TrainedDrops Drops { get; init; } = TrainedDrops.None;
+
+    /// <summary>How far a box may stand above the one before, m. House rule.</summary>
+    public double DropStepM { get; init; } = LimitBook.Standard["drop-step"];
 
     /// <summary>Fewest exercises of a session that holds any at all.</summary>
     public int ExercisesPerSessionAtLeast { get; init; }

@@ -40,6 +40,7 @@ public static class Limits
         ),
         new WeeklyGrowth(),
         new OpensInOrder(),
+        new DropHeightRise(),
         new RecoveryHours(),
         new RecoveryFromRecentWork(),
         new HighIntensityRoundFixtures(),

@@ -10,6 +10,7 @@ namespace Jumpwright.Progression;
 internal static class Holds
 {
     internal const string Landing = "landing-hold";
+    internal const string Drops = "drop-hold";
     internal const string TimeOff = "time-off-hold";
 
     /// <summary>The reason that holds everything beyond landing back, or null.</summary>

@@ -12,6 +12,9 @@ public sealed record Ladder(string AthleteId, LocalDate AsOf, ImmutableArray<Run
     /// </summary>
     public RungReason? ComingBack { get; init; }
 
+    /// <summary>From which boxes the log shows clean sessions; the dose asks.</summary>
+    public TrainedDrops Drops { get; init; } = TrainedDrops.None;
+
     /// <summary>The rung of that exercise, or null.</summary>
     public Rung? Find(string exerciseId) =>
         Rungs.FirstOrDefault(r => string.Equals(r.ExerciseId, exerciseId, StringComparison.Ordinal));

@@ -22,6 +22,7 @@ internal sealed class LadderBuilder(
     private readonly RungReason? _timeOffHold = Holds.ForTimeOff(history, asOf, options);
     private readonly Dictionary<string, Rung> _rungs = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Rung> _proposed = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, CleanSessions> _own = new(StringComparer.Ordinal);
     private readonly Dictionary<string, CleanSessions> _sessions = new(StringComparer.Ordinal);
 
     private CriterionJudge? _proposing;
@@ -30,17 +31,16 @@ internal sealed class LadderBuilder(
     {
         ImmutableArray<CompletedItem> done = [.. history.Completed.Where(c => c.Date <= asOf)];
         ImmutableArray<CompletedItem> sound = Flaws.Without(done, options);
-        var own = new Dictionary<string, CleanSessions>(StringComparer.Ordinal);
         ImmutableDictionary<string, ImmutableHashSet<string>> keepers = Keepers.Of(catalogue);
         foreach (Exercise exercise in catalogue.Exercises)
         {
-            own[exercise.Id] = CleanSessions.Of(exercise, keepers[exercise.Id], done, sound, options);
+            _own[exercise.Id] = CleanSessions.Of(exercise, keepers[exercise.Id], done, sound, options);
         }
 
         foreach (Exercise exercise in catalogue.Exercises)
         {
             IEnumerable<Exercise> harder = catalogue.Exercises.Where(e => keepers[exercise.Id].Contains(e.Id));
-            _sessions[exercise.Id] = own[exercise.Id].With([.. harder.Select(e => (e, own[e.Id]))]);
+            _sessions[exercise.Id] = _own[exercise.Id].With([.. harder.Select(e => (e, _own[e.Id]))]);
         }
 
         foreach (Exercise exercise in catalogue.Exercises)
@@ -51,6 +51,7 @@ internal sealed class LadderBuilder(
         var stands = new Ladder(profile.AthleteId, asOf, [.. catalogue.Exercises.Select(e => _rungs[e.Id])])
         {
             ComingBack = _timeOffHold,
+            Drops = TrainedDrops.Of(done, catalogue, asOf, options),
         };
         OpenWork open = new(stands, id => catalogue.Find(id) is { } e ? Proposed(e) : null, rulings, catalogue);
         _proposing = new CriterionJudge(profile, history, asOf, options) { Open = open };
@@ -98,7 +99,7 @@ internal sealed class LadderBuilder(
 
         return reason.CriterionId switch
         {
-            RungReason.Faded => StepBefore(exercise),
+            RungReason.Faded or Holds.Drops => StepBefore(exercise),
             Holds.Landing => Landings(reason),
             _ => reason.CheapestTest,
         };
@@ -239,6 +240,23 @@ internal sealed class LadderBuilder(
         if (_landingHold is { } landing && (exercise.Stage != Stage.Landing || exercise.SingleLegLanding))
         {
             yield return landing;
+        }
+        else if (
+            _landingHold is { Date: { } since }
+            && exercise.DropRangeM is not null
+            && !catalogue.Exercises.Any(e =>
+                e is { Stage: Stage.Landing, DropRangeM: null } && _own[e.Id].Clean.Any(d => d > since)
+            )
+        )
+        {
+            yield return new RungReason(
+                Holds.Drops,
+                CriterionVerdict.NotMet,
+                $"{_landingHold.Sentence} Nothing is stepped off until a landing on the floor was clean since then.",
+                null,
+                since,
+                null
+            );
         }
 
         if (

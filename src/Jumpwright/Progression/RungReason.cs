@@ -34,7 +34,7 @@ public sealed record RungReason(
     /// A ruling, a hold or time without practice: its sentence says what closes the step. Any other reason's says what is needed, and then what
     /// is known of it.
     /// </summary>
-    public bool Closes => Ruling is not null || CriterionId is Holds.Landing or Holds.TimeOff or Faded;
+    public bool Closes => Ruling is not null || CriterionId is Holds.Landing or Holds.Drops or Holds.TimeOff or Faded;
 
     /// <summary>The id of a step that was not done for too long.</summary>
     internal const string Faded = "faded";

@@ -20,7 +20,23 @@ public class DoseTests
 
     /// <summary>A ladder on which everything stands at one state, so that the dose alone is tested.</summary>
     private static Ladder All(RungState state) =>
-        new("a01", Story.Today, [.. Standard.Exercises.Select(e => new Rung(e.Id, state, []))]);
+        new("a01", Story.Today, [.. Standard.Exercises.Select(e => new Rung(e.Id, state, []))])
+        {
+            Drops = TrainedDrops.None with
+            {
+                Clean =
+                [
+                    .. from exercise in Standard.Exercises
+                    where exercise.DropRangeM is not null
+                    from day in new[] { 7, 3 }
+                    select new TrainedDrop(
+                        exercise.Id,
+                        Story.Today.PlusDays(-day),
+                        Math.Min(0.40, exercise.DropRangeM!.Value.MaxM)
+                    ),
+                ],
+            },
+        };
 
     private static readonly ImmutableArray<KitCount> AllKit = [.. KitIds.All.Select(k => new KitCount(k, 9))];
 

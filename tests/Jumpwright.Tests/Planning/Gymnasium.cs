@@ -3,6 +3,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
@@ -270,7 +271,14 @@ internal static class Gymnasium
             [],
             ImmutableDictionary<LocalDate, ImmutableArray<Ruling>>.Empty,
             []
-        );
+        )
+        {
+            Drops = new([Dropped(7, 0.3), Dropped(3, 0.3)], Sessions: 2),
+        };
+
+    /// <summary>A clean session of depth jumps from that box, so many days before Monday.</summary>
+    public static TrainedDrop Dropped(int daysBefore, double heightM, string exerciseId = "depth-jump") =>
+        new(exerciseId, Monday.PlusDays(-daysBefore), heightM);
 
     public static PlanRequest Request(ImmutableArray<SessionSlot> slots, params AthleteRequest[] athletes) =>
         new(Monday, 1, "UTC", slots, Kit, [], [.. athletes], Catalogue, [], new SolveBudget { GapLimit = 0 })

@@ -215,6 +215,11 @@ internal static class IndependentChecker
 
             Exercise exercise = ExerciseOf(d.Exercise, request);
             double? drop = entry.Dose.DropHeightM;
+            if (drop is { } from && !LogLeadsTo(from, exercise, who, request))
+            {
+                wrong.Add($"{d} drops from {from}, more than a step above the log");
+            }
+
             bool top = exercise.Demand.Any(t => t.Value >= 3);
             bool high = top || drop >= 0.30;
             if (who.RulingsByDay.TryGetValue(slot.Date, out var rulings))
@@ -581,6 +586,29 @@ internal static class IndependentChecker
         return wrong;
     }
 
+    /// <summary>
+    /// Enough days of drops at most a step lower, that ask as much: a rebound is asked for a rebound, one leg for one leg. Above the lowest of its
+    /// range the exercise's own days too. The first step needs none.
+    /// </summary>
+    private static bool LogLeadsTo(double fromM, Exercise exercise, AthleteRequest who, PlanRequest request)
+    {
+        int all = 0;
+        int own = 0;
+        foreach (var day in who.Drops.Clean.Where(d => d.HeightM + who.DropStepM >= fromM - 1e-6).GroupBy(d => d.Date))
+        {
+            Exercise[] done = [.. day.Select(d => ExerciseOf(d.ExerciseId, request))];
+            bool same = done.Any(e =>
+                !(exercise.IsDepthJump && !e.IsDepthJump) && !(exercise.SingleLegLanding && !e.SingleLegLanding)
+            );
+            all += same ? 1 : 0;
+            own += done.Any(e => e.Id == exercise.Id) ? 1 : 0;
+        }
+
+        bool first = fromM <= who.DropStepM + 1e-6;
+        bool lowest = fromM <= exercise.DropRangeM!.Value.MinM + 1e-6;
+        return (first || all >= who.Drops.Sessions) && (lowest || own >= who.Drops.Sessions);
+    }
+
     public static bool IsLow(Exercise exercise, double? dropM) =>
         (exercise.Stage == Stage.Landing || exercise.Stage == Stage.AnkleStiffness)
         && exercise.RecoveryHours.All(r => r.Value == 0)
@@ -661,6 +689,7 @@ internal static class IndependentChecker
         foreach (AthleteSession one in session.Athletes)
         {
             double last = 0;
+            int lowSoFar = 0;
             bool others = false;
             foreach (PlannedItem item in one.Items)
             {
@@ -699,6 +728,13 @@ internal static class IndependentChecker
                     wrong.Add($"{session.Slot.Id} {one.AthleteId} {exercise.Id}: low work after other work");
                 }
 
+                int step = exercise.Entry.Length == 0 ? 0 : 1;
+                if (low && step < lowSoFar)
+                {
+                    wrong.Add($"{session.Slot.Id} {one.AthleteId} {exercise.Id}: easier low work after harder");
+                }
+
+                lowSoFar = low ? step : lowSoFar;
                 others |= !low;
                 double work = session.Slot.Minutes - request.Limits.OpeningMinutes;
                 double latest = request.Limits.OpeningMinutes + (work * request.Limits.FreshWithinShare);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Plans;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
 using NodaTime;
@@ -140,6 +141,13 @@ internal static class LimitCases
                 new(Second, "box-jump", 2, 6)
             ),
             1
+        ),
+        // From 30 cm: a step of 10 cm above the 20 cm of two clean days. One day shows no height, and 10 cm are where everybody begins.
+        new(
+            "drop-height-rise",
+            Planned(a => a with { Drops = Dropping(0.2, 0.2) }, new Line(First, "depth-jump", 2, 6)),
+            Planned(a => a with { Drops = Dropping(0.3) }, new Line(First, "depth-jump", 2, 6)),
+            0.2
         ),
         // Tuesday 17:45 to Thursday 17:00 is 47.25 h: enough for 24 h, too little for 48 h.
         new(
@@ -319,6 +327,9 @@ internal static class LimitCases
         new("wishes-kept", Wished(1), Wished(2), 1),
         new("stated-objective", Stated(0), Stated(1), 1),
     ];
+
+    private static TrainedDrops Dropping(params double[] heightsM) =>
+        new([.. heightsM.Select((h, n) => Dropped(7 - n, h))], Sessions: 2);
 
     private static RecentWork Recent(int hours) =>
         new(Tissue.Achilles, Two[0].StartUtc - Duration.FromHours(24), hours, "depth-jump");

@@ -10,11 +10,11 @@ namespace Jumpwright.Athletes.Profiles;
 internal static class FindReactiveStrength
 {
     private static readonly Sentence Test =
-        $"three drop jumps from 30 cm or lower, on a plate or a mat, or filmed at 240 frames a second";
+        $"three drop jumps from a box known from training, 30 cm at most, on a plate or a mat, or filmed at 240 frames a second";
 
     /// <summary>The same where it is said how many.</summary>
     private static readonly Sentence Trials =
-        $"drop jumps from 30 cm or lower, on a plate or a mat, or filmed at 240 frames a second";
+        $"drop jumps from a box known from training, 30 cm at most, on a plate or a mat, or filmed at 240 frames a second";
 
     private static readonly ImmutableArray<Source> Thresholds =
     [

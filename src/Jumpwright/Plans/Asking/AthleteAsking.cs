@@ -93,6 +93,8 @@ internal sealed class AthleteAsking
         {
             VariantsPerSessionAtMost = variants,
             SoreLandingDaysBeforeFixture = SoreLandingDays,
+            Drops = _ladder.Drops,
+            DropStepM = _limits["drop-step"],
             ExercisesPerSessionAtLeast = Math.Min(_limits.Whole("exercises-per-session-least"), fewest),
             // Where a ruling closes it for every session there is no room for it, whatever the level allows.
             HighIntensityContactsPerSessionAtMost =

@@ -1,21 +1,21 @@
 namespace Jumpwright.Plans.Rules;
 
 /// <summary>
-/// Low work comes before all else, what must be done fresh begins while the session is young, and the card has the order
+/// Low work comes before all else and the easiest of it first, what must be done fresh begins while the session is young, and the card has the order
 /// of the time line.
 /// </summary>
 public sealed class OrderInSession : Limit
 {
     public override string Id => "order-in-session";
     public override string Sentence =>
-        "Low work comes before all else, and what must be done fresh begins while the session is young.";
+        "Low work comes before all else, what needs nothing before it first, and what must be done fresh begins while the session is young.";
     public override string SourceId => "common-practice";
 
     public override IEnumerable<Breach> Check(Plan plan, PlanRequest request)
     {
         foreach ((SessionSlot slot, AthleteRequest who, var items) in Reading.Sessions(plan, request))
         {
-            bool lowIsOver = false;
+            int rank = 0;
             double began = double.NegativeInfinity;
             double freshUntil = request.FreshUntil(slot) / 60.0;
             PlannedSession session = plan.Sessions.First(s => s.Slot.Id == slot.Id);
@@ -26,13 +26,14 @@ public sealed class OrderInSession : Limit
                     continue;
                 }
 
+                int its = OrderOfWork.RankOf(exercise, item.Dose.DropHeightM);
                 int phase = OrderOfWork.PhaseOf(exercise, item.Dose.DropHeightM);
                 double begins = session
                     .Rotation.Where(r => r.ExerciseId == exercise.Id && r.AthleteIds.Contains(who.Athlete.Id))
                     .Select(r => r.StartMin)
                     .DefaultIfEmpty(began)
                     .Min();
-                if ((phase == 0 && lowIsOver) || begins < began - 1e-9)
+                if (its < rank || begins < began - 1e-9)
                 {
                     yield return new(
                         Id,
@@ -56,7 +57,7 @@ public sealed class OrderInSession : Limit
                     );
                 }
 
-                lowIsOver |= phase != 0;
+                rank = Math.Max(rank, its);
                 began = Math.Max(began, begins);
             }
         }

@@ -96,6 +96,7 @@ public sealed class TestGate(History history, OpenWork today, Squad squad, Local
         }
 
         double step = _limits["drop-step"];
+        double led = (today.Ladder.Drops.AnyM(exercise, today.Catalogue) ?? 0) + step;
         return ask.HighestDropM switch
         {
             { } top when height > top + step + 1e-9 => Refusal.Of(
@@ -106,6 +107,13 @@ public sealed class TestGate(History history, OpenWork today, Squad squad, Local
             },
             null when height > range.MinM + 1e-9 => Refusal.Of(
                 $"No drop was measured: begin at {new Length(range.MinM):0 cm}."
+            ) with
+            {
+                Brief = $"no lower drop was measured",
+            },
+            // Nobody is tested from a box that neither a test nor the log leads to.
+            null when height > led + 1e-9 => Refusal.Of(
+                $"No drop was measured, and the log leads to {new Length(led):0 cm} only: begin there."
             ) with
             {
                 Brief = $"no lower drop was measured",
