@@ -57,7 +57,7 @@ public sealed record FixtureWindow(Fixture Fixture, Instant From, Instant Until)
     public static Sentence? Unrecovered(Exercise exercise, SessionSlot slot, Fixture fixture, PlanRequest request) =>
         RecoveryMissing(exercise, slot, fixture, request) > 0
             ? Sentence.Of(
-                $"Its {exercise.MostRecoveryHours} h of recovery would not be over when {fixture.Name} begins on {fixture.Date:uuuu-MM-dd}."
+                $"After {slot.Said} its {exercise.MostRecoveryHours} h of recovery would not be over when {fixture.Name} begins on {fixture.Date:uuuu-MM-dd}."
             )
             : null;
 

@@ -105,6 +105,50 @@ public class GainTests
         Assert.DoesNotContain(ranking.Ranked, g => g.Quality is Quality.Landing or Quality.SingleLeg);
     }
 
+    /// <summary>Ankle stiffness limits and the dip does not: whatever the mean of groups says, the dip is not what to train first.</summary>
+    [Fact]
+    public void WhatLimits_ComesFirst_AndWhatDoesNotComesLast()
+    {
+        GainRanking ranking = GainRankings
+            .Of(
+                With(
+                    (Quality.AnkleStiffness, FindingVerdict.Limits, 0.95),
+                    (Quality.StretchShortening, FindingVerdict.Sound, 0.05),
+                    (Quality.ReactiveStrength, FindingVerdict.NotTested, null),
+                    (Quality.Push, FindingVerdict.Limits, 0.80)
+                ),
+                ChosenOutcome.StandingJump,
+                Jump,
+                0.02
+            )
+            .Require();
+        Assert.Equal(
+            [Quality.Push, Quality.ReactiveStrength, Quality.StretchShortening],
+            ranking.Ranked.Select(g => g.Quality)
+        );
+        Assert.Equal(
+            "Ankle stiffness limits them, so that training it comes first; how much that brings in the standing jump is not published.",
+            ranking.Sentence
+        );
+        Assert.Null(ranking.WhatSettles);
+    }
+
+    /// <summary>Where nothing limits, only what may is weighed; what is shown not to limit stands below.</summary>
+    [Fact]
+    public void WhereNothingLimits_WhatMayIsNamed()
+    {
+        GainRanking ranking = GainRankings
+            .Of(
+                With((Quality.StretchShortening, FindingVerdict.Sound, 0.05)),
+                ChosenOutcome.StandingJump,
+                Jump,
+                0.02
+            )
+            .Require();
+        Assert.DoesNotContain("dip", ranking.Sentence, StringComparison.Ordinal);
+        Assert.Equal(Quality.StretchShortening, ranking.Ranked[^1].Quality);
+    }
+
     [Fact]
     public void OneFootAndSymmetricLanding_NothingPublished_NoCentimetres()
     {

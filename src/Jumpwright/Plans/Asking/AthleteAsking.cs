@@ -26,6 +26,7 @@ internal sealed class AthleteAsking
     private readonly ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> _rulings;
     private readonly ImmutableArray<RecentWork> _recent;
     private readonly ImmutableArray<FixtureWindow> _fixtures;
+    private readonly HashSet<string> _openSomewhere = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<Sentence>> _closedBecause = new(StringComparer.Ordinal);
 
     public AthleteAsking(History history, Squad squad, DateTimeZone zone, PlanRequest request, Amendments amendments)
@@ -140,6 +141,7 @@ internal sealed class AthleteAsking
             else if (ItemOf(exercise, slot, rulings) is { } item)
             {
                 open.Add(item);
+                _openSomewhere.Add(exercise.Id);
             }
         }
 
@@ -217,6 +219,8 @@ internal sealed class AthleteAsking
                     )
                 ),
                 .. _wanting.Because(exercise),
+                .. StaysOpen.BesidePain(exercise, rulings),
+                .. StaysOpen.NearFixtures(exercise, slot, _fixtures, _request.Limits),
                 .. dose.Because,
             ]
         )
@@ -234,7 +238,7 @@ internal sealed class AthleteAsking
             bool quiet = high && FixtureWindow.IsQuietDay(window.Fixture, slot.Date, _request.Limits);
             if (quiet || (OrderOfWork.IsTopTier(exercise) && window.HoursWithin(slot) > 0))
             {
-                yield return $"Too near {window.Fixture.Name} on {window.Fixture.Date:uuuu-MM-dd}.";
+                yield return $"High-intensity work in {slot.Said} would be too near {window.Fixture.Name} on {window.Fixture.Date:uuuu-MM-dd}.";
             }
             else if (FixtureWindow.Unrecovered(exercise, slot, window.Fixture, _request) is { } unrecovered)
             {
@@ -343,6 +347,8 @@ internal sealed class AthleteAsking
                     && first == quality
                     && !planned.Contains(e.Id)
                     && _closedBecause.ContainsKey(e.Id)
+                    // What is open in one session of the plan is not what stands in the way of the quality.
+                    && !_openSomewhere.Contains(e.Id)
                 )
                 .OrderBy(e => StandsBehindAnother(e) ? 1 : 0)
                 .ThenBy(e => _closedBecause[e.Id].Count)

@@ -8,9 +8,9 @@ namespace Jumpwright.Prescribing.Gains;
 /// <param name="AthleteId">Whose.</param>
 /// <param name="Outcome">What they train for.</param>
 /// <param name="Conditions">Qualities that guard health and are not ranked: sentences.</param>
-/// <param name="Ranked">Qualities with a published effect on that outcome, the largest first.</param>
+/// <param name="Ranked">Qualities with a published effect on that outcome: what limits, what may, what does not, of each the largest first.</param>
 /// <param name="Unranked">The others, in words.</param>
-/// <param name="Settled">Whether the first is told from the second.</param>
+/// <param name="Settled">Whether it is known what comes first: something limits, or the first is told from the second of its standing.</param>
 /// <param name="ChanceFirst">Probability that the first brings more than the second; null with fewer than two.</param>
 /// <param name="NextTest">The test that would settle it, or null.</param>
 /// <param name="Sentence">In plain words.</param>

@@ -6,7 +6,8 @@ using Jumpwright.Statistics;
 namespace Jumpwright.Prescribing.Gains;
 
 /// <summary>
-/// What limits them, in centimetres. Effects are of training programmes on groups: associations with one quality, never summed.
+/// What limits them, in centimetres. A quality that is shown to limit comes first whatever is published of it, one that is shown not to comes last: a mean of groups says
+/// nothing of this athlete where their own tests do (<c>common practice</c>). Effects are of training programmes on groups: associations with one quality, never summed.
 /// </summary>
 public static class GainRankings
 {
@@ -59,17 +60,33 @@ public static class GainRankings
                 .Where(q => q != Quality.Landing)
                 .Select(q => Make(profile, outcome, now, betweenSdM, q, effects)),
         ];
-        Gain[] ranked = [.. all.Where(g => g.Centimetres is not null).OrderByDescending(g => g.Centimetres)];
+        int Place(Quality quality) =>
+            profile.Findings.FirstOrDefault(f => f.Quality == quality)?.Verdict switch
+            {
+                FindingVerdict.Limits => 0,
+                FindingVerdict.Sound => 2,
+                _ => 1,
+            };
+        Gain[] ranked =
+        [
+            .. all.Where(g => g.Centimetres is not null)
+                .OrderBy(g => Place(g.Quality))
+                .ThenByDescending(g => g.Centimetres),
+        ];
+        Gain? limiting = all.Where(g => g.Quality != Quality.SingleLeg && Place(g.Quality) == 0)
+            .MaxBy(g => g.LimitsThem);
+        // What is weighed against each other is of one standing.
+        Gain[] rivals = [.. ranked.Where(g => Place(g.Quality) == Place(ranked[0].Quality))];
         double? chance =
-            ranked.Length < 2
+            rivals.Length < 2
                 ? null
                 : Likelihood.Above(
-                    ranked[0].Centimetres!.Value - ranked[1].Centimetres!.Value,
-                    Math.Sqrt(Square(Sd(ranked[0])) + Square(Sd(ranked[1]))),
+                    rivals[0].Centimetres!.Value - rivals[1].Centimetres!.Value,
+                    Math.Sqrt(Square(Sd(rivals[0])) + Square(Sd(rivals[1]))),
                     0
                 );
-        bool settled = chance is null or >= Sure;
-        Finding? next = settled ? null : Next(profile, ranked);
+        bool settled = limiting is not null || chance is null or >= Sure;
+        Finding? next = settled ? null : Next(profile, rivals);
         return new GainRanking(
             profile.AthleteId,
             outcome,
@@ -79,7 +96,7 @@ public static class GainRankings
             settled,
             chance,
             next?.NextTest,
-            Say(ranked, chance, settled, conditions)
+            limiting is null ? Say(rivals, chance, settled, conditions) : First(limiting, outcome, conditions)
         )
         {
             Next = next?.Quality,
@@ -153,6 +170,18 @@ public static class GainRankings
             .Take(2)
             .Select(g => profile.Findings.FirstOrDefault(f => f.Quality == g.Quality))
             .FirstOrDefault(f => f?.Verdict is FindingVerdict.NotTested or FindingVerdict.Unclear);
+
+    private static Sentence First(Gain limiting, ChosenOutcome outcome, ImmutableArray<Sentence> conditions)
+    {
+        Sentence said = limiting.Centimetres is { } cm
+            ? Sentence.Of(
+                $"{QualityNames.Of(limiting.Quality):capital} limits them, so that training it comes first: typically {Cm(cm):0.0 cm} in {Name(outcome)}."
+            )
+            : Sentence.Of(
+                $"{QualityNames.Of(limiting.Quality):capital} limits them, so that training it comes first; how much that brings in {Name(outcome)} is not published."
+            );
+        return conditions.IsEmpty ? said : Sentence.Of($"Conditions come first. {said}");
+    }
 
     private static Sentence Say(Gain[] ranked, double? chance, bool settled, ImmutableArray<Sentence> conditions)
     {

@@ -40,6 +40,7 @@ internal static class AthleteReports
                 .. facts
                     .Profile.Findings.Where(f => f.Verdict is FindingVerdict.Limits or FindingVerdict.Unclear)
                     .Select(f => Settling(f, facts.Profile.Summary)),
+                .. facts.InsideRestrictions.Select(told => new ReportParagraph(told)),
             ],
             []
         );

@@ -24,6 +24,9 @@ public sealed record Prescription(
     Outcome<GainRanking> Gains
 )
 {
+    /// <summary>Tests that were done while a written word stood against them, in sentences.</summary>
+    public ImmutableArray<Sentence> InsideRestrictions { get; init; } = [];
+
     /// <summary>
     /// Watched trends first, then those with most sessions; four at most. Of two ways to get one jump's height only one is shown
     /// (<see cref="HeightMethods"/>).

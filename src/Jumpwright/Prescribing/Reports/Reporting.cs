@@ -193,7 +193,10 @@ public static class Reporting
             curves,
             tests,
             GainRankings.Of(profile, outcome, Now(profile, outcome), BetweenSd(profiles.Values, outcome))
-        );
+        )
+        {
+            InsideRestrictions = TestsInsideRestrictions.Of(history, catalogue, asOf),
+        };
     }
 
     /// <summary>Key <c>outcome-ATHLETE</c> or <c>outcome</c> of the squad's policy: standing-jump, approach-two, approach-one, rebound, symmetric-landing.</summary>

@@ -47,7 +47,7 @@ internal sealed class AfterOperation : SafetyRule
         Sentence name = operation.Date is { } on
             ? Sentence.Of($"operation on the {site.Said} of {on}")
             : Sentence.Of($"operation on the {site.Said} on a day nobody wrote down");
-        Sentence ends = $"It ends only once a licensed person has written that they are discharged.";
+        Sentence ends = $"This rule ends only once a licensed person has written that they are discharged.";
         RestrictionReading[] permissions =
         [
             .. words.Where(row => row.InForceOn(@case.Day) && (row.AllowsAll || row.AllowedExercises.Count > 0)),
@@ -62,10 +62,13 @@ internal sealed class AfterOperation : SafetyRule
         }
         else if (!permissions.Any(row => row.AllowsAll))
         {
+            Sentence holds = permissions.Min(row => row.Row.Until) is { } last
+                ? Sentence.Of($"That word holds until {last}; after it nothing is planned without a new one. {ends}")
+                : ends;
             ImmutableHashSet<string> allowed = [.. permissions.SelectMany(row => row.AllowedExercises)];
             yield return Close(
                 new OnlyExercises(allowed),
-                $"After the {name} only what is allowed in writing is planned: {Listed.Of(allowed)} ({Sentence.Join("; ", permissions.Select(row => Sentence.Of($"{row.Whom}, {row.Row.From}")).Distinct())}). {ends}"
+                $"After the {name} only what is allowed in writing is planned: {Listed.Of(allowed)} ({Sentence.Join("; ", permissions.Select(row => Sentence.Of($"{row.Whom}, {row.Row.From}")).Distinct())}). {holds}"
             );
         }
     }

@@ -49,19 +49,19 @@ internal sealed class WrittenRestrictions : SafetyRule
                 continue;
             }
 
+            Sentence ends = row.Row.Until is { } last
+                ? Sentence.Of($"After {last} nothing is planned until a new word is written.")
+                : Sentence.Of($"Only a new word from them changes it.");
             foreach (RulingEffect effect in row.Closes)
             {
-                yield return Close(
-                    effect,
-                    $"The {row.Name} by {row.Whom} {Words(effect)}. Only a new word from them changes it."
-                );
+                yield return Close(effect, $"The {row.Name} by {row.Whom} {Words(effect)}. {ends}");
             }
 
             if (!row.AllowsAll && row.AllowedExercises.Count > 0)
             {
                 yield return Close(
                     new OnlyExercises(row.AllowedExercises),
-                    $"The {row.Name} by {row.Whom} allows only: {Listed.Of(row.AllowedExercises)}. Only a new word from them changes it."
+                    $"The {row.Name} by {row.Whom} allows only: {Listed.Of(row.AllowedExercises)}. {ends}"
                 );
             }
         }
