@@ -82,7 +82,7 @@ public class SessionFloorTests
 
     private static FloorBlock Made(string who, string name, int phase, int seconds, (string Id, int Count)[] kit) =>
         new(
-            new Block(who, name, phase, phase == 0 ? name.Length % 2 : 2, seconds, [.. kit.Select(k => new KitNeed(k.Id, k.Count))], []),
+            new Block(who, name, phase, phase == 0 ? name[^1] % 2 : 2, seconds, [.. kit.Select(k => new KitNeed(k.Id, k.Count))], []),
             [.. kit.Select(k => (Array.IndexOf(Kits, k.Id), k.Count))]
         );
 
@@ -110,6 +110,7 @@ public class SessionFloorTests
         {
             int free = Opens;
             bool others = false;
+            int rank = 0;
             foreach ((Block block, int start) in one.OrderBy(p => p.Start))
             {
                 if (start < free + ChangeOver || start + block.Seconds > Closes)
@@ -117,11 +118,12 @@ public class SessionFloorTests
                     yield return $"{block.AthleteId} {block.Name} at {start}";
                 }
 
-                if ((block.Phase == 0 && others) || (block.Phase == 1 && start > FreshUntil))
+                if (block.Rank < rank || (block.Phase == 0 && others) || (block.Phase == 1 && start > FreshUntil))
                 {
                     yield return $"{block.AthleteId} {block.Name} out of order at {start}";
                 }
 
+                rank = block.Rank;
                 others |= block.Phase != 0;
                 free = start + block.Seconds;
             }

@@ -25,7 +25,7 @@ internal static class LimitCases
     );
 
     private static readonly ImmutableArray<SessionSlot> Two = Slots(45, 1, 3);
-    private static readonly string First = Two[0].Id;
+    internal static readonly string First = Two[0].Id;
     private static readonly string Second = Two[1].Id;
     private static readonly Source Test = new("house-rule", "made up", SourceKind.House);
 
@@ -38,7 +38,7 @@ internal static class LimitCases
         };
 
     /// <summary>What is done: session, exercise, sets, and from which minute it is shown (−1: not on the time line).</summary>
-    private readonly record struct Line(string Session, string Exercise, int Sets, double At, string Who = "a01");
+    internal readonly record struct Line(string Session, string Exercise, int Sets, double At, string Who = "a01");
 
     public static ImmutableArray<Case> All { get; } =
     [
@@ -420,7 +420,7 @@ internal static class LimitCases
     }
 
     /// <summary>A plan by hand: one drop box and one bar, the whole catalogue open at 1 to 4 sets.</summary>
-    private static (Plan Plan, PlanRequest Request) Planned(
+    internal static (Plan Plan, PlanRequest Request) Planned(
         Func<AthleteRequest, AthleteRequest>? change,
         params Line[] lines
     )

@@ -1,3 +1,4 @@
+using Jumpwright.Exercises;
 using Jumpwright.Plans;
 
 namespace Jumpwright.Tests.Plans;
@@ -32,6 +33,28 @@ public class LimitTests
         Assert.All(breaches, b => Assert.Equal(id, b.LimitId));
         Assert.All(breaches, b => Assert.NotEqual("", b.Unit));
         Assert.All(breaches, b => Assert.EndsWith(".", b.Sentence, StringComparison.Ordinal));
+    }
+
+    /// <summary>Inside the low work too: what needs nothing before it comes before what does.</summary>
+    [Theory]
+    [InlineData("snap-down", "pogo-hop", 0)]
+    [InlineData("pogo-hop", "snap-down", 1)]
+    public void OrderInSession_LowWork_BeginsWithWhatNeedsNothingBeforeIt(string first, string then, int breaches)
+    {
+        (Plan plan, PlanRequest request) = LimitCases.Planned(
+            null,
+            new(LimitCases.First, first, 2, 6),
+            new(LimitCases.First, then, 2, 12)
+        );
+        EntryCriterion owned = Catalogue.Standard.Find("pogo-hop")!.Entry[0];
+        Catalogue catalogue = new(
+            [.. request.Catalogue.Exercises.Select(e => e.Id == "pogo-hop" ? e with { Entry = [owned] } : e)],
+            System.Collections.Immutable.ImmutableDictionary<string, Jumpwright.Quantities.Source>.Empty
+        );
+        Assert.Equal(
+            breaches,
+            new Jumpwright.Plans.Rules.OrderInSession().Check(plan, request with { Catalogue = catalogue }).Count()
+        );
     }
 
     [Fact]
