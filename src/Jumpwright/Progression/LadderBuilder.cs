@@ -256,7 +256,10 @@ internal sealed class LadderBuilder(
                 null,
                 since,
                 null
-            );
+            )
+            {
+                Test = _landingHold.Test,
+            };
         }
 
         if (

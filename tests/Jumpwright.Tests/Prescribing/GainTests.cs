@@ -149,6 +149,29 @@ public class GainTests
         Assert.Equal(Quality.StretchShortening, ranking.Ranked[^1].Quality);
     }
 
+    /// <summary>Two are shown not to limit, the third was never tested: its test settles what comes first.</summary>
+    [Fact]
+    public void WhereOneAloneMayLimit_ItsTestIsAskedFor()
+    {
+        GainRanking ranking = GainRankings
+            .Of(
+                With(
+                    (Quality.StretchShortening, FindingVerdict.Sound, 0.05),
+                    (Quality.Push, FindingVerdict.Sound, 0.1),
+                    (Quality.ReactiveStrength, FindingVerdict.NotTested, null)
+                ),
+                ChosenOutcome.StandingJump,
+                Jump,
+                0.02
+            )
+            .Require();
+        Assert.Equal(
+            "Reactive strength comes first if it limits them, which isn't known: typically 1.7 cm in the standing jump.",
+            ranking.Sentence
+        );
+        Assert.Equal("Would help to settle it: test ReactiveStrength.", ranking.WhatSettles);
+    }
+
     [Fact]
     public void OneFootAndSymmetricLanding_NothingPublished_NoCentimetres()
     {

@@ -32,14 +32,18 @@ internal static class SetsDone
             .Where(e => e.Effort is not null)
             .ToLookup(e => e.SessionId, e => e.Effort);
         var all = written.ToBuilder();
-        foreach (var group in Effective(theirs).GroupBy(s => (s.Entry.SessionId, s.Set.Exercise)))
+        // Sets from another box are a row of their own: nobody has trained from the highest of them all.
+        foreach (
+            var group in Effective(theirs).GroupBy(s => (s.Entry.SessionId, s.Set.Exercise, s.Set.DropHeightM))
+        )
         {
             (JournalEntry first, SetEntry set) = group.First();
             LocalDate day = DayOf(first, zone);
             double? during = Worst(pains, group.Key.SessionId, "during", group.Key.Exercise);
             double? morning = Worst(pains, group.Key.SessionId, "next-morning", group.Key.Exercise);
             EffortEntry? effort = efforts[group.Key.SessionId].FirstOrDefault();
-            int at = all.ToList()
+            int at = written
+                .ToList()
                 .FindIndex(c =>
                     c.Date == day
                     && c.ExerciseId == set.Exercise
@@ -70,7 +74,7 @@ internal static class SetsDone
                     during,
                     morning,
                     effort?.Rpe,
-                    group.Max(s => s.Set.DropHeightM),
+                    group.Key.DropHeightM,
                     null
                 )
                 {

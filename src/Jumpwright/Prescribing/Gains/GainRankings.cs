@@ -85,7 +85,13 @@ public static class GainRankings
                     Math.Sqrt(Square(Sd(rivals[0])) + Square(Sd(rivals[1]))),
                     0
                 );
-        bool settled = limiting is not null || chance is null or >= Sure;
+        // Alone among what may limit, beside others that are shown not to: whether it limits is the question.
+        bool asked =
+            limiting is null
+            && rivals is [var only]
+            && ranked.Length > 1
+            && profile.Findings.Any(f => f.Quality == only.Quality && f.Verdict != FindingVerdict.Sound);
+        bool settled = limiting is not null || (!asked && chance is null or >= Sure);
         Finding? next = settled ? null : Next(profile, rivals);
         return new GainRanking(
             profile.AthleteId,
@@ -96,7 +102,9 @@ public static class GainRankings
             settled,
             chance,
             next?.NextTest,
-            limiting is null ? Say(rivals, chance, settled, conditions) : First(limiting, outcome, conditions)
+            limiting is not null ? First(limiting, outcome, conditions)
+                : asked ? Asked(rivals[0], outcome, conditions)
+                : Say(rivals, chance, settled, conditions)
         )
         {
             Next = next?.Quality,
@@ -180,6 +188,13 @@ public static class GainRankings
             : Sentence.Of(
                 $"{QualityNames.Of(limiting.Quality):capital} limits them, so that training it comes first; how much that brings in {Name(outcome)} is not published."
             );
+        return conditions.IsEmpty ? said : Sentence.Of($"Conditions come first. {said}");
+    }
+
+    private static Sentence Asked(Gain gain, ChosenOutcome outcome, ImmutableArray<Sentence> conditions)
+    {
+        Sentence said =
+            $"{QualityNames.Of(gain.Quality):capital} comes first if it limits them, which isn't known: typically {Cm(gain.Centimetres!.Value):0.0 cm} in {Name(outcome)}.";
         return conditions.IsEmpty ? said : Sentence.Of($"Conditions come first. {said}");
     }
 
