@@ -462,6 +462,11 @@ internal sealed class FittedMotion : IDisposable
     private void LeadTo(int from, int to, (double V, double X) end)
     {
         int samples = to - from;
+        if (samples == 0)
+        {
+            return;
+        }
+
         Motions.AddRising(_velocity.AsSpan(from, samples + 1), (end.V - _velocity[to]) / samples);
         Motions.AddRising(_position.AsSpan(from, samples + 1), (end.X - _position[to]) / samples);
     }
