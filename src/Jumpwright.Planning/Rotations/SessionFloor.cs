@@ -113,9 +113,7 @@ internal sealed class SessionFloor
         for (int b = 0; b < _count; b++)
         {
             start[b] =
-                _placed[b] || _now[b].Block.ComesAfter(low)
-                    ? int.MaxValue
-                    : Earliest(_now[b], free + _gym.ChangeOver);
+                _placed[b] || _now[b].Block.ComesAfter(low) ? int.MaxValue : Earliest(_now[b], free + _gym.ChangeOver);
         }
 
         while (true)

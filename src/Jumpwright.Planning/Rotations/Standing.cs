@@ -76,7 +76,9 @@ internal static class Standing
     private static bool InOrder(Timeline timeline) =>
         timeline
             .Placed.GroupBy(p => p.Block.AthleteId, StringComparer.Ordinal)
-            .All(one => one.OrderBy(p => p.Start).Select(p => p.Block.Rank) is var ranks && ranks.SequenceEqual(ranks.Order()));
+            .All(one =>
+                one.OrderBy(p => p.Start).Select(p => p.Block.Rank) is var ranks && ranks.SequenceEqual(ranks.Order())
+            );
 
     private static bool InUseAtMost(Timeline timeline, Gym gym)
     {

@@ -140,9 +140,7 @@ internal static class DropHeights
         HeightRange range = exercise.DropRangeM!.Value;
         DropTest[] quick =
         [
-            .. tests.Where(t =>
-                t.ContactS < ceilingS && range.Contains(t.NominalM) && t.NominalM <= cap + 1e-9
-            ),
+            .. tests.Where(t => t.ContactS < ceilingS && range.Contains(t.NominalM) && t.NominalM <= cap + 1e-9),
         ];
         if (quick.Length == 0)
         {

@@ -107,8 +107,14 @@ public class DropRiseTests
     {
         Dose first = Of("depth-jump", Twice("low-drop-jump", 0.20))!;
         Assert.Equal(0.30, first.DropHeightM);
-        Assert.Contains(first.Because, b => b.ToString().Contains("come before a higher box", StringComparison.Ordinal));
-        Assert.Equal(0.30, Of("depth-jump", Twice("low-drop-jump", 0.20).Did("depth-jump", 2, dropM: 0.30))!.DropHeightM);
+        Assert.Contains(
+            first.Because,
+            b => b.ToString().Contains("come before a higher box", StringComparison.Ordinal)
+        );
+        Assert.Equal(
+            0.30,
+            Of("depth-jump", Twice("low-drop-jump", 0.20).Did("depth-jump", 2, dropM: 0.30))!.DropHeightM
+        );
         Dose second = Of("depth-jump", Twice("depth-jump", 0.30))!;
         Assert.Equal(0.40, second.DropHeightM);
         Assert.Contains(
@@ -151,9 +157,7 @@ public class DropRiseTests
                 Log.Did("low-drop-jump", 7, faults: null, dropM: 0.20).Did("low-drop-jump", 3, pain: null, dropM: 0.20)
             )
         );
-        Assert.Null(
-            Of("depth-jump", Log.Did("low-drop-jump", 3, dropM: 0.20).Did("low-drop-jump", 3, dropM: 0.20))
-        );
+        Assert.Null(Of("depth-jump", Log.Did("low-drop-jump", 3, dropM: 0.20).Did("low-drop-jump", 3, dropM: 0.20)));
     }
 
     /// <summary>After six weeks an old height says nothing any more.</summary>

@@ -82,7 +82,15 @@ public class SessionFloorTests
 
     private static FloorBlock Made(string who, string name, int phase, int seconds, (string Id, int Count)[] kit) =>
         new(
-            new Block(who, name, phase, phase == 0 ? name[^1] % 2 : 2, seconds, [.. kit.Select(k => new KitNeed(k.Id, k.Count))], []),
+            new Block(
+                who,
+                name,
+                phase,
+                phase == 0 ? name[^1] % 2 : 2,
+                seconds,
+                [.. kit.Select(k => new KitNeed(k.Id, k.Count))],
+                []
+            ),
             [.. kit.Select(k => (Array.IndexOf(Kits, k.Id), k.Count))]
         );
 

@@ -138,12 +138,7 @@ public class GainTests
     public void WhereNothingLimits_WhatMayIsNamed()
     {
         GainRanking ranking = GainRankings
-            .Of(
-                With((Quality.StretchShortening, FindingVerdict.Sound, 0.05)),
-                ChosenOutcome.StandingJump,
-                Jump,
-                0.02
-            )
+            .Of(With((Quality.StretchShortening, FindingVerdict.Sound, 0.05)), ChosenOutcome.StandingJump, Jump, 0.02)
             .Require();
         Assert.DoesNotContain("dip", ranking.Sentence, StringComparison.Ordinal);
         Assert.Equal(Quality.StretchShortening, ranking.Ranked[^1].Quality);

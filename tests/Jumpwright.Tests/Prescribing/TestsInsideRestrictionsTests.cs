@@ -54,7 +54,9 @@ public class TestsInsideRestrictionsTests
     public void AfterAnOperation_WithoutAWord_IsTold() =>
         Assert.Contains(
             "no written restriction in force",
-            Assert.Single(Of(Tested(Patient.Well.Operated(Story.Today.PlusDays(-60)), JumpTask.CountermovementJump, 3))),
+            Assert.Single(
+                Of(Tested(Patient.Well.Operated(Story.Today.PlusDays(-60)), JumpTask.CountermovementJump, 3))
+            ),
             StringComparison.Ordinal
         );
 }

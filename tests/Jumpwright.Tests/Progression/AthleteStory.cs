@@ -77,7 +77,14 @@ internal sealed record AthleteStory
         };
 
     /// <summary>One session of an exercise with its usual least dose.</summary>
-    internal AthleteStory Did(string exercise, int daysAgo, int? faults = 0, double? pain = 0, int? sets = null, double? dropM = null)
+    internal AthleteStory Did(
+        string exercise,
+        int daysAgo,
+        int? faults = 0,
+        double? pain = 0,
+        int? sets = null,
+        double? dropM = null
+    )
     {
         Exercise e = Catalogue.Standard.Find(exercise)!;
         return this with

@@ -6,7 +6,10 @@ namespace Jumpwright.Tests.Progression;
 public class DropHoldTests
 {
     private static AthleteStory Failed =>
-        new AthleteStory().Earned("snap-down", 20).Earned("low-drop-landing", 10).Screened("landing-screen", 8, "faults");
+        new AthleteStory()
+            .Earned("snap-down", 20)
+            .Earned("low-drop-landing", 10)
+            .Screened("landing-screen", 8, "faults");
 
     [Fact]
     public void FailedScreen_ClosesDrops_AndNamesTheSnapDown()

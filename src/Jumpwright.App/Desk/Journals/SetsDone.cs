@@ -33,9 +33,7 @@ internal static class SetsDone
             .ToLookup(e => e.SessionId, e => e.Effort);
         var all = written.ToBuilder();
         // Sets from another box are a row of their own: nobody has trained from the highest of them all.
-        foreach (
-            var group in Effective(theirs).GroupBy(s => (s.Entry.SessionId, s.Set.Exercise, s.Set.DropHeightM))
-        )
+        foreach (var group in Effective(theirs).GroupBy(s => (s.Entry.SessionId, s.Set.Exercise, s.Set.DropHeightM)))
         {
             (JournalEntry first, SetEntry set) = group.First();
             LocalDate day = DayOf(first, zone);
