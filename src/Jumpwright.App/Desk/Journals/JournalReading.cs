@@ -67,7 +67,10 @@ internal static class JournalReading
                     p.Pain.When,
                     p.Pain.Score,
                     null
-                )),
+                )
+                {
+                    WrittenAt = p.Entry.MadeAt,
+                }),
             .. theirs.Where(e => e.Kind == EntryKinds.Sign).Select(e => SignOf(e, zone)),
         ];
         return history with
@@ -86,7 +89,7 @@ internal static class JournalReading
                 .. history.Restrictions,
                 .. RestrictionsIn(theirs, zone)
                     .Where(r => r.TakenBackBy is null)
-                    .Select(r => r.Said.Of(history.Athlete.Id)),
+                    .Select(r => r.Said.Of(history.Athlete.Id) with { WrittenAt = r.Entry.MadeAt }),
             ],
         };
     }
@@ -138,7 +141,10 @@ internal static class JournalReading
             null,
             null,
             note
-        );
+        )
+        {
+            WrittenAt = entry.MadeAt,
+        };
     }
 
     /// <summary>
