@@ -640,7 +640,7 @@
     if ("serviceWorker" in navigator) navigator.serviceWorker.register("/floor/sw.js").catch(() => {});
     if (navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
     const named = await get("notes", "device");
-    device = named ? named.value : "Tablet " + crypto.randomUUID().slice(0, 4);
+    device = named ? named.value : "Tablet " + (1 + crypto.getRandomValues(new Uint16Array(1))[0] % 99);
     if (!named) await put("notes", { key: "device", value: device });
     byId("device").value = device;
     byId("device").addEventListener("change", () => {
