@@ -364,10 +364,10 @@
     roll.replaceChildren();
     for (const a of plan.athletes) {
       const row = el("li"), left = el("div"), right = el("div");
-      const here = called(a.id), shown = openAthlete === a.id, word = here === null ? "uncalled" : here ? "here" : "away";
+      const here = called(a.id), shown = openAthlete === a.id;
       left.append(el("p", a.name, { class: "name" }));
-      left.append(el("button", (here === null ? "? " : here ? "✓ " : "– ") + t(word), {
-        type: "button", "aria-pressed": here === null ? "mixed" : String(here), "aria-label": t(word + ".of", a.name), "data-key": "here " + a.id,
+      left.append(el("button", here === null ? "? " + t("uncalled") : (here ? "✓ " : "– ") + t(here ? "here" : "away"), {
+        type: "button", "aria-pressed": here === null ? "mixed" : String(here), "aria-label": here === null ? t("uncalled.of", a.name) : t(here ? "here.of" : "away.of", a.name), "data-key": "here " + a.id,
         onclick: () => log("here", a.id, { here: called(a.id) !== true }),
       }));
       if (a.nothing) {
