@@ -168,7 +168,7 @@ public sealed class HealthPageTests
     public async Task EmptyForm_WritesNothing()
     {
         await using OwnSquad squad = await OwnSquad.Open(few: true);
-        foreach (string form in new[] { "sign", "restriction", "take-back", "body" })
+        foreach (string form in new[] { "sign", "restriction", "take-back", "end", "body" })
         {
             await Refused(squad, form);
         }
@@ -185,6 +185,15 @@ public sealed class HealthPageTests
             (await squad.Post("/athletes/a01/felt", ("score", "2"), ("site", "knee"), ("when", ""))).StatusCode
         );
         Assert.Empty(squad.Desk.Journal);
+
+        // A 0 of no place says that somebody asked; one of a place says when, since it may answer a pain there.
+        Assert.Equal(
+            HttpStatusCode.Conflict,
+            (await squad.Post("/athletes/a01/felt", ("score", "0"), ("site", "knee"), ("when", ""))).StatusCode
+        );
+        await squad.Post("/athletes/a01/felt", ("score", "0"), ("site", ""), ("when", ""));
+        SymptomReport asked = squad.Desk.Book.Find("a01")!.History.Symptoms[^1];
+        Assert.Equal((0d, "rest"), (asked.Score, asked.When));
     }
 
     [Theory]
@@ -236,6 +245,42 @@ public sealed class HealthPageTests
             await Refused(squad, "restriction", [.. Lift(), ("until", "2027-02-01")])
         );
         Assert.Single(Closing(squad));
+    }
+
+    /// <summary>
+    /// A restriction without an end is not there for ever: a licensed person gives it a last day, after which nothing is planned until such a
+    /// person writes anew. Nobody else does, and no last day is put off.
+    /// </summary>
+    [Fact]
+    public async Task LastDayGivenLater_OnlyCloses_UntilALicensedWordIsWrittenAnew()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        (string, string)[] word =
+        [
+            ("set_by", "Dr Marsh"),
+            ("role", "physician"),
+            ("from", "2027-01-01"),
+            ("whole", "yes"),
+            ("endless", "yes"),
+        ];
+        await Write(squad, "restriction", [.. word, ("forbidden", "depth-jump")]);
+        string entry = squad.Desk.Journal.Single(e => e.Kind == "restriction").Id;
+        (string, string)[] End(string until, string role = "physician", string by = "Dr Marsh") =>
+            [("entry", entry), ("until", until), ("by", by), ("role", role)];
+
+        await Refused(squad, "end", End("2027-01-03", role: "coach"));
+        await Refused(squad, "end", End("2027-01-03", by: ""));
+        await Refused(squad, "end", End("2026-12-31"));
+        await Refused(squad, "end", End(""));
+        await Refused(squad, "end", ("entry", "none"), ("until", "2027-01-03"), ("by", "x"), ("role", "physician"));
+        Assert.Empty(Closing(squad));
+
+        await Write(squad, "end", End("2027-01-03"));
+        Assert.Contains("has expired: ask Dr Marsh", Assert.Single(Closing(squad)).Because.ToString());
+        await Refused(squad, "end", End("2027-02-01"));
+        await Write(squad, "restriction", [.. word[..2], ("from", "2027-01-04"), .. word[3..], ("allowed", "all")]);
+        Assert.Empty(Closing(squad));
+        Assert.DoesNotContain(Rulings(squad), r => r.LimitId == "restriction");
     }
 
     /// <summary>Lifted in the morning, hurt again in the afternoon: whoever lifted the one had not heard of the other.</summary>

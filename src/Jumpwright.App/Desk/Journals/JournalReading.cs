@@ -108,12 +108,17 @@ internal static class JournalReading
             .Select(e => (Entry: e, Word: Read<RestrictionTakenBackEntry>(e)))
             .Where(b => !string.IsNullOrWhiteSpace(b.Word?.By) && b.Word.Entry is not null)
             .ToLookup(b => b.Word!.Entry, b => (b.Entry, b.Word!.By), StringComparer.Ordinal);
+        ILookup<string, LocalDate> ends = theirs
+            .Where(e => e.Kind == EntryKinds.RestrictionEnded)
+            .Select(Read<RestrictionEndedEntry>)
+            .Where(w => w is { Entry: not null, Day: not null })
+            .ToLookup(w => w!.Entry, w => w!.Day!.Value, StringComparer.Ordinal);
         return theirs
             .Where(e => e.Kind == EntryKinds.Restriction)
             .Select(e =>
                 (
                     e,
-                    Read<RestrictionEntry>(e) ?? NotReadable,
+                    (Read<RestrictionEntry>(e) ?? NotReadable).EndingOn(ends[e.Id]),
                     back[e.Id].Where(b => TakingBack.IsInTime(b.Entry, e, zone)).Select(b => b.By).FirstOrDefault()
                 )
             );

@@ -28,6 +28,7 @@ internal static class HealthRoutes
         Post("sign", Sign);
         Post("restriction", Restrict);
         Post("take-back", TakeBack);
+        Post("end", End);
         Post("body", Body);
 
         void Post(string form, Func<FrontDesk, AthleteLeaf, IFormCollection, (JournalEntry?, FormFault?)> read) =>
@@ -204,6 +205,37 @@ internal static class HealthRoutes
                 ? Wrong("take-back", "restrictions", "health.back.late", form)
             : (
                 Entry(leaf, EntryKinds.RestrictionTakenBack, desk.Book.Day, new RestrictionTakenBackEntry(wrong, by)),
+                null
+            );
+    }
+
+    /// <summary>A last day for what was written on this page: it comes earlier, and past it nothing is planned until somebody licensed writes anew.</summary>
+    private static (JournalEntry?, FormFault?) End(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
+    {
+        string id = form["entry"].ToString();
+        string by = Cell(form["by"]);
+        string role = Cell(form["role"]);
+        RestrictionEntry? said = JournalReading
+            .RestrictionsIn(
+                [.. desk.Journal.Where(e => e.AthleteId == leaf.Athlete.Id)],
+                SquadZone.Of(desk.Book.Material.Squad.TimeZone)
+            )
+            .FirstOrDefault(r => r.Entry.Id == id && r.TakenBackBy is null)
+            .Said;
+        return by.Length == 0 ? Wrong("end", "end-by-" + id, "health.by.wrong", form)
+            : !RoleWords.Licensed.Contains(role) ? Wrong("end", "end-role-" + id, "health.end.licensed", form)
+            : said is null ? Wrong("end", "restrictions", "health.back.gone", form)
+            : Day(form["until"]) is not { } until
+            || said.EndingOn([until]).Until != Dates.Iso(until)
+            || Day(said.Until) is { } own && until >= own
+                ? Wrong("end", "end-until-" + id, "health.end.wrong", form)
+            : (
+                Entry(
+                    leaf,
+                    EntryKinds.RestrictionEnded,
+                    desk.Book.Day,
+                    new RestrictionEndedEntry(id, Dates.Iso(until), by, role)
+                ),
                 null
             );
     }
