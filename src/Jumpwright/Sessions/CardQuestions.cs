@@ -48,8 +48,7 @@ public static class CardQuestions
         ];
 
     /// <summary>Pain of 10 above which everything stops for somebody with those items.</summary>
-    public static double StopAboveFor(ImmutableArray<PlannedItem> items) =>
-        GoOnFor(items) < 1 ? 0 : StopAbove.Value;
+    public static double StopAboveFor(ImmutableArray<PlannedItem> items) => GoOnFor(items) < 1 ? 0 : StopAbove.Value;
 
     /// <summary>Pain of 10 up to which work goes on: the setting's, or less where an item stops at less.</summary>
     private static double GoOnFor(ImmutableArray<PlannedItem> items) =>

@@ -86,7 +86,10 @@ public sealed class FloorTodayTests
         Assert.All(names, n => Assert.Contains(n, floor));
 
         await squad.Post("/set-up/athlete", ("name", "Late Comer"), ("body_mass_kg", "70"), ("operated", "no"));
-        Assert.Contains("Late Comer</strong>: came into the squad after this plan was made", PageText.Of(await squad.Get(page)));
+        Assert.Contains(
+            "Late Comer</strong>: came into the squad after this plan was made",
+            PageText.Of(await squad.Get(page))
+        );
         Assert.Contains("Late Comer", await squad.Get("/floor/sessions/" + plan.Sessions[0].Slot.Id));
     }
 

@@ -310,10 +310,7 @@ public class DoseTests
 
     [Fact]
     public void StopRuleOfABone_SaysAnythingThatHurts() =>
-        Assert.Equal(
-            "a landing goes wrong or anything hurts",
-            new StopRule(null, null, 1, 0, true).When().ToString()
-        );
+        Assert.Equal("a landing goes wrong or anything hurts", new StopRule(null, null, 1, 0, true).When().ToString());
 
     /// <summary>The first set of a jump with full effort is easy, is one of the sets, and its contacts count.</summary>
     [Fact]

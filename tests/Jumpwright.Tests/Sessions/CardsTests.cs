@@ -169,15 +169,13 @@ public class CardsTests
     {
         PlannedItem[] items =
         [
-            .. Ordinary.Sessions[0]
+            .. Ordinary
+                .Sessions[0]
                 .Athletes[0]
                 .Items.Select(i => i with { Dose = i.Dose with { ReplacesIfSore = null } }),
         ];
         string middling = PlanByHand.Card(PlanByHand.Plan(items)).Questions[0].Answers[2].Then;
-        Assert.Equal(
-            "leave every exercise out: today there is nothing to do instead. Tell the coach.",
-            middling
-        );
+        Assert.Equal("leave every exercise out: today there is nothing to do instead. Tell the coach.", middling);
         Assert.StartsWith(
             "do only the 'instead'",
             PlanByHand.Card(Ordinary).Questions[0].Answers[2].Then.ToString(),
@@ -194,9 +192,7 @@ public class CardsTests
     [InlineData(null, "before the coach has said so.")]
     public void NothingPlanned_IsSaidOnTheFloorWithWhoAloneMayChangeIt(string? rule, string who)
     {
-        Ruling[] shut = rule is null
-            ? []
-            : [.. new[] { "logged-pain", rule }.Distinct().Select(id => Shut(id))];
+        Ruling[] shut = rule is null ? [] : [.. new[] { "logged-pain", rule }.Distinct().Select(id => Shut(id))];
         SessionCard card = PlanByHand.Card(PlanByHand.Plan(), null, shut);
         Assert.EndsWith(who, card.NothingInShort!.ToString(), StringComparison.Ordinal);
         Assert.Equal(rule is not null, card.IsShut);

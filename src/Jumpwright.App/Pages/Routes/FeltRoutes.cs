@@ -31,7 +31,10 @@ internal static class FeltRoutes
             || score is not (>= 0 and <= 10)
             || site.Length > 60
             || (site.Length == 0 && score > 0)
-            || !(when is "rest" or "night" or "during" or "after" or "next-morning" || (when.Length == 0 && score is 0 && site.Length == 0))
+            || !(
+                when is "rest" or "night" or "during" or "after" or "next-morning"
+                || (when.Length == 0 && score is 0 && site.Length == 0)
+            )
         )
         {
             return Answers.Refused(TextBook.T["felt.say"], StatusCodes.Status409Conflict, Speech.Now.Language);
@@ -47,7 +50,9 @@ internal static class FeltRoutes
                 new PainEntry(
                     score,
                     // A 0 of rest answers no pain; one of no time would answer some.
-                    when.Length == 0 ? "rest" : when,
+                    when.Length == 0
+                        ? "rest"
+                        : when,
                     null,
                     site.Length == 0 ? PainEntry.PlaceNotSaid : site.ToLowerInvariant(),
                     form["side"].ToString() is "left" or "right" or "both" ? form["side"].ToString() : null

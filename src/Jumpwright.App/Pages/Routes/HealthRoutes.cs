@@ -89,10 +89,7 @@ internal static class HealthRoutes
         return !SignEntry.All.ContainsKey(what) ? No("what", "health.sign.what.wrong")
             : Day(form["on"]) is not { } on || on > desk.Book.Day ? No("sign-on", "health.sign.on.wrong")
             : IsSideAlone(form) ? No("sign-site", "health.side.alone")
-            : (
-                Entry(leaf, EntryKinds.Sign, on, new SignEntry(what, Place(form["site"]), SideOf(form["side"]))),
-                null
-            );
+            : (Entry(leaf, EntryKinds.Sign, on, new SignEntry(what, Place(form["site"]), SideOf(form["side"]))), null);
     }
 
     private static (JournalEntry?, FormFault?) Restrict(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
@@ -164,7 +161,8 @@ internal static class HealthRoutes
         || (allowed.Contains("all") && allowed.Any(w => !HealthPage.AllowedWords.Contains(w)));
 
     /// <summary>A side that was chosen for a place that nobody wrote.</summary>
-    private static bool IsSideAlone(IFormCollection form) => SideOf(form["side"]) is not null && Place(form["site"]) is null;
+    private static bool IsSideAlone(IFormCollection form) =>
+        SideOf(form["side"]) is not null && Place(form["site"]) is null;
 
     /// <summary>
     /// Why a word that ends a rule would end none: it would stand there unread, and lift what comes later that day. Null where it ends
@@ -177,8 +175,7 @@ internal static class HealthRoutes
             SafetyRules
                 .For(leaf.History with { Restrictions = [.. rows] }, desk.Book.Day)
                 .Count(r => r.LimitId == rule);
-        return
-            entry.Allowed.Contains("stop-sign-lifted")
+        return entry.Allowed.Contains("stop-sign-lifted")
             && Standing("stop-sign", [.. leaf.History.Restrictions, row])
                 >= Standing("stop-sign", leaf.History.Restrictions)
                 ? "health.lift.none"

@@ -70,9 +70,7 @@ internal static class SettingRoutes
                     return Page(desk, TextBook.T["settings.minors.who"]);
                 }
 
-                ConsentState now = Consent
-                    .Of(id, desk.Journal, SquadZone.Of(desk.Book.Material.Squad.TimeZone))
-                    .State;
+                ConsentState now = Consent.Of(id, desk.Journal, SquadZone.Of(desk.Book.Material.Squad.TimeZone)).State;
                 string word = form["given"].ToString();
                 if (word is not ("yes" or "no"))
                 {
@@ -85,13 +83,7 @@ internal static class SettingRoutes
                 }
 
                 desk.Write(
-                    JournalWord.Now(
-                        EntryKinds.Consent,
-                        id,
-                        null,
-                        "settings page",
-                        new ConsentEntry(by, word == "yes")
-                    )
+                    JournalWord.Now(EntryKinds.Consent, id, null, "settings page", new ConsentEntry(by, word == "yes"))
                 );
                 return new SeeOther("/settings");
             }
