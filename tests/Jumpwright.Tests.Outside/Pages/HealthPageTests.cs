@@ -349,10 +349,10 @@ public sealed class HealthPageTests
     /// <summary>Sends a form that is refused, so that nothing new stands in the journal; its page.</summary>
     private static async Task<string> Refused(OwnSquad squad, string form, params (string, string)[] fields)
     {
-        int before = squad.Desk.Journal.Count();
+        int before = squad.Desk.Journal.Length;
         using HttpResponseMessage answer = await squad.Post($"/health/a01/{form}", fields);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        Assert.Equal(before, squad.Desk.Journal.Count());
+        Assert.Equal(before, squad.Desk.Journal.Length);
         string page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.Contains("Nothing was written.", PageText.Of(page));
         return page;
