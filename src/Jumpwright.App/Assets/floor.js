@@ -67,11 +67,13 @@
   const trialsOf = (athlete, test) => [...setsNow().values()]
     .filter(e => e.athlete === athlete && e.data.test === test.question && e.data.exercise === test.exercise && !e.data.undone)
     .sort((x, y) => x.data.set - y.data.set);
-  const isHere = athlete => {
+  // What the roll said last: here, away, or null where nobody called it yet. Until then the plan counts them in.
+  const called = athlete => {
     let last = null;
     for (const e of entries) if (e.kind === "here" && e.athlete === athlete) last = last ? later(last, e) : e;
-    return last ? last.data.here : true;
+    return last ? last.data.here : null;
   };
+  const isHere = athlete => called(athlete) ?? true;
   // The kit of today: of each kind the latest word, where it is less than planned.
   const kitToday = () => {
     const last = new Map(), less = {};
@@ -109,14 +111,16 @@
     && (exercise === undefined || e.data.exercise === exercise || !e.data.exercise));
 
   // Pain above which everything stops, wherever it was said: no countdown, no set, no test and no turn is offered any more today.
-  const stopped = athlete => worstPain(athlete) > plan.stop_above;
+  // For whom any pain counts, one who may have a bone that hurts, that is 0.
+  const stopAbove = athlete => (plan.athletes.find(a => a.id === athlete) || {}).stop_above ?? plan.stop_above;
+  const stopped = athlete => worstPain(athlete) > stopAbove(athlete);
   const itemOf = (athlete, exercise) => (plan.athletes.find(a => a.id === athlete) || { items: [] }).items.find(i => i.exercise === exercise);
   const closed = (athlete, exercise) => {
     const item = itemOf(athlete, exercise);
     return stopped(athlete) || Boolean(item && stopOf({ id: athlete }, item));
   };
   // A test waits for the same: whoever does only what stands for sore days, or less, is not tested.
-  const untested = (a, test) => worstPain(a.id) > Math.min(test.stop.pain_above, plan.stop_above);
+  const untested = (a, test) => worstPain(a.id) > Math.min(test.stop.pain_above, stopAbove(a.id));
 
   const log = async (kind, athlete, data) => {
     const entry = {
@@ -206,7 +210,7 @@
     if (!plan) return out;
     for (const a of plan.athletes) {
       if (stopped(a.id)) {
-        out.push(say("alarm.all", a.name, worstPain(a.id), plan.stop_above, en(plan.stop_at_once)));
+        out.push(say("alarm.all", a.name, worstPain(a.id), stopAbove(a.id), en(plan.stop_at_once)));
         continue;
       }
       for (const item of a.items) {
@@ -225,7 +229,7 @@
     // Pain at rest is of no exercise, so it counts for each: the card asks for it before anything is done, and leaves what stands instead.
     const pain = Math.max(worstPain(a.id, item.exercise), worstPain(a.id, null));
     if (pain > item.stop.pain_during_above) return [t("pain-was", pain, item.stop.pain_during_above), " ",
-      pain > plan.stop_above ? t("no-more") : say("instead", en(item.if_sore))].flat();
+      pain > stopAbove(a.id) ? t("no-more") : say("instead", en(item.if_sore))].flat();
     if (item.stop.pain_site_new && newPlace(a.id, item.exercise)) return t("new-place");
     if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return t("faults", faults);
     return null;
@@ -360,11 +364,11 @@
     roll.replaceChildren();
     for (const a of plan.athletes) {
       const row = el("li"), left = el("div"), right = el("div");
-      const here = isHere(a.id), shown = openAthlete === a.id;
+      const here = called(a.id), shown = openAthlete === a.id;
       left.append(el("p", a.name, { class: "name" }));
-      left.append(el("button", (here ? "✓ " : "– ") + t(here ? "here" : "away"), {
-        type: "button", "aria-pressed": String(here), "aria-label": t(here ? "here.of" : "away.of", a.name), "data-key": "here " + a.id,
-        onclick: () => log("here", a.id, { here: !isHere(a.id) }),
+      left.append(el("button", here === null ? "? " + t("uncalled") : (here ? "✓ " : "– ") + t(here ? "here" : "away"), {
+        type: "button", "aria-pressed": here === null ? "mixed" : String(here), "aria-label": here === null ? t("uncalled.of", a.name) : t(here ? "here.of" : "away.of", a.name), "data-key": "here " + a.id,
+        onclick: () => log("here", a.id, { here: called(a.id) !== true }),
       }));
       if (a.nothing) {
         const nothing = el("p", a.nothing + " ");
@@ -399,7 +403,7 @@
     return rest.until <= Date.now() ? [t("rested")]
       : say("rest", clock((rest.until - Date.now()) / 1000), next ? named(next) : t("rest.done"));
   };
-  const closedLine = a => el("p", t("closed", worstPain(a.id), plan.stop_above), { class: "asking", "data-closed": a.id });
+  const closedLine = a => el("p", t("closed", worstPain(a.id), stopAbove(a.id)), { class: "asking", "data-closed": a.id });
 
   const opener = (a, shown) => el("button", t(shown ? "fold" : "log"), {
     type: "button", "aria-expanded": String(shown), "aria-label": t(shown ? "fold.of" : "log.of", a.name), "data-key": "open " + a.id,
@@ -636,7 +640,7 @@
     if ("serviceWorker" in navigator) navigator.serviceWorker.register("/floor/sw.js").catch(() => {});
     if (navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
     const named = await get("notes", "device");
-    device = named ? named.value : "Tablet " + crypto.randomUUID().slice(0, 4);
+    device = named ? named.value : "Tablet " + (1 + crypto.getRandomValues(new Uint16Array(1))[0] % 99);
     if (!named) await put("notes", { key: "device", value: device });
     byId("device").value = device;
     byId("device").addEventListener("change", () => {

@@ -31,7 +31,7 @@ public static class KitDesk
                 new("height", "m", "0.35"),
                 new("sd", "m", "0.02"),
                 new("athlete", "kg", "70"),
-                new("wear", "", "no", "no", "yes"),
+                new("wear", "", "not known", "not known", "no", "yes"),
             ],
             Bands
         ),
@@ -112,7 +112,12 @@ public static class KitDesk
             anchor,
             t.Maybe("mass") is { } mass && double.IsFinite(mass) ? mass : null,
             t.Number("distance"),
-            WearChecked: t.Text("wear") == "yes"
+            WearChecked: t.Text("wear") switch
+            {
+                "yes" => true,
+                "no" => false,
+                _ => null,
+            }
         );
         double standing = t.Number("standing");
         double height = t.Number("height");
@@ -174,7 +179,7 @@ public static class KitDesk
                     verdict += " " + T["kit.box.edge"];
                 }
 
-                return new KitAnswer($"{verdict} {T["kit.not-allowing"]}", [], landing, picture, caption);
+                return new KitAnswer(verdict, [], landing, picture, caption);
             });
     }
 
@@ -193,9 +198,7 @@ public static class KitDesk
                     .Level(wished, -0.2, 0.7, T["kit.seat.hips"])
                     .Svg(caption);
                 return new KitAnswer(
-                    (posture.HipsNear90 == true ? T["kit.seat.met"] : T["kit.seat.not-met", Height(wished)])
-                        + " "
-                        + T["kit.not-allowing"],
+                    posture.HipsNear90 == true ? T["kit.seat.met"] : T["kit.seat.not-met", Height(wished)],
                     [],
                     posture,
                     picture,
@@ -224,7 +227,7 @@ public static class KitDesk
                     .Level(falls, 0.05, 0.6, T["kit.drop.fallen"])
                     .Svg(caption);
                 return new KitAnswer(
-                    $"{ReadersUnits.In(T[box >= 0.30 ? "kit.drop.high" : "kit.drop.below"])} {T["kit.not-allowing"]}",
+                    ReadersUnits.In(T[box >= 0.30 ? "kit.drop.high" : "kit.drop.below"]),
                     [],
                     demand,
                     picture,
@@ -256,7 +259,7 @@ public static class KitDesk
                     [(curve.FromKg, T["kit.axis.from"]), (curve.ToKg, T["kit.axis.to"])],
                     caption
                 );
-                return new KitAnswer(T["kit.not-allowing"], [], curve, picture, caption);
+                return new KitAnswer(null, [], curve, picture, caption);
             });
 
     private static Outcome<KitAnswer> RunUp(KitTyped t)
@@ -286,7 +289,7 @@ public static class KitDesk
                     [],
                     caption
                 );
-                return new KitAnswer(T["kit.not-allowing"], [], runUp, picture, caption);
+                return new KitAnswer(null, [], runUp, picture, caption);
             });
     }
 

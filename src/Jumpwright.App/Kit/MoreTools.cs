@@ -245,7 +245,7 @@ internal static class MoreTools
             TrainingResponses.Of(
                 new ResponseInput(
                     [.. daily],
-                    (int)Math.Clamp(t.Maybe("day") is { } d && double.IsFinite(d) ? d : -1, -1, 10000),
+                    (int)Math.Clamp(t.Maybe("day") is { } d && double.IsFinite(d) ? d : -1, -10000, 10000),
                     t.Number("slow"),
                     t.Number("fast"),
                     t.Number("gain"),
@@ -268,7 +268,7 @@ internal static class MoreTools
     )
         where TResult : Calculation =>
         outcome.Then<KitAnswer>(result => new KitAnswer(
-            T["kit.not-allowing"],
+            null,
             [],
             result,
             CurveDrawing.Svg(points, across, up, [], caption),

@@ -29,4 +29,8 @@ public sealed record Restriction(
     string? SetBy,
     string? Role,
     string? Note
-);
+)
+{
+    /// <summary>When it was written down; null where a table says it, which knows days alone.</summary>
+    public NodaTime.Instant? WrittenAt { get; init; }
+}

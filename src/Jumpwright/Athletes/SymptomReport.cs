@@ -26,4 +26,8 @@ public sealed record SymptomReport(
     string? When,
     double? Score,
     string? Note
-);
+)
+{
+    /// <summary>When it was written down; null where a table says it, which knows days alone.</summary>
+    public NodaTime.Instant? WrittenAt { get; init; }
+}

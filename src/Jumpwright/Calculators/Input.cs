@@ -9,9 +9,21 @@ internal static class Input
     internal static Refusal? Outside(Sentence what, double value, double from, double to, string unit) =>
         double.IsFinite(value) && value >= from && value <= to
             ? null
-            : Refusal.Of(
-                $"{what} is given as {value:0.###} {Said(unit)}: between {from:0.###} and {to:0.###} {Said(unit)} is expected. Measure it again, or check the unit."
-            );
+            : (double.IsNaN(value), unit.Length == 0) switch
+            {
+                (true, true) => Refusal.Of(
+                    $"{what} is not given, or is no number: between {from:0.###} and {to:0.###} is expected."
+                ),
+                (true, false) => Refusal.Of(
+                    $"{what} is not given, or is no number: between {from:0.###} and {to:0.###} {Said(unit)} is expected."
+                ),
+                (false, true) => Refusal.Of(
+                    $"{what} is given as {value:0.###}: between {from:0.###} and {to:0.###} is expected. Check what was typed."
+                ),
+                _ => Refusal.Of(
+                    $"{what} is given as {value:0.###} {Said(unit)}: between {from:0.###} and {to:0.###} {Said(unit)} is expected. Measure it again, or check the unit."
+                ),
+            };
 
     /// <summary>A hip higher or lower than any is on a body so tall is a slip of the tape; one not measured is none.</summary>
     internal static Refusal? HipHeight(double? hipHeightM, double statureM) =>

@@ -81,13 +81,13 @@ public static class Doses
             RestBetweenSetsS = exercise.Dose.RestBetweenSetsS,
             MinutesPerSet = exercise.MinutesPerSet,
             HighIntensity = exercise.IsHighIntensityAt(drop?.NominalM),
-            Stop = StopFor(exercise, limits),
+            Stop = StopFor(exercise, today, limits),
             ReplacesIfSore = Insteads.For(exercise, today),
             Because = [.. Reasons(exercise, amount, drop, box?.Because, load, runUp?.Because)],
         };
     }
 
-    private static StopRule StopFor(Exercise exercise, LimitBook limits)
+    private static StopRule StopFor(Exercise exercise, OpenWork today, LimitBook limits)
     {
         bool lands = exercise.ContactsPerRep > 0;
         bool maximal = exercise.Intent == "maximal" && lands;
@@ -96,7 +96,7 @@ public static class Doses
             maximal ? limits["stop-height-loss"] : null,
             rebounds ? limits["stop-contact-gain"] : null,
             lands ? limits.Whole("stop-landing-faults") : null,
-            limits["stop-pain-during"],
+            PainAtWork.StopAbove(today.Rulings, limits),
             PainSiteNew: true
         );
     }

@@ -21,10 +21,15 @@ internal static class Insteads
 
     /// <summary>
     /// What to do instead, or null where nothing is left; shortly before a fixture nothing that lands on the floor
-    /// (<see cref="SoreBeforeFixture"/>).
+    /// (<see cref="SoreBeforeFixture"/>), and nothing at all where the rules of pain leave nothing (<see cref="PainAtWork"/>).
     /// </summary>
     internal static string? For(Exercise exercise, OpenWork today, bool onFloor = true)
     {
+        if (PainAtWork.LeavesNothingInstead(today.Rulings))
+        {
+            return null;
+        }
+
         Tissue sore = Sore(exercise, today.Rulings);
         int asked = exercise.Demand.GetValueOrDefault(sore);
         if (asked == 0)

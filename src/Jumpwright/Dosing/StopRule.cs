@@ -42,8 +42,16 @@ public sealed record StopRule(
             );
         }
 
-        when.Add($"pain is above {PainDuringAbove:0.#} of 10");
-        if (PainSiteNew)
+        if (PainDuringAbove <= 0)
+        {
+            when.Add($"anything hurts");
+        }
+        else
+        {
+            when.Add($"pain is above {PainDuringAbove:0.#} of 10");
+        }
+
+        if (PainSiteNew && PainDuringAbove > 0)
         {
             when.Add($"it hurts in a new place");
         }

@@ -366,7 +366,7 @@ internal sealed class LadderBuilder(
     }
 
     private Sentence NotOwned(Rung rung, CleanSessions log) =>
-        IsUntried(log) ? Sentence.Of($"Not tested: not done yet")
+        IsUntried(log) ? Sentence.Of($"Not done yet, so not tested")
         : rung.State == RungState.Closed && log.Earned ? Sentence.Of($"Stale: it was owned, but is closed now")
         : log is { Earned: true, LastUse: { } last } ? Sentence.Of($"Stale: last done on {last}")
         : log.LastFlaw is { } flaw

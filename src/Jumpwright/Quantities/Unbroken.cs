@@ -3,8 +3,8 @@ using System.Collections.Frozen;
 namespace Jumpwright.Quantities;
 
 /// <summary>
-/// What a line must not tear apart: a number and its unit, a value and its ±, a day and its month, the two numbers of a count, a word
-/// and the point after it. Whoever breaks a text into lines (a page, a sheet of paper, the floor) asks here, so that no text has to carry
+/// What a line must not tear apart: a number and its unit, a value and its ±, a count and what is counted, a day and its month, the two
+/// numbers of a count, a thing and its number, a word and the point after it. Whoever breaks a text into lines (a page, a sheet of paper, the floor) asks here, so that no text has to carry
 /// such spaces itself; files and what programs ask for never pass here.
 /// </summary>
 public static class Unbroken
@@ -14,6 +14,22 @@ public static class Unbroken
 
     private static readonly FrozenSet<string> Units = Set(
         "cm mm m km in Zoll ft lb kg g N kN W kW J s ms min h d Hz % ° °C BW m/s m/s² N/s kN/s N/m kN/m N/kg W/kg J/kg kg/m contacts/h Kontakte/h"
+    );
+
+    /// <summary>What is counted: <c>21 days</c>, <c>2 landings</c>.</summary>
+    private static readonly FrozenSet<string> Counted = Set(
+        "day days week weeks month months year years hour hours minute minutes second seconds session sessions contact contacts landing landings "
+            + "set sets rep reps jump jumps hop hops trial trials step steps box boxes leg legs fault faults test tests exercise exercises athlete "
+            + "athletes recording recordings point points body times frames "
+            + "Tag Tage Tagen Woche Wochen Monat Monate Monaten Jahr Jahre Jahren Stunde Stunden Minute Minuten Sekunde Sekunden Einheit Einheiten "
+            + "Kontakt Kontakte Kontakten Landung Landungen Satz Sätze Sätzen Wiederholung Wiederholungen Wdh Wdh. Sprung Sprünge Sprüngen Hop Hops "
+            + "Versuch Versuche Versuchen Schritt Schritte Schritten Kasten Kästen Bein Beine Beinen Fehler Fehlern Test Tests Übung Übungen Athlet "
+            + "Athleten Aufnahme Aufnahmen Punkt Punkte Punkten Mal Bilder Bildern"
+    );
+
+    /// <summary>A thing before its number or its size: <c>box 30 cm</c>, <c>tier 2</c>.</summary>
+    private static readonly FrozenSet<string> Numbered = Set(
+        "box Box Kasten tier Tier Stufe page Page Seite note Notiz day Tag trial Trial Versuch number Nummer line Line Zeile"
     );
 
     private static readonly FrozenSet<string> Months = Set(
@@ -71,6 +87,7 @@ public static class Unbroken
             ReadOnlySpan<char> word = after.TrimEnd(".,;:!?)\"“");
             return after[0] is '±' or '×'
                 || IsOneOf(Units, word)
+                || IsOneOf(Counted, word)
                 || (IsOneOf(Months, word) && IsDay(before))
                 || (IsOneOf(Between, after) && StartsWithDigit(Second(text[(at + 1)..])));
         }
@@ -85,6 +102,7 @@ public static class Unbroken
                     (IsOneOf(Months, before.TrimEnd('.')) && IsYear(after))
                     || (IsOneOf(Weekdays, before.TrimEnd(".,")) && IsDay(after))
                     || (IsOneOf(Between, before) && IsNumber(SecondLast(text[..at])))
+                    || IsOneOf(Numbered, before.TrimStart('('))
                 );
     }
 

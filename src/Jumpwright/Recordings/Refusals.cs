@@ -145,7 +145,7 @@ internal static class Refusals
 
     public static Refusal FrameRateImplausible(int line, Sentence what) =>
         Refusal.Of(
-            $"Line {line}: {what}: check that frames_per_second is the capture rate of the camera, not the playback rate."
+            $"Line {line}: {what}: check the frame numbers up to this line, and that frames_per_second is the capture rate of the camera, not the playback rate."
         );
 
     public static Refusal FewEvents() =>
@@ -154,7 +154,7 @@ internal static class Refusals
         );
 
     public static Refusal IntervalImplausible(int line, Sentence what) =>
-        Refusal.Of($"Line {line}: {what}: check the unit; contact_s and flight_s are in seconds.");
+        Refusal.Of($"Line {line}: {what}: check the number and its unit; contact_s and flight_s are in seconds.");
 
     public static Refusal IntervalMissing(int line, string column) =>
         Refusal.Of($"Line {line}: {column} is empty: only the first contact and the last flight may be.");

@@ -165,7 +165,12 @@ internal static class CardWords
     /// <summary>What is done instead at middling pain: an easier exercise, half as much, from the lowest box.</summary>
     internal static Sentence Instead(Dose dose, int sets, Catalogue catalogue)
     {
-        double from = CardQuestions.GoOn.Value + 1;
+        if (dose.Stop.PainDuringAbove < 1)
+        {
+            return $"at any pain: stop, nothing stands instead";
+        }
+
+        double from = Math.Min(CardQuestions.GoOn.Value, Math.Floor(dose.Stop.PainDuringAbove)) + 1;
         double to = CardQuestions.StopAbove.Value;
         if (dose.ReplacesIfSore is not { } id || catalogue.Find(id) is not { } easier)
         {

@@ -43,7 +43,7 @@ public static class Cards
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
-        Sentence? nothing = items.IsEmpty ? Nothing.For(athlete, request, session) : null;
+        Nothing? nothing = items.IsEmpty ? Nothing.For(athlete, request, session) : null;
         return new SessionCard(
             athlete.Id,
             athlete.Name,
@@ -51,15 +51,21 @@ public static class Cards
             session.Slot.Id,
             session.Slot.Start,
             nothing is null ? CardWords.Headline(items, request.Catalogue) : Sentence.Of($"No jumps in this session."),
-            nothing,
-            nothing is null ? CardQuestions.All : [],
+            nothing?.OnCard,
+            nothing is null ? CardQuestions.For(items, request.Catalogue) : [],
             [.. items.Select(item => ItemOf(item, items, request.Catalogue, units))],
             items.Sum(i => i.Contacts),
             nothing is null ? CardWords.LandingLines : [],
             CardWords.StopAtOnce,
             CardWords.Caution,
             MadeBy(request, session.Slot)
-        );
+        )
+        {
+            NothingInShort = nothing?.OnFloor,
+            WhyNothing = nothing?.Reason,
+            IsShut = nothing?.IsShut ?? false,
+            PainStopsAbove = CardQuestions.StopAboveFor(items),
+        };
     }
 
     /// <summary>As much of how an exercise is set up as a card has room for, in whichever language.</summary>

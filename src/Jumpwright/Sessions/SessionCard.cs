@@ -34,4 +34,17 @@ public sealed record SessionCard(
     Sentence StopAtOnce,
     Sentence Caution,
     Sentence MadeBy
-);
+)
+{
+    /// <summary>Who alone may change it where nothing is planned, as the roll on the floor says it; null on an ordinary card.</summary>
+    public Sentence? NothingInShort { get; init; }
+
+    /// <summary>Why nothing is planned in a few words for the coach, who has the page that says more; null on an ordinary card.</summary>
+    public Sentence? WhyNothing { get; init; }
+
+    /// <summary>True where a rule of safety plans nothing, and not the week's own order.</summary>
+    public bool IsShut { get; init; }
+
+    /// <summary>Pain of 10 above which everything stops for the day.</summary>
+    public double PainStopsAbove { get; init; } = CardQuestions.StopAbove.Value;
+}

@@ -63,6 +63,36 @@ public sealed class FloorTodayTests
         Assert.Contains($"value=\"{who}\" checked", asked);
     }
 
+    /// <summary>Nobody of the squad is missing without a word: the name stands there with the reason, and the roll was not called before it was.</summary>
+    [Fact]
+    public async Task WhoIsNotInTheSession_StandsInItsRollWithTheReason()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(plans: true, few: true);
+        Plan plan = squad.Desk.Book.PlanOrNull!.Plan;
+        string page = "/week/sessions/" + plan.Sessions[0].Slot.Id;
+        string[] names = [.. squad.Desk.Book.Leaves.Select(l => l.Athlete.Name)];
+        string before = PageText.Of(await squad.Get(page));
+        Assert.All(names, n => Assert.Contains(n, before));
+        Assert.Contains("Not called yet: everybody planned is ticked.", before);
+
+        string name = squad.Desk.Book.Find("a01")!.Athlete.Name;
+        await squad.Post("/health/a01/sign", ("what", "swelling"), ("on", "2027-01-04"));
+        squad.Desk.Plan(null, TestContext.Current.CancellationToken);
+        string after = PageText.Of(await squad.Get(page));
+        Assert.Contains($"{name}</strong>: a stop sign that no licensed person has lifted. <a", after);
+        string floor = await squad.Get("/floor/sessions/" + plan.Sessions[0].Slot.Id);
+        Assert.Contains(name, floor);
+        Assert.Contains("only a licensed person does, in writing.", floor);
+        Assert.All(names, n => Assert.Contains(n, floor));
+
+        await squad.Post("/set-up/athlete", ("name", "Late Comer"), ("body_mass_kg", "70"), ("operated", "no"));
+        Assert.Contains(
+            "Late Comer</strong>: came into the squad after this plan was made",
+            PageText.Of(await squad.Get(page))
+        );
+        Assert.Contains("Late Comer", await squad.Get("/floor/sessions/" + plan.Sessions[0].Slot.Id));
+    }
+
     private static string Handed(string session, string who)
     {
         string One(string kind, string? athlete, string data) =>

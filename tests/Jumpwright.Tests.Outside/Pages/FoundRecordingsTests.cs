@@ -26,7 +26,7 @@ public sealed class FoundRecordingsTests
             ("task", "countermovement-jump")
         );
         string said = PageText.Of(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
-        Assert.Contains("2 recordings are labelled and measured with that.", said);
+        Assert.Contains("For 2 recordings that is written down now, and they are measured with it.", said);
         StoredRecording[] found =
         [
             .. squad.Desk.Opened.Recordings.Where(r => r.File.Contains("found-", StringComparison.Ordinal)),

@@ -35,9 +35,13 @@ public sealed class HealthPageTests
             Assert.Single(Closing(squad));
         }
 
-        await Write(squad, "restriction", [.. Lift(), ("site", "ankle")]);
-        await Write(squad, "restriction", Lift(from: "2027-01-02"));
-        Assert.Single(Closing(squad));
+        foreach (
+            (string, string)[] form in new[] { Lift(site: "ankle"), Lift(from: "2027-01-02"), Lift(site: "right knee") }
+        )
+        {
+            Assert.Contains("There is no stop sign that this lifts", await Refused(squad, "restriction", form));
+            Assert.Single(Closing(squad));
+        }
 
         await Write(squad, "restriction", Lift());
         Assert.Empty(Closing(squad));
@@ -48,7 +52,7 @@ public sealed class HealthPageTests
     public async Task StopSign_SurvivesTheProgram_AndIsGoneWithTheAthlete()
     {
         await using OwnSquad squad = await OwnSquad.Open(few: true);
-        await Write(squad, "sign", ("what", "swelling"));
+        await Write(squad, "sign", ("what", "swelling"), ("on", "2027-01-04"));
         using (
             App.Desk.OpenedSquad again = App
                 .Desk.OpenedSquad.Kept(squad.Folder, null, null, CancellationToken.None)
@@ -75,7 +79,7 @@ public sealed class HealthPageTests
     public async Task EveryStopSignOfTheForm_IsOneForSafety(string what)
     {
         await using OwnSquad squad = await OwnSquad.Open(few: true);
-        await Write(squad, "sign", ("what", what));
+        await Write(squad, "sign", ("what", what), ("on", "2027-01-04"));
         Assert.Single(Closing(squad));
     }
 
@@ -125,7 +129,14 @@ public sealed class HealthPageTests
     [InlineData("until", "2026-12-31", "until")]
     [InlineData("contacts", "-3", "contacts")]
     [InlineData("drop", "2 boxes", "drop")]
-    [InlineData("forbidden", "", "forbidden-jumps")]
+    [InlineData("until", "2027-02-31", "until")]
+    [InlineData("until", "2027-01-31", "until")]
+    [InlineData("endless", "", "until")]
+    [InlineData("site", "", "site")]
+    [InlineData("whole", "yes", "site")]
+    [InlineData("forbidden", "", "forbidden-all")]
+    [InlineData("forbidden", "hops", "forbidden-all")]
+    [InlineData("allowed", "hops until it hurts", "forbidden-all")]
     public async Task RestrictionThatIsRefused_StandsThereAgainAsTyped(string cell, string typed, string field)
     {
         await using OwnSquad squad = await OwnSquad.Open(few: true);
@@ -135,6 +146,7 @@ public sealed class HealthPageTests
             ["role"] = "surgeon",
             ["from"] = "2027-01-01",
             ["site"] = "knee",
+            ["endless"] = "yes",
             ["forbidden"] = "jumps",
             ["note"] = "six weeks",
         };
@@ -149,6 +161,140 @@ public sealed class HealthPageTests
         Assert.Contains("value=\"six weeks\"", page);
         Assert.Contains(cell == "role" ? "value=\"Dr Marsh\"" : "<option value=\"surgeon\" selected", page);
         Assert.DoesNotContain(squad.Desk.Journal, e => e.Kind == "restriction");
+    }
+
+    /// <summary>Whatever was left empty is asked for; no place, no end and no day are filled in for whoever wrote nothing.</summary>
+    [Fact]
+    public async Task EmptyForm_WritesNothing()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        foreach (string form in new[] { "sign", "restriction", "take-back", "end", "body" })
+        {
+            await Refused(squad, form);
+        }
+
+        (string, string)[] named = [("set_by", "Dr Marsh"), ("role", "physician"), ("from", "2027-01-04")];
+        await Refused(squad, "restriction", named);
+        await Refused(squad, "restriction", [.. named, ("allowed", "all")]);
+        await Refused(squad, "restriction", [.. named, ("allowed", "all"), ("endless", "yes")]);
+        await Refused(squad, "restriction", [.. named, ("allowed", "all"), ("whole", "yes")]);
+        await Refused(squad, "restriction", [.. named, ("whole", "yes"), ("endless", "yes")]);
+        await Refused(squad, "sign", ("on", "2027-01-03"), ("site", "knee"));
+        Assert.Equal(
+            HttpStatusCode.Conflict,
+            (await squad.Post("/athletes/a01/felt", ("score", "2"), ("site", "knee"), ("when", ""))).StatusCode
+        );
+        Assert.Empty(squad.Desk.Journal);
+
+        // A 0 of no place says that somebody asked; one of a place says when, since it may answer a pain there.
+        Assert.Equal(
+            HttpStatusCode.Conflict,
+            (await squad.Post("/athletes/a01/felt", ("score", "0"), ("site", "knee"), ("when", ""))).StatusCode
+        );
+        await squad.Post("/athletes/a01/felt", ("score", "0"), ("site", ""), ("when", ""));
+        SymptomReport asked = squad.Desk.Book.Find("a01")!.History.Symptoms[^1];
+        Assert.Equal((0d, "rest"), (asked.Score, asked.When));
+    }
+
+    [Theory]
+    [InlineData("forbidden:all allowed:all")]
+    [InlineData("forbidden:all allowed:snap-down")]
+    [InlineData("allowed:all allowed:snap-down")]
+    public async Task WhatContradictsItself_IsRefused(string ticks)
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        string page = await Refused(
+            squad,
+            "restriction",
+            [
+                ("set_by", "Dr Marsh"),
+                ("role", "physician"),
+                ("from", "2027-01-04"),
+                ("whole", "yes"),
+                ("endless", "yes"),
+                .. ticks.Split(' ').Select(t => t.Split(':')).Select(t => (t[0], t[1])),
+            ]
+        );
+        Assert.Contains("contradicts itself", page);
+    }
+
+    [Theory]
+    [InlineData("2027-01-05", "", "")]
+    [InlineData("", "", "")]
+    [InlineData("soon", "", "")]
+    [InlineData("2027-01-04", "", "left")]
+    public async Task StopSign_OfADayOrAPlaceThatNobodyChose_IsRefused(string on, string site, string side)
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        await Refused(squad, "sign", ("what", "swelling"), ("on", on), ("site", site), ("side", side));
+    }
+
+    /// <summary>A word that ends something has no last day, and ends what is there.</summary>
+    [Fact]
+    public async Task WordThatEndsNothing_IsRefused()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        Assert.Contains("There is no stop sign that this lifts", await Refused(squad, "restriction", Lift()));
+        Assert.Contains(
+            "There is no operation that this ends",
+            await Refused(squad, "restriction", [.. Lift().SkipLast(1), ("allowed", "operation-discharged")])
+        );
+        await Write(squad, "sign", ("what", "locking"), ("on", "2027-01-04"));
+        Assert.Contains(
+            "What is ended has no last day",
+            await Refused(squad, "restriction", [.. Lift(), ("until", "2027-02-01")])
+        );
+        Assert.Single(Closing(squad));
+    }
+
+    /// <summary>
+    /// A restriction without an end is not there for ever: a licensed person gives it a last day, after which nothing is planned until such a
+    /// person writes anew. Nobody else does, and no last day is put off.
+    /// </summary>
+    [Fact]
+    public async Task LastDayGivenLater_OnlyCloses_UntilALicensedWordIsWrittenAnew()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        (string, string)[] word =
+        [
+            ("set_by", "Dr Marsh"),
+            ("role", "physician"),
+            ("from", "2027-01-01"),
+            ("whole", "yes"),
+            ("endless", "yes"),
+        ];
+        await Write(squad, "restriction", [.. word, ("forbidden", "depth-jump")]);
+        string entry = squad.Desk.Journal.Single(e => e.Kind == "restriction").Id;
+        (string, string)[] End(string until, string role = "physician", string by = "Dr Marsh") =>
+            [("entry", entry), ("until", until), ("by", by), ("role", role)];
+
+        await Refused(squad, "end", End("2027-01-03", role: "coach"));
+        await Refused(squad, "end", End("2027-01-03", by: ""));
+        await Refused(squad, "end", End("2026-12-31"));
+        await Refused(squad, "end", End(""));
+        await Refused(squad, "end", ("entry", "none"), ("until", "2027-01-03"), ("by", "x"), ("role", "physician"));
+        Assert.Empty(Closing(squad));
+
+        await Write(squad, "end", End("2027-01-03"));
+        Assert.Contains("has expired: ask Dr Marsh", Assert.Single(Closing(squad)).Because.ToString());
+        await Refused(squad, "end", End("2027-02-01"));
+        await Write(squad, "restriction", [.. word[..2], ("from", "2027-01-04"), .. word[3..], ("allowed", "all")]);
+        Assert.Empty(Closing(squad));
+        Assert.DoesNotContain(Rulings(squad), r => r.LimitId == "restriction");
+    }
+
+    /// <summary>Lifted in the morning, hurt again in the afternoon: whoever lifted the one had not heard of the other.</summary>
+    [Fact]
+    public async Task StopSignWrittenAfterTheWordThatLifts_StandsOnThatDayToo()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        await Write(squad, "sign", ("what", "giving-way"), ("on", "2027-01-04"), ("site", "knee"));
+        await Write(squad, "restriction", Lift());
+        Assert.Empty(Closing(squad));
+        await Write(squad, "sign", ("what", "swelling"), ("on", "2027-01-04"), ("site", "knee"));
+        Assert.Contains("swelling (knee)", Assert.Single(Closing(squad)).Because.ToString());
+        await Write(squad, "restriction", Lift());
+        Assert.Empty(Closing(squad));
     }
 
     [Fact]
@@ -189,8 +335,28 @@ public sealed class HealthPageTests
     private static (string, string)[] Lift(
         string by = "Dr Marsh",
         string role = "physician",
-        string from = "2027-01-04"
-    ) => [("set_by", by), ("role", role), ("from", from), ("allowed", "stop-sign-lifted")];
+        string from = "2027-01-04",
+        string site = ""
+    ) =>
+        [
+            ("set_by", by),
+            ("role", role),
+            ("from", from),
+            site.Length > 0 ? ("site", site) : ("whole", "yes"),
+            ("allowed", "stop-sign-lifted"),
+        ];
+
+    /// <summary>Sends a form that is refused, so that nothing new stands in the journal; its page.</summary>
+    private static async Task<string> Refused(OwnSquad squad, string form, params (string, string)[] fields)
+    {
+        int before = squad.Desk.Journal.Length;
+        using HttpResponseMessage answer = await squad.Post($"/health/a01/{form}", fields);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal(before, squad.Desk.Journal.Length);
+        string page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.Contains("Nothing was written.", PageText.Of(page));
+        return page;
+    }
 
     private static async Task Write(OwnSquad squad, string form, params (string, string)[] fields)
     {

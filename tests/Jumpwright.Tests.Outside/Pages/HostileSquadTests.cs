@@ -194,7 +194,14 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
             await Send(
                 $"/health/{id}/restriction",
                 true,
-                [("set_by", "x"), ("role", "coach"), ("from", "2027-01-04"), ("forbidden", "jumps")]
+                [
+                    ("set_by", "x"),
+                    ("role", "coach"),
+                    ("from", "2027-01-04"),
+                    ("endless", "yes"),
+                    ("whole", "yes"),
+                    ("forbidden", "jumps"),
+                ]
             );
         }
 

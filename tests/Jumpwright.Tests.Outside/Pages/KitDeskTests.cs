@@ -86,6 +86,44 @@ public class KitDeskTests(ServedDemo demo)
         }
     }
 
+    /// <summary>
+    /// Words that no reader can hold together: a number that nobody gave, a bound of 0 that 0 lies outside of, a blank before a colon;
+    /// and what the arithmetic is for stands by itself, never in one breath with "met".
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(Tools))]
+    public async Task Page_OfEmptyZeroOrAbsurdFields_SaysWhatIsWrong_AndThatItOpensNothing(string id)
+    {
+        KitTool tool = KitDesk.Tools.Single(t => t.Id == id);
+        using var client = new HttpClient { BaseAddress = new Uri(demo.Address) };
+        foreach (
+            string query in tool
+                .Fields.Where(f => f.Choices.Length == 0)
+                .SelectMany(f => new[] { "", "0", "-1", "1e9", "abc" }.Select(v => $"&{f.Name}={v}"))
+                .Prepend("")
+        )
+        {
+            string html = PageText.Of(
+                await client.GetStringAsync($"/kit?tool={id}{query}", TestContext.Current.CancellationToken)
+            );
+            string outcome = html[
+                html.IndexOf("What comes out", StringComparison.Ordinal)..html.IndexOf(
+                    "id=\"setup\"",
+                    StringComparison.Ordinal
+                )
+            ];
+            Assert.DoesNotContain("NaN", outcome, StringComparison.Ordinal);
+            Assert.DoesNotContain("∞", outcome, StringComparison.Ordinal);
+            Assert.DoesNotContain(" : ", outcome, StringComparison.Ordinal);
+            Assert.DoesNotMatch("given as 0[^:.]*: between 0 ", outcome);
+            Assert.DoesNotMatch("[Mm]et[:.][^<]*opens no exercise", outcome);
+            if (outcome.Contains("class=\"note\"", StringComparison.Ordinal))
+            {
+                Assert.Contains(">This is arithmetic with what is typed below.", outcome, StringComparison.Ordinal);
+            }
+        }
+    }
+
     private static string Outside(KitField field) =>
         field.Start.Contains(':', StringComparison.Ordinal) ? "-9:-9, -8:-8" : "-99999999";
 

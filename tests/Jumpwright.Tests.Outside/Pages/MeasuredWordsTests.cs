@@ -43,7 +43,7 @@ public partial class MeasuredWordsTests(ServedDemo demo)
         {
             string page = await German(path);
             Assert.Equal("", InEnglish(page));
-            Assert.All(refused, r => Assert.Contains(r.File, page, StringComparison.Ordinal));
+            Assert.All(refused, r => Assert.Contains(Path.GetFileName(r.File), page, StringComparison.Ordinal));
             Assert.All(refused, r => Assert.DoesNotContain(r.Sentence, page, StringComparison.Ordinal));
         }
     }
@@ -98,7 +98,15 @@ public partial class MeasuredWordsTests(ServedDemo demo)
         foreach (Measure measure in measures)
         {
             Speech.Use(new Speech("en", UnitSystem.Metric));
-            Assert.Equal(new Piece(MeasureWords.Method(measure)), MeasureWords.MethodSaid(measure));
+            // The rule of the onset is said in words that hold its numbers; every other method as the contract names it.
+            Assert.Equal(
+                new Piece(
+                    measure.Method == "onset-5sd-30ms"
+                        ? "from where the force leaves standing (by 5 SD, for 30 ms)"
+                        : MeasureWords.Method(measure)
+                ),
+                MeasureWords.MethodSaid(measure)
+            );
             Speech.Use(new Speech("de", UnitSystem.Metric));
             Assert.False(MeasureWords.MethodSaid(measure).IsEnglish, measure.Method);
             Assert.NotEqual(MeasureWords.Method(measure), MeasureWords.MethodSaid(measure).Text);

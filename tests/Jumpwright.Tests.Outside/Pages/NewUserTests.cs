@@ -72,7 +72,7 @@ public sealed class NewUserTests(ServedDemo demo)
             // One of them is of frames that somebody counted in a film, and says not how fast the camera was.
             await missing.Locator("input[name=frames_per_second]").FillAsync("240");
             await missing.Locator("button").ClickAsync();
-            await page.WaitForSelectorAsync("text=3 recordings are labelled and measured with that.");
+            await page.WaitForSelectorAsync("text=For 3 recordings that is written down now");
             await Shot("labelled");
 
             await page.ClickAsync("nav >> text=Squad");

@@ -3,6 +3,7 @@ using System.Net;
 using Jumpwright.App.Commands;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Pages;
+using Jumpwright.Athletes;
 using Jumpwright.Storage.Stores;
 
 namespace Jumpwright.Tests.Outside.Pages;
@@ -59,9 +60,33 @@ public sealed class SettingsTests : IAsyncLifetime
         await Post("/settings/consent", ("athlete", "a01"), ("by", "Parent <One>"), ("given", "yes"));
         await Post("/settings/consent", ("athlete", "a01"), ("by", "Parent <One>"), ("given", "no"));
         await Post("/settings/consent", ("athlete", "nobody"), ("by", "X"), ("given", "yes"));
+        // What was taken back can't be taken back again, and a word that nobody chose is none.
+        await Post("/settings/consent", ("athlete", "a01"), ("by", "Parent <One>"), ("given", "no"));
+        await Post("/settings/consent", ("athlete", "a01"), ("by", "Parent <One>"));
         Assert.Equal(2, _desk.Journal.Length);
         Assert.All(_desk.Journal, e => Assert.Equal("a01", e.AthleteId));
         Assert.DoesNotContain("<One>", await Get("/settings"));
+    }
+
+    /// <summary>Nothing is to be taken back where nothing was given, and what lacking consent closes is said where the coach reads it.</summary>
+    [Fact]
+    public async Task Consent_OfAMinor_IsAskedForWithWhatItsLackCloses()
+    {
+        Athlete minor = _desk.Book.Leaves.First(l => l.Athlete.AgeOn(_desk.Book.Day) < 18).Athlete;
+        string before = PageText.Of(await Get("/settings"));
+        Assert.Contains("no link to their card leaves this machine", before);
+        Assert.Contains($"Does not consent, for {minor.Name}", before);
+        Assert.DoesNotContain($"Takes it back, for {minor.Name}", before);
+        Assert.Contains("no link to the card leaves this machine", PageText.Of(await Get("/athletes/" + minor.Id)));
+
+        await Post("/settings/consent", ("athlete", minor.Id), ("by", "Kim"), ("given", "no"));
+        Assert.Contains("Kim does not consent, ", PageText.Of(await Get("/settings")));
+        await Post("/settings/consent", ("athlete", minor.Id), ("by", "Kim"), ("given", "yes"));
+        Assert.Contains($"Takes it back, for {minor.Name}", PageText.Of(await Get("/settings")));
+        Assert.DoesNotContain(
+            "no link to the card leaves this machine",
+            PageText.Of(await Get("/athletes/" + minor.Id))
+        );
     }
 
     [Fact]

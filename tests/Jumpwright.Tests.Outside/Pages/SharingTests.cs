@@ -169,6 +169,13 @@ public sealed partial class SharingTests : IAsyncLifetime
         {
             string token = _door.NewLink(card.SessionId, card.AthleteId, _clock.Now + Duration.FromHours(1));
             Assert.True(token.Length >= 22, "128 bits fill 22 letters of base 64");
+            if (_desk.Book.Find(card.AthleteId)!.Athlete.AgeOn(_desk.Book.Day) < 18)
+            {
+                // A minor for whom no consent is recorded.
+                Assert.Equal(HttpStatusCode.NotFound, await Status($"/c/{token}"));
+                continue;
+            }
+
             string page = await Text($"/c/{token}");
             Athlete athlete = _desk.Book.Find(card.AthleteId)!.Athlete;
             string[] names = athlete.Name.Split(' ');

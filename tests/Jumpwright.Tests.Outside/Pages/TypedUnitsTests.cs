@@ -225,6 +225,8 @@ public sealed partial class TypedUnitsTests
             ("set_by", "Dr. Bone"),
             ("role", "doctor"),
             ("from", "2027-01-04"),
+            ("endless", "yes"),
+            ("whole", "yes"),
             ("drop", "12"),
             pounds
         );

@@ -113,9 +113,32 @@ public class BandJumpTests
         );
     }
 
-    [Fact]
-    public void Wear_NotLookedOver_IsNotSafe() =>
-        Assert.False(BandJumps.Of(Jump with { Left = Sound with { WearChecked = false } }).Require().Holds);
+    /// <summary>Whoever said "no" is told "not met", and is not taken for somebody who said nothing.</summary>
+    [Theory]
+    [InlineData(false, CheckState.NotMet, "the left band was not looked over")]
+    [InlineData(null, CheckState.NotKnown, "nobody said whether the left band was looked over")]
+    public void Wear_NotLookedOver_IsNotSafe(bool? looked, CheckState state, string says)
+    {
+        BandJump jump = BandJumps.Of(Jump with { Left = Sound with { WearChecked = looked } }).Require();
+        Assert.False(jump.Holds);
+        Check wear = jump.Checks.Single(c => c.Id == "left-wear");
+        Assert.Equal(state, wear.State);
+        Assert.StartsWith(says, wear.Sentence.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>"Met" stands before a sentence of an anchor that stays, never before one of an anchor that lifts or slides.</summary>
+    [Theory]
+    [InlineData(50, "stays", "lift")]
+    [InlineData(5, "may", "stays")]
+    public void Anchor_IsSaidToStayOrNotTo(double massKg, string says, string never)
+    {
+        BandJump jump = BandJumps.Of(Jump with { Left = Sound with { AnchorMassKg = massKg } }).Require();
+        Check[] checks = [.. jump.Checks.Where(c => c.Id is "left-anchor-lifts" or "left-anchor-slides")];
+        Assert.Equal(2, checks.Length);
+        Assert.All(checks, c => Assert.Equal(says == "stays" ? CheckState.Met : CheckState.NotMet, c.State));
+        Assert.All(checks, c => Assert.Contains(says, c.Sentence.ToString(), StringComparison.Ordinal));
+        Assert.All(checks, c => Assert.DoesNotContain(never, c.Sentence.ToString(), StringComparison.Ordinal));
+    }
 
     /// <summary>The extra work is the elastic energy: the same as force over path, step by step.</summary>
     [Fact]

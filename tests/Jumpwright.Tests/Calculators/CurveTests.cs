@@ -11,6 +11,19 @@ namespace Jumpwright.Tests.Calculators;
 
 public class CurveTests
 {
+    /// <summary>The higher jump comes with the lighter load, and an end that no load reaches is paired with none.</summary>
+    [Theory]
+    [InlineData(0.2, 0.3, "0.3 m comes with 20 ± ", "0.2 m with 40 ± ")]
+    [InlineData(0.2, 0.45, "0.45 m is more than the line gives without any load", "0.2 m with 40 ± ")]
+    [InlineData(0.05, 0.3, "0.3 m comes with 20 ± ", "0.05 m would take more than 66 kg")]
+    public void LoadsOfAHeight_ArePairedWithTheHeightTheyGive(double from, double to, string lighter, string heavier)
+    {
+        LoadedJump[] line = [new(0, 0.40), new(20, 0.30), new(40, 0.20), new(60, 0.10)];
+        string said = LoadCurves.Of(new(LoadMeasure.Height, 75, [.. line], from, to)).Require().Sentence;
+        Assert.StartsWith(lighter, said, StringComparison.Ordinal);
+        Assert.Contains("; " + heavier, said, StringComparison.Ordinal);
+    }
+
     private static ForceVelocityInput Samozino(CheckValue r) =>
         new(
             r.Number("body_mass_kg"),

@@ -305,6 +305,29 @@ public class DoseTests
         }
     }
 
+    /// <summary>Bone has no acceptable number, so nothing goes on at 1 or 2; and what the rule of a pain closes above 2 has no "instead".</summary>
+    [Theory]
+    [InlineData("shin", 0, false)]
+    [InlineData("hamstring", 2, false)]
+    [InlineData("achilles", 2, true)]
+    public void PainThatCloses_IsTheStopRuleOfEveryDose(string site, double stopsAbove, bool hasInstead)
+    {
+        History sore = Patient.Well.Felt(site, "pain", "after", 1, 2);
+        Dose[] doses =
+        [
+            .. Standard
+                .Exercises.Select(e => Of(e.Id, sore).TryGet(out Dose? dose, out _) ? dose : null)
+                .OfType<Dose>(),
+        ];
+        Assert.NotEmpty(doses);
+        Assert.All(doses, d => Assert.Equal(stopsAbove, d.Stop.PainDuringAbove));
+        Assert.Equal(hasInstead, doses.Any(d => d.ReplacesIfSore is not null));
+    }
+
+    [Fact]
+    public void StopRuleOfABone_SaysAnythingThatHurts() =>
+        Assert.Equal("a landing goes wrong or anything hurts", new StopRule(null, null, 1, 0, true).When().ToString());
+
     /// <summary>The first set of a jump with full effort is easy, is one of the sets, and its contacts count.</summary>
     [Fact]
     public void EasySets_AreTheFirstOfAJumpWithFullEffort_AndOfNothingElse()

@@ -154,7 +154,7 @@ public class RecordingTests
     [InlineData("# frames_per_second: 30\nframe,event\n0,take-off\n100,touch-down\n", "capture rate")]
     [InlineData(
         "# frames_per_second: 30\nframe,event\n0,touch-down\n100,take-off\n",
-        "longer than 2 s: check that frames_per_second"
+        "longer than 2 s: check the frame numbers"
     )]
     [InlineData("contact_s,flight_s\n0.2,0.5\n,0.4\n", "Line 3: contact_s is empty")]
     [InlineData("contact_s,flight_s\n200,500\n", "Line 2: a flight of 500 s would be a jump over 1.2 m")]

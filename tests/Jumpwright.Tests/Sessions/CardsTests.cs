@@ -129,6 +129,79 @@ public class CardsTests
         );
     }
 
+    /// <summary>Where any pain stops, no number of the scale says "go on", and nothing is named instead.</summary>
+    [Fact]
+    public void Card_OfWhoMayHaveASoreBone_GoesOnWithNoPainAtAll()
+    {
+        PlannedItem item = PlanByHand.Item("low-pogo");
+        SessionCard card = PlanByHand.Card(
+            PlanByHand.Plan(
+                PlanByHand.Item("snap-down"),
+                item with
+                {
+                    Dose = item.Dose with { Stop = item.Dose.Stop with { PainDuringAbove = 0 } },
+                }
+            )
+        );
+        Assert.Equal(
+            ["None: go on.", "Any, whatever the number: stop. No jumps today. Tell the coach."],
+            card.Questions[0].Answers.Select(a => $"{a.Answer}: {a.Then}")
+        );
+        Assert.Equal(0, card.PainStopsAbove);
+        Assert.Equal("at any pain: stop, nothing stands instead", card.Items[1].InsteadIfSore);
+        Assert.EndsWith("anything hurts.", card.Items[1].StopWhen.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>The bone stands before the numbers, which are of other places.</summary>
+    [Fact]
+    public void Card_OfAnybodyElse_SaysTheBoneBeforeTheNumbers()
+    {
+        SessionCard card = PlanByHand.Card(Ordinary);
+        Assert.Equal(
+            ["Any pain in the shin bone or a foot bone", "Elsewhere 0 to 2", "3 to 5", "More than 5"],
+            card.Questions[0].Answers.Select(a => a.Answer.ToString())
+        );
+        Assert.Equal(5, card.PainStopsAbove);
+    }
+
+    [Fact]
+    public void Card_WhereNothingStandsInstead_SaysToLeaveEverythingOut()
+    {
+        PlannedItem[] items =
+        [
+            .. Ordinary
+                .Sessions[0]
+                .Athletes[0]
+                .Items.Select(i => i with { Dose = i.Dose with { ReplacesIfSore = null } }),
+        ];
+        string middling = PlanByHand.Card(PlanByHand.Plan(items)).Questions[0].Answers[2].Then;
+        Assert.Equal("leave every exercise out: today there is nothing to do instead. Tell the coach.", middling);
+        Assert.StartsWith(
+            "do only the 'instead'",
+            PlanByHand.Card(Ordinary).Questions[0].Answers[2].Then.ToString(),
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>Who may change it is who the rule names: never the coach where it takes a licensed person.</summary>
+    [Theory]
+    [InlineData("stop-sign", "only a licensed person does, in writing.")]
+    [InlineData("after-operation", "only a licensed person does, in writing.")]
+    [InlineData("restriction", "before whoever the card names has been asked.")]
+    [InlineData("logged-pain", "before whoever the card names has been asked.")]
+    [InlineData(null, "before the coach has said so.")]
+    public void NothingPlanned_IsSaidOnTheFloorWithWhoAloneMayChangeIt(string? rule, string who)
+    {
+        Ruling[] shut = rule is null ? [] : [.. new[] { "logged-pain", rule }.Distinct().Select(id => Shut(id))];
+        SessionCard card = PlanByHand.Card(PlanByHand.Plan(), null, shut);
+        Assert.EndsWith(who, card.NothingInShort!.ToString(), StringComparison.Ordinal);
+        Assert.Equal(rule is not null, card.IsShut);
+        Assert.NotNull(card.WhyNothing);
+    }
+
+    private static Ruling Shut(string id) =>
+        new(id, new NothingPlanned($"somebody"), $"Closed.", Jumpwright.Quantities.Bibliography.Get("house-rule"));
+
     [Fact]
     public void Card_OfEveryExercise_SaysEverythingAHandNeeds()
     {

@@ -48,6 +48,9 @@ internal static class EntryKinds
     /// <summary>A restriction written in the pages was written wrongly, says a person by name.</summary>
     public const string RestrictionTakenBack = "restriction-taken-back";
 
+    /// <summary>A restriction written in the pages was given a last day by a licensed person.</summary>
+    public const string RestrictionEnded = "restriction-ended";
+
     /// <summary>An athlete's body mass or stature changed.</summary>
     public const string Body = "body";
 

@@ -12,6 +12,9 @@ namespace Jumpwright.App.Desk.Journals;
 /// <param name="Minutes">min; null where nobody said.</param>
 public sealed record FloorToday(ImmutableHashSet<string> Away, ImmutableDictionary<string, int> Kit, int? Minutes)
 {
+    /// <summary>True once anybody was said to be here or away.</summary>
+    public bool Called { get; init; }
+
     /// <summary>What the journal says of a session.</summary>
     public static FloorToday Of(IEnumerable<JournalEntry> journal, string session)
     {
@@ -36,6 +39,9 @@ public sealed record FloorToday(ImmutableHashSet<string> Away, ImmutableDictiona
                 .OfType<MinutesEntry>()
                 .FirstOrDefault()
                 ?.Minutes
-        );
+        )
+        {
+            Called = theirs.Any(e => e.Kind == EntryKinds.Here),
+        };
     }
 }

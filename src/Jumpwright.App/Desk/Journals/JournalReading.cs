@@ -67,7 +67,10 @@ internal static class JournalReading
                     p.Pain.When,
                     p.Pain.Score,
                     null
-                )),
+                )
+                {
+                    WrittenAt = p.Entry.MadeAt,
+                }),
             .. theirs.Where(e => e.Kind == EntryKinds.Sign).Select(e => SignOf(e, zone)),
         ];
         return history with
@@ -86,7 +89,7 @@ internal static class JournalReading
                 .. history.Restrictions,
                 .. RestrictionsIn(theirs, zone)
                     .Where(r => r.TakenBackBy is null)
-                    .Select(r => r.Said.Of(history.Athlete.Id)),
+                    .Select(r => r.Said.Of(history.Athlete.Id) with { WrittenAt = r.Entry.MadeAt }),
             ],
         };
     }
@@ -105,12 +108,17 @@ internal static class JournalReading
             .Select(e => (Entry: e, Word: Read<RestrictionTakenBackEntry>(e)))
             .Where(b => !string.IsNullOrWhiteSpace(b.Word?.By) && b.Word.Entry is not null)
             .ToLookup(b => b.Word!.Entry, b => (b.Entry, b.Word!.By), StringComparer.Ordinal);
+        ILookup<string, LocalDate> ends = theirs
+            .Where(e => e.Kind == EntryKinds.RestrictionEnded)
+            .Select(Read<RestrictionEndedEntry>)
+            .Where(w => w is { Entry: not null, Day: not null })
+            .ToLookup(w => w!.Entry, w => w!.Day!.Value, StringComparer.Ordinal);
         return theirs
             .Where(e => e.Kind == EntryKinds.Restriction)
             .Select(e =>
                 (
                     e,
-                    Read<RestrictionEntry>(e) ?? NotReadable,
+                    (Read<RestrictionEntry>(e) ?? NotReadable).EndingOn(ends[e.Id]),
                     back[e.Id].Where(b => TakingBack.IsInTime(b.Entry, e, zone)).Select(b => b.By).FirstOrDefault()
                 )
             );
@@ -138,7 +146,10 @@ internal static class JournalReading
             null,
             null,
             note
-        );
+        )
+        {
+            WrittenAt = entry.MadeAt,
+        };
     }
 
     /// <summary>

@@ -40,6 +40,15 @@ internal sealed record RestrictionEntry(
             Note
         );
 
+    /// <summary>The same with the earliest of those days for its last one, where that is earlier than its own and not before its first.</summary>
+    public RestrictionEntry EndingOn(IEnumerable<LocalDate> days) =>
+        days.Where(d => d >= Day(From) && (Day(Until) is not { } own || d < own)).ToArray() is { Length: > 0 } earlier
+            ? this with
+            {
+                Until = LocalDatePattern.Iso.Format(earlier.Min()),
+            }
+            : this;
+
     private static LocalDate? Day(string? written) =>
         LocalDatePattern.Iso.Parse(written ?? "") is { Success: true, Value: var day } ? day : null;
 }

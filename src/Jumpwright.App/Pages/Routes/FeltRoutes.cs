@@ -31,7 +31,10 @@ internal static class FeltRoutes
             || score is not (>= 0 and <= 10)
             || site.Length > 60
             || (site.Length == 0 && score > 0)
-            || when is not ("rest" or "night" or "during" or "after" or "next-morning")
+            || !(
+                when is "rest" or "night" or "during" or "after" or "next-morning"
+                || (when.Length == 0 && score is 0 && site.Length == 0)
+            )
         )
         {
             return Answers.Refused(TextBook.T["felt.say"], StatusCodes.Status409Conflict, Speech.Now.Language);
@@ -46,7 +49,10 @@ internal static class FeltRoutes
                 "athlete page",
                 new PainEntry(
                     score,
-                    when,
+                    // A 0 of rest answers no pain; one of no time would answer some.
+                    when.Length == 0
+                        ? "rest"
+                        : when,
                     null,
                     site.Length == 0 ? PainEntry.PlaceNotSaid : site.ToLowerInvariant(),
                     form["side"].ToString() is "left" or "right" or "both" ? form["side"].ToString() : null

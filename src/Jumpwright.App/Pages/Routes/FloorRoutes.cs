@@ -125,11 +125,26 @@ internal static class FloorRoutes
                 {
                     id = card.AthleteId,
                     name = card.AthleteName,
-                    nothing = card.NothingPlanned is null ? null : T["floor.nothing"],
-                    card = Paths.Card(id, card.AthleteId),
+                    nothing = card.NothingInShort is { } nothing ? SpokenSentences.Text(nothing) : null,
+                    stop_above = card.PainStopsAbove,
+                    card = (string?)Paths.Card(id, card.AthleteId),
                     items = Items(book.Catalogue, session, card, needs[card.AthleteId]),
                     tests = Tests(book, week, session, card.AthleteId),
                 })
+                .Concat(
+                    // Whoever came into the squad after the plan was made stands in the roll too.
+                    book.Leaves.Where(l => !week.Cards.Any(c => c.SessionId == id && c.AthleteId == l.Athlete.Id))
+                        .Select(l => new
+                        {
+                            id = l.Athlete.Id,
+                            name = l.Athlete.Name,
+                            nothing = (string?)T["floor.not-planned"],
+                            stop_above = CardQuestions.StopAbove.Value,
+                            card = (string?)null,
+                            items = Array.Empty<object>(),
+                            tests = Array.Empty<object>(),
+                        })
+                )
                 .ToArray(),
         };
     }

@@ -3,7 +3,9 @@ using System.Globalization;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
+using Jumpwright.Athletes;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using Jumpwright.Storage.Stores;
 using NodaTime;
 using NodaTime.Text;
@@ -26,6 +28,7 @@ internal static class HealthRoutes
         Post("sign", Sign);
         Post("restriction", Restrict);
         Post("take-back", TakeBack);
+        Post("end", End);
         Post("body", Body);
 
         void Post(string form, Func<FrontDesk, AthleteLeaf, IFormCollection, (JournalEntry?, FormFault?)> read) =>
@@ -81,18 +84,12 @@ internal static class HealthRoutes
 
     private static (JournalEntry?, FormFault?) Sign(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
     {
+        (JournalEntry?, FormFault?) No(string field, string why) => Wrong("sign", field, why, form);
         string what = form["what"].ToString();
-        return SignEntry.All.ContainsKey(what)
-            ? (
-                Entry(
-                    leaf,
-                    EntryKinds.Sign,
-                    Day(form["on"]) is { } on && on <= desk.Book.Day ? on : desk.Book.Day,
-                    new SignEntry(what, Place(form["site"]), SideOf(form["side"]))
-                ),
-                null
-            )
-            : Wrong("sign", "what", "health.sign.what.wrong", form);
+        return !SignEntry.All.ContainsKey(what) ? No("what", "health.sign.what.wrong")
+            : Day(form["on"]) is not { } on || on > desk.Book.Day ? No("sign-on", "health.sign.on.wrong")
+            : IsSideAlone(form) ? No("sign-site", "health.side.alone")
+            : (Entry(leaf, EntryKinds.Sign, on, new SignEntry(what, Place(form["site"]), SideOf(form["side"]))), null);
     }
 
     private static (JournalEntry?, FormFault?) Restrict(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
@@ -100,16 +97,8 @@ internal static class HealthRoutes
         (JournalEntry?, FormFault?) No(string field, string why) => Wrong("restriction", field, why, form);
         string by = Cell(form["set_by"]);
         string role = Cell(form["role"]);
-        ImmutableArray<string> allowed =
-        [
-            .. form["allowed"]
-                .OfType<string>()
-                .Where(w => HealthPage.AllowedWords.Contains(w) || desk.Book.Catalogue.Find(w) is not null),
-        ];
-        ImmutableArray<string> forbidden =
-        [
-            .. form["forbidden"].OfType<string>().Where(w => HealthPage.ForbiddenWords.Contains(w)),
-        ];
+        ImmutableArray<string> allowed = [.. form["allowed"].OfType<string>()];
+        ImmutableArray<string> forbidden = [.. form["forbidden"].OfType<string>()];
         string contacts = Cell(form["contacts"]);
         string drop = Metric(form, "drop", "cm");
         string[] limits =
@@ -118,36 +107,82 @@ internal static class HealthRoutes
             .. drop.Length > 0 ? [$"drops <= {drop} cm"] : Array.Empty<string>(),
         ];
         bool ends = allowed.Intersect(HealthPage.Ending, StringComparer.Ordinal).Any();
-        return by.Length == 0 ? No("set-by", "health.by.wrong")
-            : role.Length == 0 ? No("role", "health.role.wrong")
-            : ends && !RoleWords.Licensed.Contains(role) ? No("role", "health.role.licensed")
-            : Day(form["from"]) is not { } from ? No("from", "health.from.wrong")
-            : ends && from > desk.Book.Day ? No("from", "health.from.later")
-            : Cell(form["until"]).Length > 0 && Day(form["until"]) is not { } ? No("until", "health.until.wrong")
-            : Day(form["until"]) is { } until && until < from ? No("until", "health.until.wrong")
-            : contacts.Length > 0 && !IsWithin(contacts, 0, 999, whole: true) ? No("contacts", "health.contacts.wrong")
-            : drop.Length > 0 && !IsWithin(drop, 0, 100, whole: false) ? No("drop", "health.drop.wrong")
-            : allowed.Length + forbidden.Length + limits.Length == 0 ? No("forbidden-jumps", "health.nothing")
-            : (
-                Entry(
-                    leaf,
-                    EntryKinds.Restriction,
-                    desk.Book.Day,
-                    new RestrictionEntry(
-                        Dates.Iso(from),
-                        Day(form["until"]) is { } last ? Dates.Iso(last) : null,
-                        Place(form["site"]),
-                        SideOf(form["side"]),
-                        allowed,
-                        forbidden,
-                        limits.Length == 0 ? null : string.Join("; ", limits),
-                        by,
-                        role,
-                        Cell(form["note"]) is { Length: > 0 } note ? note : null
-                    )
-                ),
-                null
-            );
+        bool onlyEnds =
+            ends && forbidden.Length + limits.Length == 0 && allowed.All(w => HealthPage.Ending.Contains(w));
+        string lastDay = Cell(form["until"]);
+        bool endless = form["endless"] == "yes";
+        bool whole = form["whole"] == "yes";
+        (string Field, string Why)? fault =
+            by.Length == 0 ? ("set-by", "health.by.wrong")
+            : role.Length == 0 ? ("role", "health.role.wrong")
+            : ends && !RoleWords.Licensed.Contains(role) ? ("role", "health.role.licensed")
+            : Day(form["from"]) is not { } first ? ("from", "health.from.wrong")
+            : ends && first > desk.Book.Day ? ("from", "health.from.later")
+            : lastDay.Length > 0 && (Day(lastDay) is not { } last || last < first) ? ("until", "health.until.wrong")
+            : onlyEnds && lastDay.Length > 0 ? ("until", "health.until.ended")
+            : !onlyEnds && lastDay.Length > 0 == endless ? ("until", "health.until.choose")
+            : Place(form["site"]) is not null == whole ? ("site", "health.site.choose")
+            : IsSideAlone(form) ? ("site", "health.side.alone")
+            : contacts.Length > 0 && !IsWithin(contacts, 0, 999, whole: true) ? ("contacts", "health.contacts.wrong")
+            : drop.Length > 0 && !IsWithin(drop, 0, 100, whole: false) ? ("drop", "health.drop.wrong")
+            : allowed.Length + forbidden.Length + limits.Length == 0 ? ("forbidden-all", "health.nothing")
+            : !allowed.All(w => IsAllowedWord(desk, w)) || !forbidden.All(w => HealthPage.ForbiddenWords.Contains(w))
+                ? ("forbidden-all", "health.unknown")
+            : IsContradiction(allowed, forbidden) ? ("forbidden-all", "health.contradiction")
+            : null;
+        if (fault is { } wrong)
+        {
+            return No(wrong.Field, wrong.Why);
+        }
+
+        var entry = new RestrictionEntry(
+            Dates.Iso(Day(form["from"])!.Value),
+            lastDay.Length > 0 ? lastDay : null,
+            Place(form["site"]),
+            SideOf(form["side"]),
+            allowed,
+            forbidden,
+            limits.Length == 0 ? null : string.Join("; ", limits),
+            by,
+            role,
+            Cell(form["note"]) is { Length: > 0 } note ? note : null
+        );
+        return EndsNothing(desk, leaf, entry) is { } nothing
+            ? No("allowed-stop-sign-lifted", nothing)
+            : (Entry(leaf, EntryKinds.Restriction, desk.Book.Day, entry), null);
+    }
+
+    private static bool IsAllowedWord(FrontDesk desk, string word) =>
+        HealthPage.AllowedWords.Contains(word) || desk.Book.Catalogue.Find(word) is not null;
+
+    /// <summary>Everything forbidden and something allowed or ended; or everything allowed and then some exercises only.</summary>
+    private static bool IsContradiction(ImmutableArray<string> allowed, ImmutableArray<string> forbidden) =>
+        (forbidden.Contains("all") && allowed.Length > 0)
+        || (allowed.Contains("all") && allowed.Any(w => !HealthPage.AllowedWords.Contains(w)));
+
+    /// <summary>A side that was chosen for a place that nobody wrote.</summary>
+    private static bool IsSideAlone(IFormCollection form) =>
+        SideOf(form["side"]) is not null && Place(form["site"]) is null;
+
+    /// <summary>
+    /// Why a word that ends a rule would end none: it would stand there unread, and lift what comes later that day. Null where it ends
+    /// what it says.
+    /// </summary>
+    private static string? EndsNothing(FrontDesk desk, AthleteLeaf leaf, RestrictionEntry entry)
+    {
+        Restriction row = entry.Of(leaf.Athlete.Id);
+        int Standing(string rule, params IEnumerable<Restriction> rows) =>
+            SafetyRules
+                .For(leaf.History with { Restrictions = [.. rows] }, desk.Book.Day)
+                .Count(r => r.LimitId == rule);
+        return entry.Allowed.Contains("stop-sign-lifted")
+            && Standing("stop-sign", [.. leaf.History.Restrictions, row])
+                >= Standing("stop-sign", leaf.History.Restrictions)
+                ? "health.lift.none"
+            : entry.Allowed.Contains("operation-discharged")
+            && (leaf.Athlete.Operation is null || Standing("after-operation", row) > 0)
+                ? "health.discharge.none"
+            : null;
     }
 
     private static (JournalEntry?, FormFault?) TakeBack(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
@@ -171,11 +206,42 @@ internal static class HealthRoutes
             );
     }
 
+    /// <summary>A last day for what was written on this page: it comes earlier, and past it nothing is planned until somebody licensed writes anew.</summary>
+    private static (JournalEntry?, FormFault?) End(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
+    {
+        string id = form["entry"].ToString();
+        string by = Cell(form["by"]);
+        string role = Cell(form["role"]);
+        RestrictionEntry? said = JournalReading
+            .RestrictionsIn(
+                [.. desk.Journal.Where(e => e.AthleteId == leaf.Athlete.Id)],
+                SquadZone.Of(desk.Book.Material.Squad.TimeZone)
+            )
+            .FirstOrDefault(r => r.Entry.Id == id && r.TakenBackBy is null)
+            .Said;
+        return by.Length == 0 ? Wrong("end", "end-by-" + id, "health.by.wrong", form)
+            : !RoleWords.Licensed.Contains(role) ? Wrong("end", "end-role-" + id, "health.end.licensed", form)
+            : said is null ? Wrong("end", "restrictions", "health.back.gone", form)
+            : Day(form["until"]) is not { } until
+            || said.EndingOn([until]).Until != Dates.Iso(until)
+            || Day(said.Until) is { } own && until >= own
+                ? Wrong("end", "end-until-" + id, "health.end.wrong", form)
+            : (
+                Entry(
+                    leaf,
+                    EntryKinds.RestrictionEnded,
+                    desk.Book.Day,
+                    new RestrictionEndedEntry(id, Dates.Iso(until), by, role)
+                ),
+                null
+            );
+    }
+
     private static (JournalEntry?, FormFault?) Body(FrontDesk desk, AthleteLeaf leaf, IFormCollection form)
     {
         string mass = Metric(form, "mass", "kg");
         string stature = Metric(form, "stature", "m");
-        Athletes.Athlete row = leaf.Dossier.Written.Athlete;
+        Athlete row = leaf.Dossier.Written.Athlete;
         return mass.Length + stature.Length == 0 ? Wrong("body", "mass", "health.body.nothing", form)
             : mass.Length > 0 && !IsWithin(mass, 15, 300, whole: false)
                 ? Wrong("body", "mass", "health.mass.wrong", form)

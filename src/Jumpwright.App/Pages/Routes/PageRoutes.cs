@@ -1,5 +1,6 @@
 using System.Globalization;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
 using Jumpwright.Paper;
 using Jumpwright.Quantities;
@@ -63,6 +64,7 @@ internal static class PageRoutes
                             Leaf = leaf,
                             Pictures = desk.Pictures.Of(id, desk.Book.Day),
                             Drawn = desk.Pictures.ReportOf(leaf.Dossier, desk.Book.Day),
+                            LacksConsent = !Consent.LetsALinkOut(leaf.Athlete, desk.Book, desk.Journal),
                         }
                     )
                     : Answers.NotFound(desk.Book)

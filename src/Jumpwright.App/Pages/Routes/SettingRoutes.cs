@@ -70,14 +70,20 @@ internal static class SettingRoutes
                     return Page(desk, TextBook.T["settings.minors.who"]);
                 }
 
+                ConsentState now = Consent.Of(id, desk.Journal, SquadZone.Of(desk.Book.Material.Squad.TimeZone)).State;
+                string word = form["given"].ToString();
+                if (word is not ("yes" or "no"))
+                {
+                    return Page(desk, TextBook.T["settings.minors.choose"]);
+                }
+
+                if (word == "no" && now is ConsentState.Declined or ConsentState.TakenBack)
+                {
+                    return Page(desk, TextBook.T["settings.minors.nothing"]);
+                }
+
                 desk.Write(
-                    JournalWord.Now(
-                        EntryKinds.Consent,
-                        id,
-                        null,
-                        "settings page",
-                        new ConsentEntry(by, form["given"] == "yes")
-                    )
+                    JournalWord.Now(EntryKinds.Consent, id, null, "settings page", new ConsentEntry(by, word == "yes"))
                 );
                 return new SeeOther("/settings");
             }

@@ -3,6 +3,7 @@ using System.Net;
 using System.Security.Cryptography;
 using System.Text;
 using Jumpwright.App.Desk;
+using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Sharing;
 using Jumpwright.Plans;
 using Jumpwright.Sessions;
@@ -59,6 +60,8 @@ internal static class ShareRoutes
                     c.SessionId == link.SessionId && c.AthleteId == link.AthleteId
                 )
                     is { } card
+                && desk.Book.Find(card.AthleteId) is { } leaf
+                && Consent.LetsALinkOut(leaf.Athlete, desk.Book, desk.Journal)
                     ? Answers.Page<SharedCardPage>(
                         new
                         {
@@ -82,7 +85,8 @@ internal static class ShareRoutes
         Sharing.Sharing? sharing,
         string? code = null,
         string? refused = null,
-        ImmutableArray<(string, string)> made = default
+        ImmutableArray<(string, string)> made = default,
+        ImmutableArray<string> keptIn = default
     ) =>
         Answers.Page<SharePage>(
             new
@@ -96,6 +100,7 @@ internal static class ShareRoutes
                     : Convert.ToHexString(sharing.Certificate.GetCertHash(HashAlgorithmName.SHA256)),
                 Addresses = sharing is null ? [] : Addresses(app),
                 Made = made.IsDefault ? [] : made,
+                KeptIn = keptIn.IsDefault ? [] : keptIn,
             }
         );
 
@@ -147,10 +152,14 @@ internal static class ShareRoutes
             made:
             [
                 .. week
-                    .Cards.Where(c => c.SessionId == sessionId)
+                    .Cards.Where(c => c.SessionId == sessionId && IsLetOut(c))
                     .Select(c => (c.AthleteName, $"{address}/c/{sharing.Door.NewLink(sessionId, c.AthleteId, ends)}")),
-            ]
+            ],
+            keptIn: [.. week.Cards.Where(c => c.SessionId == sessionId && !IsLetOut(c)).Select(c => c.AthleteName)]
         );
+
+        bool IsLetOut(SessionCard card) =>
+            book.Find(card.AthleteId) is { } leaf && Consent.LetsALinkOut(leaf.Athlete, book, desk.Journal);
     }
 
     private static Instant EndOf(SessionSlot slot, string zone)

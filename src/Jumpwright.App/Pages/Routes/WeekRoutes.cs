@@ -141,6 +141,7 @@ internal static class WeekRoutes
                 Kit = called ? (IReadOnlyDictionary<string, int>)kit : said.Kit,
                 Minutes = called ? minutes : said.Minutes,
                 Said = said,
+                desk.Amendments,
             }
         );
     }

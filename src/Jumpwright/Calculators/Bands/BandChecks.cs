@@ -11,15 +11,20 @@ internal static class BandChecks
         yield return Lifts(side, pull, apexM);
         yield return Slides(side, pull, apexM, friction);
         yield return Stretch(side, pull, apexM);
-        yield return new(
-            $"{side.Id}-wear",
-            pull.Side.WearChecked ? CheckState.Met : CheckState.NotKnown,
-            pull.Side.WearChecked
-                ? Sentence.Of($"The {side.Said} band was looked over before this use.")
-                : Sentence.Of(
-                    $"the {side.Said} band was not looked over for nicks, cracks and pale spots before this use."
-                )
-        );
+        yield return pull.Side.WearChecked switch
+        {
+            true => new($"{side.Id}-wear", CheckState.Met, $"The {side.Said} band was looked over before this use."),
+            false => new(
+                $"{side.Id}-wear",
+                CheckState.NotMet,
+                $"the {side.Said} band was not looked over for nicks, cracks and pale spots before this use."
+            ),
+            null => new(
+                $"{side.Id}-wear",
+                CheckState.NotKnown,
+                $"nobody said whether the {side.Said} band was looked over for nicks, cracks and pale spots before this use."
+            ),
+        };
     }
 
     internal static Check Alike(Pull left, Pull right, double apexM)
@@ -72,10 +77,13 @@ internal static class BandChecks
         return new(
             id,
             met ? CheckState.Met : CheckState.NotMet,
-            Within(
-                met,
-                $"The {side.Said} band lifts its anchor with up to {vertical:0} N at the apex; half of the anchor's weight is {most:0} N."
-            )
+            met
+                ? Sentence.Of(
+                    $"The {side.Said} anchor stays down: its band pulls it up with at most {vertical:0} N at the apex, and half of its weight is {most:0} N."
+                )
+                : Sentence.Of(
+                    $"the {side.Said} anchor may lift: its band pulls it up with up to {vertical:0} N at the apex, and half of its weight is only {most:0} N."
+                )
         );
     }
 
@@ -97,10 +105,13 @@ internal static class BandChecks
         return new(
             id,
             met ? CheckState.Met : CheckState.NotMet,
-            Within(
-                met,
-                $"The {side.Said} band drags its anchor sideways with up to {horizontal:0} N; half of the friction that is left is {most:0} N (coefficient {friction:0.0#})."
-            )
+            met
+                ? Sentence.Of(
+                    $"The {side.Said} anchor stays where it is: its band pulls it sideways with at most {horizontal:0} N, and half of the friction that is left is {most:0} N (coefficient {friction:0.0#})."
+                )
+                : Sentence.Of(
+                    $"the {side.Said} anchor may slide: its band pulls it sideways with up to {horizontal:0} N, and half of the friction that is left is only {most:0} N (coefficient {friction:0.0#})."
+                )
         );
     }
 

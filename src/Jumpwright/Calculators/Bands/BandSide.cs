@@ -11,7 +11,7 @@ namespace Jumpwright.Calculators.Bands;
 /// <param name="AnchorDistanceM">How far beside the attachment the anchor lies on the floor, m.</param>
 /// <param name="AnchorHeightM">Height at which the band leaves the anchor, m.</param>
 /// <param name="GreatestStretchStatedM">Greatest stretch beyond rest that the band's maker states, m; null when not stated.</param>
-/// <param name="WearChecked">True when the band was looked over before this use.</param>
+/// <param name="WearChecked">Whether the band was looked over before this use; null when nobody said.</param>
 public sealed record BandSide(
     double RestM,
     ImmutableArray<BandReading> Readings,
@@ -21,5 +21,5 @@ public sealed record BandSide(
     double AnchorDistanceM,
     double AnchorHeightM = 0.05,
     double? GreatestStretchStatedM = null,
-    bool WearChecked = false
+    bool? WearChecked = null
 );

@@ -129,7 +129,7 @@ public static class LoadCurves
                 new("load_from_kg", from, Unit.Kilogram, fromDoubt, method),
                 new("load_to_kg", to, Unit.Kilogram, toDoubt, method),
             ],
-            $"{Alone(low, unit)} to {Value(high, unit)} comes with {new Mass(from):0.# (kg)} ± {new Mass(fromDoubt):0.# (kg)} to {new Mass(to):0.# (kg)} ± {new Mass(toDoubt):0.# kg} (heaviest measured {new Mass(loads[^1]):0.# kg}).",
+            $"{Lighter()}; {Heavier()} (heaviest measured {new Mass(loads[^1]):0.# kg}).",
             from,
             to,
             Samples(0, roof, x => (line.At(x), line.UncertaintyAt(x)))
@@ -140,6 +140,21 @@ public static class LoadCurves
             DoubtLeft = next?.Left,
             IsSettled = Math.Max(fromDoubt, toDoubt) <= Settled.Value,
         };
+
+        // The greater value comes with the lighter load; an end that no load reaches is not paired with the bound it is cut to.
+        Sentence Lighter() =>
+            line.Solve(high) >= 0
+                ? Sentence.Of(
+                    $"{Value(high, unit)} comes with {new Mass(from):0.# (kg)} ± {new Mass(fromDoubt):0.# kg}"
+                )
+                : Sentence.Of($"{Value(high, unit)} is more than the line gives without any load");
+
+        Sentence Heavier() =>
+            line.Solve(low) <= roof
+                ? Sentence.Of($"{Value(low, unit)} with {new Mass(to):0.# (kg)} ± {new Mass(toDoubt):0.# kg}")
+                : Sentence.Of(
+                    $"{Value(low, unit)} would take more than {new Mass(roof):0.# kg}, the most that was measured and allowed"
+                );
     }
 
     private static Outcome<LoadCurve> OfPower(LoadCurveInput input, double[] loads, double roof)

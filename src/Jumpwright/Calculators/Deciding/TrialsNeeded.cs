@@ -27,6 +27,11 @@ public static class TrialsNeeded
             Input.Outside($"The mean", input.Value, -1e6, 1e6, input.Unit),
             Input.Outside($"The threshold", input.Threshold, -1e6, 1e6, input.Unit),
             Input.Outside($"Trials so far", input.Trials, 1, 1000, "trials"),
+            input.TrialSd is 0
+                ? Refusal.Of(
+                    $"The trial-to-trial SD is given as 0, but no two trials are alike: take it from this athlete's own trials."
+                )
+                : null,
             Input.Outside($"The trial-to-trial SD", input.TrialSd, 1e-9, 1e6, input.Unit),
             Input.Outside($"The shared SD", input.SharedSd, 0, 1e6, input.Unit),
             Input.Outside($"The confidence", input.Wished, 0.5, 0.999, "")

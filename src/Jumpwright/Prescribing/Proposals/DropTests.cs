@@ -200,7 +200,7 @@ public static class DropTests
             gate.Limits["stop-height-loss"],
             rebounds.Length == 0 ? null : rebounds.Max(),
             1,
-            gate.Limits["stop-pain-during"]
+            gate.PainStopsAbove
         );
     }
 

@@ -292,7 +292,7 @@ public static class NextTests
                 // A heavier bar or another speed gives another height by itself: counted from the first trial.
                 null,
                 jumps ? 1 : null,
-                gate.Limits["stop-pain-during"]
+                gate.PainStopsAbove
             )
         );
     }

@@ -33,6 +33,9 @@ public sealed class TestGate(History history, OpenWork today, Squad squad, Local
     /// <summary>The limits in force.</summary>
     internal LimitBook Limits => _limits;
 
+    /// <summary>Pain above which a test is stopped, of 10.</summary>
+    internal double PainStopsAbove => PainAtWork.StopAbove(today.Rulings, _limits);
+
     /// <summary>The same gate once that test is offered too: its contacts count.</summary>
     public TestGate After(TestProposal offered) =>
         new(history, today, squad, day) { _before = _before.Add(offered), _planned = _planned };

@@ -115,7 +115,10 @@ public sealed record TestStop(
     }
 
     /// <summary>What stops it as pain, in words.</summary>
-    public Sentence Pain => $"pain is above {PainAbove:0.#} of 10, or anywhere new";
+    public Sentence Pain =>
+        PainAbove <= 0
+            ? Sentence.Of($"anything hurts")
+            : Sentence.Of($"pain is above {PainAbove:0.#} of 10, or anywhere new");
 
     private static StopVerdict Stop(Sentence because) => new(true, because);
 }

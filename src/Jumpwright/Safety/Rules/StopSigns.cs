@@ -7,7 +7,8 @@ namespace Jumpwright.Safety.Rules;
 
 /// <summary>
 /// Stop signs. An athlete's own later "0" does not lift one; only a dated row of restrictions that says <c>stop-sign-lifted</c>, set
-/// on the day of the sign or later by a named person in a licensed role, for that place or the whole body.
+/// on the day of the sign or later by a named person in a licensed role, for that place or the whole body. What is known to have been
+/// written after that word is not lifted by it: whoever lifted one sign had not heard of the next.
 /// </summary>
 internal sealed class StopSigns : SafetyRule
 {
@@ -53,5 +54,6 @@ internal sealed class StopSigns : SafetyRule
         && row.Licensed
         && row.Row.From >= sign.Report.Date
         && row.Row.From <= @case.Day
+        && !(row.Row.WrittenAt < sign.Report.WrittenAt)
         && row.Site.Covers(sign.Site);
 }

@@ -173,7 +173,12 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         ];
         Assert.Equal(planned.Order(), before.Order());
         Assert.Contains(name, await page.Locator("#where").ReadAsync());
-        await page.Locator("[data-key^='here ']").First.ClickAsync();
+        // Nobody was called yet: one tap says here, the next away.
+        ILocator call = page.Locator("[data-key^='here ']").First;
+        Assert.Equal("? Not called yet", await call.ReadAsync());
+        await call.ClickAsync();
+        await page.WaitForSelectorAsync("[data-key^='here ']:has-text('✓ Here')");
+        await call.ClickAsync();
         await page.WaitForFunctionAsync("n => !document.getElementById('where').textContent.includes(n)", name);
         double[] after = await Ends(page);
         Assert.True(after.Max() <= before.Max(), "the session got longer");
