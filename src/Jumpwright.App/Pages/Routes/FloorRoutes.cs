@@ -334,7 +334,15 @@ internal static class FloorRoutes
                                 { Score: >= 0 and <= 10, SiteNew: false }
                                 or { Score: null or (> 0 and <= 10), SiteNew: true }
                             )
-                            and { When: "rest" or "night" or "during" or "after" or "next-morning" }
+                            and {
+                                When: "rest" or "night" or "during" or "after" or "next-morning",
+                                Work: null
+                                    or {
+                                        Sets: >= 0 and <= 99,
+                                        ContactsPerSet: >= 0 and <= 999,
+                                        StopsAbove: >= 0 and <= 10
+                                    }
+                            }
                         ) => Quantities.Refusal.Of($"Its pain is not from 0 to 10, or has no time."),
                 EntryKinds.Effort
                     when JournalReading.Read<EffortEntry>(entry)
