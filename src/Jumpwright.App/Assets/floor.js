@@ -389,6 +389,8 @@
         // A session kept before it knew its cards has no link to them.
         if (a.card) nothing.append(el("a", t("card"), { href: a.card, "aria-label": t("card.of", a.name) }));
         right.append(nothing);
+        const did = doneHere(a);
+        if (did.length) right.append(el("p", say("done.of", did.flatMap((part, i) => i ? ["; ", ...part] : part))));
         if (stopped(a.id)) right.append(closedLine(a));
         else if (a.tests && a.tests.length) right.append(el("p", t("test.may")));
         if (a.tests && a.tests.length) {
@@ -409,6 +411,18 @@
     if (focus) { const again = document.querySelector(`[data-key="${CSS.escape(focus)}"]`); if (again) again.focus({ preventScroll: true }); }
   };
 
+  // What was logged of a session in which nothing is planned any more: made anew, it doesn't lose what was done.
+  const doneHere = a => {
+    const by = new Map();
+    for (const e of setsNow().values()) {
+      if (e.athlete !== a.id || e.data.undone || e.data.test) continue;
+      const sum = by.get(e.data.exercise) || { sets: 0, contacts: 0 };
+      by.set(e.data.exercise, { sets: sum.sets + 1, contacts: sum.contacts + e.data.contacts });
+    }
+    const called = id => { const known = (a.done || []).find(d => d.exercise === id); return known ? named(known) : id.replace(/-/g, " "); };
+    return [...by].map(([id, sum]) => sum.sets === 1
+      ? say("done.item.one", called(id), sum.contacts) : say("done.item", called(id), sum.sets, sum.contacts));
+  };
   const restOf = athlete => {
     const rest = rests.get(athlete);
     if (!rest || stopped(athlete)) return [];

@@ -94,6 +94,7 @@ internal static class Bookkeeping
                     )
                     {
                         Changes = again?.Changes,
+                        CheckedAt = SystemClock.Instance.GetCurrentInstant(),
                     }
                     : new PlannedWeek(request, plan, [], []);
             });

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
 using Jumpwright.Sessions;
+using NodaTime;
 
 namespace Jumpwright.App.Desk;
 
@@ -13,6 +14,9 @@ public sealed record PlannedWeek(
     ImmutableArray<CoachSheet> Sheets
 )
 {
+    /// <summary>When its limits were checked; what was written later was not looked at. Null where nobody wrote it down.</summary>
+    public Instant? CheckedAt { get; init; }
+
     /// <summary>What is otherwise than in the plan before; null when there was none.</summary>
     public ImmutableArray<PlanChange>? Changes { get; init; }
 

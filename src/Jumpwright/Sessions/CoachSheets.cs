@@ -104,9 +104,9 @@ internal static class CoachSheets
     private static IEnumerable<Sentence> Notes(Plan plan, PlanRequest request)
     {
         yield return CardWords.Caution;
-        if (plan is { Objective: { } value, BestBound: { } bound, Gap: { } gap })
+        if (PlanGains.CouldBeBetterBy(plan) is { } better)
         {
-            yield return $"The plan is worth {value:0} points; no plan within the limits is worth more than {bound:0} (gap {100 * gap:0.0} %).";
+            yield return $"Every hard limit was kept when it was planned. No plan within the limits can be better than this one by more than {100 * better:0.0} %.";
         }
 
         foreach (Sentence remark in request.Remarks)

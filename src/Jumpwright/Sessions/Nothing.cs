@@ -14,6 +14,11 @@ internal static class Nothing
         Ruling[] shut = [.. (asked?.RulingsOn(session.Slot.Date) ?? []).Where(r => r.Effect is NothingPlanned)];
         if (shut.Length == 0)
         {
+            if (request.HasBegun(athlete.Id, session.Slot.Id))
+            {
+                return $"What you did in this session is logged. Nothing more is planned for you in it.";
+            }
+
             return $"Nothing is planned for you in this session: your work stands in the week's other sessions, or what is open to you needs more rest first. Ask your coach before you do any jumps.";
         }
 

@@ -125,7 +125,10 @@ internal static class FloorRoutes
                 {
                     id = card.AthleteId,
                     name = card.AthleteName,
-                    nothing = card.NothingPlanned is null ? null : T["floor.nothing"],
+                    nothing = card.NothingPlanned is null ? null
+                        : week.Request.HasBegun(card.AthleteId, id) ? T["floor.nothing.begun"]
+                        : T["floor.nothing"],
+                    done = Done(book, card.AthleteId, session.Slot),
                     card = Paths.Card(id, card.AthleteId),
                     items = Items(book.Catalogue, session, card, needs[card.AthleteId]),
                     tests = Tests(book, week, session, card.AthleteId),
@@ -187,6 +190,20 @@ internal static class FloorRoutes
                 }),
         ];
     }
+
+    /// <summary>Names of what was logged in it, so that a tablet can say what was done of a session that was planned anew since.</summary>
+    private static object[] Done(Workbook book, string athlete, SessionSlot slot) =>
+        [
+            .. (book.Find(athlete)?.Dossier.Bare.Completed ?? [])
+                .Where(c => Logs.IsOf(c, slot))
+                .DistinctBy(c => c.ExerciseId)
+                .Select(c => new
+                {
+                    exercise = c.ExerciseId,
+                    name = SpokenExercises.Name(book.Catalogue, c.ExerciseId),
+                    lang = SpokenExercises.Language(book.Catalogue, c.ExerciseId),
+                }),
+        ];
 
     /// <summary>A sentence in the language of the page, which the script marks.</summary>
     private static object Said(Sentence sentence)

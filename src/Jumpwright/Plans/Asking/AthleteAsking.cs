@@ -90,6 +90,7 @@ internal sealed class AthleteAsking
         )
         {
             VariantsPerSessionAtMost = variants,
+            Begun = [.. _request.Slots.Where(HasBegun).Select(s => s.Id)],
             SoreLandingDaysBeforeFixture = SoreLandingDays,
             ExercisesPerSessionAtLeast = Math.Min(_limits.Whole("exercises-per-session-least"), fewest),
             // Where a ruling closes it for every session there is no room for it, whatever the level allows.
