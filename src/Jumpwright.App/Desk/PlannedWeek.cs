@@ -19,12 +19,4 @@ public sealed record PlannedWeek(
 
     /// <summary>What is otherwise than in the plan before; null when there was none.</summary>
     public ImmutableArray<PlanChange>? Changes { get; init; }
-
-    /// <summary>The same with cards and sheets in those units.</summary>
-    internal PlannedWeek In(UnitSystem units, SquadMaterial material) =>
-        this with
-        {
-            Cards = Sessions.Cards.Of(Plan, Request, material.Squad, material.Histories, units),
-            Sheets = Sessions.Cards.SheetsOf(Plan, Request, material.Squad, material.Histories, units),
-        };
 }

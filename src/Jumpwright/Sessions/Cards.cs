@@ -15,13 +15,12 @@ public static class Cards
         Plan plan,
         PlanRequest request,
         Squad squad,
-        ImmutableArray<History> histories,
-        UnitSystem units = UnitSystem.Metric
+        ImmutableArray<History> histories
     ) =>
         [
             .. from session in plan.Sessions
             from history in histories
-            select CardOf(plan, request, session, history.Athlete, units),
+            select CardOf(plan, request, session, history.Athlete),
         ];
 
     /// <summary>One sheet a session.</summary>
@@ -29,16 +28,14 @@ public static class Cards
         Plan plan,
         PlanRequest request,
         Squad squad,
-        ImmutableArray<History> histories,
-        UnitSystem units = UnitSystem.Metric
-    ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories, units))];
+        ImmutableArray<History> histories
+    ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories))];
 
     private static SessionCard CardOf(
         Plan plan,
         PlanRequest request,
         PlannedSession session,
-        Athlete athlete,
-        UnitSystem units
+        Athlete athlete
     )
     {
         ImmutableArray<PlannedItem> items =
@@ -53,7 +50,7 @@ public static class Cards
             nothing is null ? CardWords.Headline(items, request.Catalogue) : Sentence.Of($"No jumps in this session."),
             nothing,
             nothing is null ? CardQuestions.All : [],
-            [.. items.Select(item => ItemOf(item, items, request.Catalogue, units))],
+            [.. items.Select(item => ItemOf(item, items, request.Catalogue))],
             items.Sum(i => i.Contacts),
             nothing is null ? CardWords.LandingLines : [],
             CardWords.StopAtOnce,
@@ -68,8 +65,7 @@ public static class Cards
     private static CardItem ItemOf(
         PlannedItem item,
         ImmutableArray<PlannedItem> all,
-        Catalogue catalogue,
-        UnitSystem units
+        Catalogue catalogue
     )
     {
         Exercise exercise =
@@ -87,7 +83,7 @@ public static class Cards
             SetUp(exercise.SetUp),
             exercise.Cues[0],
             CardWords.Amount(item.Dose, item.Sets),
-            CardWords.HeightOrLoad(item.Dose, units),
+            CardWords.HeightOrLoad(item.Dose),
             CardWords.Rest(item, partner),
             CardWords.StopWhen(item.Dose.Stop),
             CardWords.Instead(item.Dose, item.Sets, catalogue),

@@ -138,7 +138,7 @@ public partial class SpecialAthletesTests(DemoRun demo)
             );
 
     [GeneratedRegex(
-        "at pain 3 to 5: (?<name>[^:]+?), (?:[0-9]+ sets?|half the reps)",
+        "at pain 3 to 5: (?<name>[^:]+?), [0-9]+ × [0-9]+",
         RegexOptions.ExplicitCapture,
         5000
     )]

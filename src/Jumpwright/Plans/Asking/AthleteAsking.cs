@@ -226,7 +226,20 @@ internal sealed class AthleteAsking
         bool eve = _fixtures.Any(w => SoreBeforeFixture.IsNear(slot.Date, w.Fixture.Date, SoreLandingDays));
         return new(
             slot.Id,
-            eve ? dose with { ReplacesIfSore = Insteads.For(exercise, _open[slot.Date], onFloor: false) } : dose,
+            eve
+                ? dose with
+                {
+                    Instead = Doses.Instead(
+                        exercise,
+                        dose,
+                        _open[slot.Date],
+                        _profile,
+                        _history,
+                        slot.Date,
+                        onFloor: false
+                    ),
+                }
+                : dose,
             _wanting.ItemPoints(exercise, dose.SetsMax),
             [
                 .. (later ?? []).Select(o =>
