@@ -58,7 +58,11 @@ internal static class LogText
         string id = history.Athlete.Id;
         ImmutableArray<LoadDone> theirs =
         [
-            .. loads.Where(l => l.SessionId == session.Slot.Id && l.AthleteId == id && (l.Planned > 0 || l.Done > 0 || l.PossiblyMore > 0)),
+            .. loads.Where(l =>
+                l.SessionId == session.Slot.Id
+                && l.AthleteId == id
+                && (l.Planned > 0 || l.Done > 0 || l.PossiblyMore > 0)
+            ),
         ];
         if (theirs.IsEmpty)
         {

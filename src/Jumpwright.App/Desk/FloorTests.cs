@@ -38,7 +38,9 @@ internal static class FloorTests
         {
             PossiblyDone =
             [
-                .. before.PossiblyDone.Where(p => before.Completed.Any(c => c.Date == p.Date && c.SessionId == p.SessionId)),
+                .. before.PossiblyDone.Where(p =>
+                    before.Completed.Any(c => c.Date == p.Date && c.SessionId == p.SessionId)
+                ),
             ],
         };
         ImmutableArray<PlannedContacts> planned =

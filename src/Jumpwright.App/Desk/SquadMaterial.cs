@@ -42,15 +42,7 @@ public sealed record SquadMaterial(
 
     /// <summary>The same as it was before any work of that day or later, so that a plan from that day is made as it was then.</summary>
     public SquadMaterial BeforeWorkOn(LocalDate day) =>
-        new(
-            Squad,
-            [.. Dossiers.Select(d => d.BeforeWorkOn(day))],
-            Refused,
-            Problems,
-            StopsPlanning,
-            Raw,
-            Recorded
-        )
+        new(Squad, [.. Dossiers.Select(d => d.BeforeWorkOn(day))], Refused, Problems, StopsPlanning, Raw, Recorded)
         {
             Catalogue = Catalogue,
         };

@@ -34,8 +34,12 @@ internal static class Spoken
             { Verdict: FindingVerdict.Limits, Probability: >= LikelyWords.AlmostCertain } => T[
                 "finding.Limits.almost-certain"
             ],
-            { Verdict: FindingVerdict.Limits, Probability: >= LikelyWords.VeryLikely } => T["finding.Limits.very-likely"],
-            { Verdict: FindingVerdict.Sound, Probability: <= 1 - LikelyWords.VeryLikely } => T["finding.Sound.very-likely"],
+            { Verdict: FindingVerdict.Limits, Probability: >= LikelyWords.VeryLikely } => T[
+                "finding.Limits.very-likely"
+            ],
+            { Verdict: FindingVerdict.Sound, Probability: <= 1 - LikelyWords.VeryLikely } => T[
+                "finding.Sound.very-likely"
+            ],
             _ => T[$"finding.{finding.Verdict}"],
         };
 

@@ -12,7 +12,13 @@ namespace Jumpwright.Dosing;
 public static class Doses
 {
     /// <summary>The dose, or a sentence why there is none (no safe height, no load known, …).</summary>
-    public static Outcome<Dose> For(Exercise exercise, OpenWork today, Profile profile, History history, LocalDate day) =>
+    public static Outcome<Dose> For(
+        Exercise exercise,
+        OpenWork today,
+        Profile profile,
+        History history,
+        LocalDate day
+    ) =>
         Of(exercise, today, profile, history, day)
             .Then<Dose>(dose => dose with { Instead = Instead(exercise, dose, today, profile, history, day) });
 

@@ -31,12 +31,7 @@ public static class Cards
         ImmutableArray<History> histories
     ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories))];
 
-    private static SessionCard CardOf(
-        Plan plan,
-        PlanRequest request,
-        PlannedSession session,
-        Athlete athlete
-    )
+    private static SessionCard CardOf(Plan plan, PlanRequest request, PlannedSession session, Athlete athlete)
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
@@ -62,11 +57,7 @@ public static class Cards
     /// <summary>As much of how an exercise is set up as a card has room for, in whichever language.</summary>
     public static string SetUp(string whole) => CardWords.SetUp(whole);
 
-    private static CardItem ItemOf(
-        PlannedItem item,
-        ImmutableArray<PlannedItem> all,
-        Catalogue catalogue
-    )
+    private static CardItem ItemOf(PlannedItem item, ImmutableArray<PlannedItem> all, Catalogue catalogue)
     {
         Exercise exercise =
             catalogue.Find(item.Dose.ExerciseId)

@@ -43,16 +43,23 @@ public class BegunSessionTests
             a => a.AthleteId == her.AthleteId && a.Items.Length > 0
         );
         // What she did is no change of the plan, and the others keep what they had.
-        Assert.DoesNotContain(
-            week.Changes!.Value,
-            c => c.AthleteId == her.AthleteId && c.SessionId == session.Slot.Id
-        );
+        Assert.DoesNotContain(week.Changes!.Value, c => c.AthleteId == her.AthleteId && c.SessionId == session.Slot.Id);
         SessionCard card = week.Cards.Single(c => c.SessionId == session.Slot.Id && c.AthleteId == her.AthleteId);
-        Assert.StartsWith("What you did in this session is logged.", card.NothingPlanned!.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "What you did in this session is logged.",
+            card.NothingPlanned!.ToString(),
+            StringComparison.Ordinal
+        );
 
         using JsonDocument floor = JsonDocument.Parse(await squad.Get($"/floor/sessions/{session.Slot.Id}"));
-        JsonElement row = floor.RootElement.GetProperty("athletes").EnumerateArray().Single(a => a.GetProperty("id").GetString() == her.AthleteId);
-        Assert.Equal("What was logged stands. Nothing more is planned in this session.", row.GetProperty("nothing").GetString());
+        JsonElement row = floor
+            .RootElement.GetProperty("athletes")
+            .EnumerateArray()
+            .Single(a => a.GetProperty("id").GetString() == her.AthleteId);
+        Assert.Equal(
+            "What was logged stands. Nothing more is planned in this session.",
+            row.GetProperty("nothing").GetString()
+        );
         Assert.Equal(her.Items[0].Dose.ExerciseId, row.GetProperty("done")[0].GetProperty("exercise").GetString());
         Assert.Contains(name, anew, StringComparison.Ordinal);
     }

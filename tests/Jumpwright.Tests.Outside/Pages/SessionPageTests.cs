@@ -19,7 +19,15 @@ public class SessionPageTests
         foreach (AthleteSession one in session.Athletes.Where(a => a.Items.Length > 0))
         {
             string name = squad.Desk.Book.Find(one.AthleteId)!.Athlete.Name;
-            string row = Regex.Match(turns, $"<th scope=\"row\">{Regex.Escape(name)}</th>(.*?)</tr>", RegexOptions.Singleline, TimeSpan.FromSeconds(5)).Groups[1].Value;
+            string row = Regex
+                .Match(
+                    turns,
+                    $"<th scope=\"row\">{Regex.Escape(name)}</th>(.*?)</tr>",
+                    RegexOptions.Singleline,
+                    TimeSpan.FromSeconds(5)
+                )
+                .Groups[1]
+                .Value;
             double[] starts =
             [
                 .. Regex
@@ -33,7 +41,9 @@ public class SessionPageTests
         string[] nothing =
         [
             .. squad
-                .Desk.Book.Leaves.Where(l => !session.Athletes.Any(a => a.AthleteId == l.Athlete.Id && a.Items.Length > 0))
+                .Desk.Book.Leaves.Where(l =>
+                    !session.Athletes.Any(a => a.AthleteId == l.Athlete.Id && a.Items.Length > 0)
+                )
                 .Select(l => l.Athlete.Name),
         ];
         Assert.Equal(nothing.Length > 0, page.Contains("Nothing is planned here for: ", StringComparison.Ordinal));

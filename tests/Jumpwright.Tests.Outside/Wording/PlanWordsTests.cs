@@ -22,7 +22,11 @@ public class PlanWordsTests
     [Fact]
     public void AGap_IsHowMuchBetterAPlanCouldBe_AndNeverRoundedDown()
     {
-        Assert.EndsWith("can be better than this one by more than 25 %.", PlanWords.Proof(Worth(900, 920, locked: 820)), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "can be better than this one by more than 25 %.",
+            PlanWords.Proof(Worth(900, 920, locked: 820)),
+            StringComparison.Ordinal
+        );
         Assert.EndsWith("by more than 1.5 %.", PlanWords.Proof(Worth(4010, 4068, locked: 0)), StringComparison.Ordinal);
     }
 

@@ -284,7 +284,10 @@ public class DoseTests
                         Enum.GetValues<Tissue>(),
                         t => easier.Demand.GetValueOrDefault(t) < exercise.Demand.GetValueOrDefault(t)
                     );
-                    Assert.All(Enumerable.Range(1, dose.SetsMax), sets => HalfTheLoadAtMost(dose, exercise, easier, sets));
+                    Assert.All(
+                        Enumerable.Range(1, dose.SetsMax),
+                        sets => HalfTheLoadAtMost(dose, exercise, easier, sets)
+                    );
                 }
             }
         }

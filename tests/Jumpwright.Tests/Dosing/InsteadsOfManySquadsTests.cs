@@ -45,34 +45,40 @@ public class InsteadsOfManySquadsTests(ITestOutputHelper output)
                     // The first whose dose stands is on the card, so that any of them may be.
                     foreach (Exercise instead in Insteads.For(exercise, today))
                     {
-                    string id = instead.Id;
-                    foreach (Tissue tissue in Enum.GetValues<Tissue>())
-                    {
-                        int before = exercise.Demand.GetValueOrDefault(tissue);
-                        int after = instead.Demand.GetValueOrDefault(tissue);
-                        Assert.True(after <= before, $"squad {squad}: {id} asks {tissue} for more than {exercise.Id}");
-                        Assert.True(
-                            Load(instead, after) <= Load(exercise, before),
-                            $"squad {squad}: {id} loads {tissue} more than {exercise.Id}, rep for rep"
-                        );
-                    }
+                        string id = instead.Id;
+                        foreach (Tissue tissue in Enum.GetValues<Tissue>())
+                        {
+                            int before = exercise.Demand.GetValueOrDefault(tissue);
+                            int after = instead.Demand.GetValueOrDefault(tissue);
+                            Assert.True(
+                                after <= before,
+                                $"squad {squad}: {id} asks {tissue} for more than {exercise.Id}"
+                            );
+                            Assert.True(
+                                Load(instead, after) <= Load(exercise, before),
+                                $"squad {squad}: {id} loads {tissue} more than {exercise.Id}, rep for rep"
+                            );
+                        }
 
-                    // A card doesn't know where it will hurt: low work on every tissue, no spring on an Achilles that may be sore.
-                    Assert.True(instead.TopTier <= 1, $"squad {squad}: {id} for {exercise.Id} is no low work");
-                    Assert.False(
-                        exercise.Demand.GetValueOrDefault(Tissue.Achilles) > 0
-                            && instead.Stage is Stage.AnkleStiffness or Stage.RunUp,
-                        $"squad {squad}: {id} for {exercise.Id} springs"
-                    );
-                    Assert.DoesNotContain(rulings, r => r.Effect.Forbids(instead.FactsAt(instead.DropRangeM?.MinM)));
-                    // Nobody is sent to a box that the squad has not.
-                    Assert.All(instead.Kit, k => Assert.Contains(k.Id, kit));
-                    lacking += exercise.Regressions.Any(r => catalogue.Find(r)!.Kit.Any(k => !kit.Contains(k.Id)))
-                        ? 1
-                        : 0;
-                    landings += instead.Landing == "floor" ? 1 : 0;
-                    offered++;
-                    underPain += sore.Count > 0 ? 1 : 0;
+                        // A card doesn't know where it will hurt: low work on every tissue, no spring on an Achilles that may be sore.
+                        Assert.True(instead.TopTier <= 1, $"squad {squad}: {id} for {exercise.Id} is no low work");
+                        Assert.False(
+                            exercise.Demand.GetValueOrDefault(Tissue.Achilles) > 0
+                                && instead.Stage is Stage.AnkleStiffness or Stage.RunUp,
+                            $"squad {squad}: {id} for {exercise.Id} springs"
+                        );
+                        Assert.DoesNotContain(
+                            rulings,
+                            r => r.Effect.Forbids(instead.FactsAt(instead.DropRangeM?.MinM))
+                        );
+                        // Nobody is sent to a box that the squad has not.
+                        Assert.All(instead.Kit, k => Assert.Contains(k.Id, kit));
+                        lacking += exercise.Regressions.Any(r => catalogue.Find(r)!.Kit.Any(k => !kit.Contains(k.Id)))
+                            ? 1
+                            : 0;
+                        landings += instead.Landing == "floor" ? 1 : 0;
+                        offered++;
+                        underPain += sore.Count > 0 ? 1 : 0;
                     }
                 }
             }

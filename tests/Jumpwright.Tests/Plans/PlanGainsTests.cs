@@ -13,16 +13,16 @@ public class PlanGainsTests
     private static readonly ImmutableArray<SessionSlot> Days = Slots(45, 0, 2);
 
     private static MenuItem Open(SessionSlot slot, string exercise, bool owned) =>
-        new(
-            slot.Id,
-            Dose(exercise),
-            [3, 2, 1, 0],
-            owned ? [$"Kept up."] : [Sentence.Of($"Open.").As(new OpenStep())]
-        );
+        new(slot.Id, Dose(exercise), [3, 2, 1, 0], owned ? [$"Kept up."] : [Sentence.Of($"Open.").As(new OpenStep())]);
 
     private static readonly PlanRequest Asked = Request(
         Days,
-        Athlete("a01", Open(Days[0], "tuck-jump", owned: false), Open(Days[1], "tuck-jump", owned: false), Open(Days[1], "snap-down", owned: true)) with
+        Athlete(
+            "a01",
+            Open(Days[0], "tuck-jump", owned: false),
+            Open(Days[1], "tuck-jump", owned: false),
+            Open(Days[1], "snap-down", owned: true)
+        ) with
         {
             Goals = [new QualityGoal(Quality.StretchShortening, Monday, [5, 4, 3], $"Limits.")],
         },
@@ -48,7 +48,16 @@ public class PlanGainsTests
                                     .GroupBy(i => i.Athlete)
                                     .Select(g => new AthleteSession(
                                         g.Key,
-                                        [.. g.Select(i => new PlannedItem(Dose(i.Exercise), i.Sets, null, null, null, []))]
+                                        [
+                                            .. g.Select(i => new PlannedItem(
+                                                Dose(i.Exercise),
+                                                i.Sets,
+                                                null,
+                                                null,
+                                                null,
+                                                []
+                                            )),
+                                        ]
                                     )),
                             ],
                             []

@@ -42,7 +42,12 @@ public class WorkThatMayHaveBeenDoneTests
         Requests.For(Club, [history], Catalogue.Standard, day, 2).Require().Athletes.Single();
 
     private static int? Left(AthleteRequest who, Tissue? tissue) =>
-        who.Caps.Where(c => c.Tissue == tissue && (c.LimitId is "weekly-load" or "weekly-growth") && !c.SessionIds.Contains("2027-01-11-pm"))
+        who
+            .Caps.Where(c =>
+                c.Tissue == tissue
+                && (c.LimitId is "weekly-load" or "weekly-growth")
+                && !c.SessionIds.Contains("2027-01-11-pm")
+            )
             .Min(c => (int?)c.AtMost);
 
     [Fact]

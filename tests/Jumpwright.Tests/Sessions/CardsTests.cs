@@ -166,17 +166,33 @@ public class CardsTests
     public void Card_WhatIsDoneInstead_HasItsOwnDoseAndRest()
     {
         PlannedItem item = PlanByHand.Item("depth-jump");
-        Dose easier = PlanByHand.Item("box-jump").Dose with { Reps = 3, BoxHeightM = 0.3, RestBetweenRepsS = 0, RestBetweenSetsS = 90 };
+        Dose easier = PlanByHand.Item("box-jump").Dose with
+        {
+            Reps = 3,
+            BoxHeightM = 0.3,
+            RestBetweenRepsS = 0,
+            RestBetweenSetsS = 90,
+        };
         CardItem Printed(int sets) =>
-            PlanByHand.Card(PlanByHand.Plan(item with { Sets = sets, Dose = item.Dose with { Reps = 5, Instead = easier } })).Items[0];
+            PlanByHand
+                .Card(PlanByHand.Plan(item with { Sets = sets, Dose = item.Dose with { Reps = 5, Instead = easier } }))
+                .Items[0];
 
         Assert.Equal(
             "at pain 3 to 5: Box jump with a dip, 2 × 3, box 30 cm, rest 1 min 30 s",
             Printed(4).InsteadIfSore.ToString()
         );
         // Half of two or three sets is one, of one half the reps; the rest comes before whatever is next.
-        Assert.EndsWith("Box jump with a dip, 1 × 3, box 30 cm, rest 1 min 30 s", Printed(3).InsteadIfSore, StringComparison.Ordinal);
-        Assert.EndsWith("Box jump with a dip, 1 × 2, box 30 cm, rest 1 min 30 s", Printed(1).InsteadIfSore, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "Box jump with a dip, 1 × 3, box 30 cm, rest 1 min 30 s",
+            Printed(3).InsteadIfSore,
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "Box jump with a dip, 1 × 2, box 30 cm, rest 1 min 30 s",
+            Printed(1).InsteadIfSore,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

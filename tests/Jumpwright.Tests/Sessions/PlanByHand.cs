@@ -63,7 +63,12 @@ internal static class PlanByHand
                 MinutesPerSet = e.MinutesPerSet,
                 HighIntensity = e.IsHighIntensity,
                 Stop = new StopRule(10, 10, 2, 2, true),
-                Instead = e.Regressions.FirstOrDefault() is { } easier ? Item(easier).Dose with { Instead = null } : null,
+                Instead = e.Regressions.FirstOrDefault() is { } easier
+                    ? Item(easier).Dose with
+                    {
+                        Instead = null,
+                    }
+                    : null,
                 Because = [$"by hand"],
             },
             e.Dose.SetsMax,

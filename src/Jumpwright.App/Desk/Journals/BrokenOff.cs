@@ -23,7 +23,9 @@ internal static class BrokenOff
             .Select(stop =>
             {
                 // Where an older tablet did not say what was planned, that it was begun is all that is known.
-                WorkEntry? work = stop.Select(p => p.Pain!.Work).OfType<WorkEntry>().MaxBy(w => w.Sets * w.ContactsPerSet);
+                WorkEntry? work = stop.Select(p => p.Pain!.Work)
+                    .OfType<WorkEntry>()
+                    .MaxBy(w => w.Sets * w.ContactsPerSet);
                 return Open([.. sets[stop.Key].Select(s => s.Set)], work) is { } contacts
                     ? new PossibleWork(
                         stop.First().Entry.AthleteId!,

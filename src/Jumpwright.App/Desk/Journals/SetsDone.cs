@@ -65,10 +65,7 @@ internal static class SetsDone
                     set.Exercise,
                     // A set that was broken off is no set of so many reps; its contacts count.
                     Math.Max(1, group.Count(s => !s.Set.BrokenOff)),
-                    group
-                        .GroupBy(s => s.Set.BrokenOff)
-                        .MinBy(s => s.Key)!
-                        .Max(s => s.Set.Reps),
+                    group.GroupBy(s => s.Set.BrokenOff).MinBy(s => s.Key)!.Max(s => s.Set.Reps),
                     group.Sum(s => s.Set.Contacts),
                     group.Any(s => s.Set.Faults is not null) ? group.Sum(s => s.Set.Faults ?? 0) : null,
                     during,

@@ -126,8 +126,8 @@ internal static class FloorRoutes
                     id = card.AthleteId,
                     name = card.AthleteName,
                     nothing = card.NothingPlanned is null ? null
-                        : week.Request.HasBegun(card.AthleteId, id) ? T["floor.nothing.begun"]
-                        : T["floor.nothing"],
+                    : week.Request.HasBegun(card.AthleteId, id) ? T["floor.nothing.begun"]
+                    : T["floor.nothing"],
                     done = Done(book, card.AthleteId, session.Slot),
                     card = Paths.Card(id, card.AthleteId),
                     items = Items(book.Catalogue, session, card, needs[card.AthleteId]),

@@ -134,7 +134,10 @@ internal sealed class AthleteAsking
             // What was done there counts as done; planned once more it would be asked for twice.
             foreach (Exercise exercise in _request.Catalogue.Exercises.Where(e => !e.Trains.IsEmpty))
             {
-                Close(exercise, [$"What is logged in {slot.Said} stands as done; making the plan anew adds nothing to it."]);
+                Close(
+                    exercise,
+                    [$"What is logged in {slot.Said} stands as done; making the plan anew adds nothing to it."]
+                );
             }
 
             return [];

@@ -78,7 +78,9 @@ public class BrokenOffTests
     public void APainTakenBackThatDay_BrokeNothingOff()
     {
         JournalEntry pain = Pain(6);
-        Assert.Empty(Read(Set(1), pain, Entry(EntryKinds.PainWithdrawn, new PainWithdrawnEntry(pain.Id, "Sam"))).PossiblyDone);
+        Assert.Empty(
+            Read(Set(1), pain, Entry(EntryKinds.PainWithdrawn, new PainWithdrawnEntry(pain.Id, "Sam"))).PossiblyDone
+        );
     }
 
     /// <summary>The set that was logged on one tablet and the pain on another come together in any order.</summary>
@@ -94,8 +96,15 @@ public class BrokenOffTests
     [Fact]
     public void WithoutWhatWasPlanned_OnlyThatItWasBegunIsKnown()
     {
-        Assert.Equal(0, Assert.Single(Read(Entry(EntryKinds.Pain, new PainEntry(6, "during", "pogo-hop", null, null))).PossiblyDone).Contacts);
-        Assert.Empty(Read(Set(1), Entry(EntryKinds.Pain, new PainEntry(6, "during", "pogo-hop", null, null))).PossiblyDone);
+        Assert.Equal(
+            0,
+            Assert
+                .Single(Read(Entry(EntryKinds.Pain, new PainEntry(6, "during", "pogo-hop", null, null))).PossiblyDone)
+                .Contacts
+        );
+        Assert.Empty(
+            Read(Set(1), Entry(EntryKinds.Pain, new PainEntry(6, "during", "pogo-hop", null, null))).PossiblyDone
+        );
     }
 
     [Fact]
@@ -110,7 +119,9 @@ public class BrokenOffTests
     public void ARowInTheTable_SaysHowMuchItWas()
     {
         CompletedItem row = new("a01", Day, Session, "pogo-hop", 2, 10, 17, 0, null, null, null, null, null);
-        Assert.Empty(JournalReading.Of(Blank with { Completed = [row] }, [Set(1), Pain(6)], DateTimeZone.Utc).PossiblyDone);
+        Assert.Empty(
+            JournalReading.Of(Blank with { Completed = [row] }, [Set(1), Pain(6)], DateTimeZone.Utc).PossiblyDone
+        );
     }
 
     private static readonly History Blank = new(
@@ -135,7 +146,10 @@ public class BrokenOffTests
         );
 
     private static JournalEntry Set(int number, int reps = 10, int contacts = 10, bool brokenOff = false) =>
-        Entry(EntryKinds.Set, new SetEntry("pogo-hop", number, reps, contacts, null, false, null) { BrokenOff = brokenOff });
+        Entry(
+            EntryKinds.Set,
+            new SetEntry("pogo-hop", number, reps, contacts, null, false, null) { BrokenOff = brokenOff }
+        );
 
     private static JournalEntry Entry(string kind, object data) =>
         new(

@@ -588,7 +588,10 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         server.Kill();
 
         using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
-        CompletedItem work = Assert.Single(squad.Material.Histories.SelectMany(h => h.Completed), c => c.Date >= DemoCommand.Day);
+        CompletedItem work = Assert.Single(
+            squad.Material.Histories.SelectMany(h => h.Completed),
+            c => c.Date >= DemoCommand.Day
+        );
         SetEntry[] sets = [.. SetsDone.Effective(squad.Entries).Select(s => s.Set)];
         Assert.Equal(sets.Sum(s => s.Contacts), work.Contacts);
         Assert.True(sets.Single(s => s.BrokenOff).Contacts < sets.Single(s => !s.BrokenOff).Contacts);
