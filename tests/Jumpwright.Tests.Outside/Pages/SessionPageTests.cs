@@ -22,8 +22,8 @@ public class SessionPageTests
             string row = Regex
                 .Match(
                     turns,
-                    $"<th scope=\"row\">{Regex.Escape(name)}</th>(.*?)</tr>",
-                    RegexOptions.Singleline,
+                    $"<th scope=\"row\">{Regex.Escape(name)}</th>(?<row>.*?)</tr>",
+                    RegexOptions.Singleline | RegexOptions.ExplicitCapture,
                     TimeSpan.FromSeconds(5)
                 )
                 .Groups[1]
@@ -31,8 +31,13 @@ public class SessionPageTests
             double[] starts =
             [
                 .. Regex
-                    .Matches(PageText.Of(row), @"(\d+(?:\.\d+)?) to ", RegexOptions.None, TimeSpan.FromSeconds(5))
-                    .Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture)),
+                    .Matches(
+                        PageText.Of(row),
+                        @"(?<start>\d+(\.\d+)?) to ",
+                        RegexOptions.ExplicitCapture,
+                        TimeSpan.FromSeconds(5)
+                    )
+                    .Select(m => double.Parse(m.Groups["start"].Value, CultureInfo.InvariantCulture)),
             ];
             Assert.Equal(session.Rotation.Count(r => r.AthleteIds.Contains(one.AthleteId)), starts.Length);
             Assert.Equal(starts.Order(), starts);
