@@ -55,12 +55,15 @@ public static class Replanner
         var chosen = ImmutableArray.CreateBuilder<Chosen>();
         foreach ((string session, string athlete, PlannedItem item) in Items(previous))
         {
-            if (request.Slots.FirstOrDefault(s => s.Id == session) is not { } slot)
+            AthleteRequest? who = request.Athletes.FirstOrDefault(a => a.Athlete.Id == athlete);
+            if (
+                request.Slots.FirstOrDefault(s => s.Id == session) is not { } slot
+                || request.HasBegun(athlete, session)
+            )
             {
                 continue;
             }
 
-            AthleteRequest? who = request.Athletes.FirstOrDefault(a => a.Athlete.Id == athlete);
             if (
                 who?.OnMenu(session, item.Dose.ExerciseId) is not { } menu
                 || request.Catalogue.Find(item.Dose.ExerciseId) is not { } exercise
@@ -223,6 +226,8 @@ public static class Replanner
             let was = before.GetValueOrDefault(key)?.Sets ?? 0
             let its = after.GetValueOrDefault(key)?.Sets ?? 0
             where was != its
+            // What was done of it stands as done; that it is not planned again is no change.
+            where !request.HasBegun(key.AthleteId, key.SessionId)
             orderby key.SessionId, key.AthleteId, key.ExerciseId
             select new PlanChange(key.SessionId, key.AthleteId, key.ExerciseId, was, its, Why(key, was, its, request)),
         ];

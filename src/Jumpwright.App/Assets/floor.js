@@ -66,6 +66,7 @@
     .filter(e => e.athlete === athlete && e.data.exercise === exercise && !e.data.test && !e.data.undone);
   const trialsOf = (athlete, test) => [...setsNow().values()]
     .filter(e => e.athlete === athlete && e.data.test === test.question && e.data.exercise === test.exercise && !e.data.undone)
+    .filter(e => e.data.reps > 0 || !e.data.broken_off)
     .sort((x, y) => x.data.set - y.data.set);
   // What the roll said last: here, away, or null where nobody called it yet. Until then the plan counts them in.
   const called = athlete => {
@@ -119,6 +120,23 @@
     const item = itemOf(athlete, exercise);
     return stopped(athlete) || Boolean(item && stopOf({ id: athlete }, item));
   };
+  // The set that pain stopped and of which nobody said how many reps were done: its number, or null. The program has the same rule
+  // (BrokenOff) and takes it as done in full until somebody says.
+  const workOf = (item, test) => ({
+    sets: test ? item.trials : item.sets, contacts_per_set: test ? item.contacts_per_trial : item.contacts_per_set,
+    drop_height_m: item.drop_height_m ?? null, stops_above: test ? item.stop.pain_above : item.stop.pain_during_above, test: test || null,
+  });
+  const brokenOff = (a, item, test) => {
+    const stops = painsSaid().some(e => e.athlete === a.id && e.data.when === "during" && e.data.exercise === item.exercise
+      && ((e.data.work || {}).test || null) === (test || null)
+      && (e.data.site_new || e.data.score > ((e.data.work || {}).stops_above ?? 0)));
+    if (!stops) return null;
+    const sets = [...setsNow().values()].filter(e => e.athlete === a.id && e.data.exercise === item.exercise
+      && (e.data.test || null) === (test || null) && !e.data.undone);
+    const last = sets.reduce((x, y) => !x || y.data.set > x.data.set ? y : x, null);
+    return !last ? 1 : last.data.broken_off || sets.length >= (test ? item.trials : item.sets) ? null : last.data.set + 1;
+  };
+
   // A test waits for the same: whoever does only what stands for sore days, or less, is not tested.
   const untested = (a, test) => worstPain(a.id) > Math.min(test.stop.pain_above, stopAbove(a.id));
 
@@ -375,6 +393,8 @@
         // A session kept before it knew its cards has no link to them.
         if (a.card) nothing.append(el("a", t("card"), { href: a.card, "aria-label": t("card.of", a.name) }));
         right.append(nothing);
+        const did = doneHere(a);
+        if (did.length) right.append(el("p", say("done.of", did.flatMap((part, i) => i ? ["; ", ...part] : part))));
         if (stopped(a.id)) right.append(closedLine(a));
         else if (a.tests && a.tests.length) right.append(el("p", t("test.may")));
         if (a.tests && a.tests.length) {
@@ -383,7 +403,7 @@
         }
       } else {
         const total = a.items.reduce((n, i) => n + i.sets, 0);
-        const done = a.items.reduce((n, i) => n + doneOf(a.id, i.exercise).length, 0);
+        const done = a.items.reduce((n, i) => n + doneOf(a.id, i.exercise).filter(e => !e.data.broken_off).length, 0);
         right.append(el("p", t("done", done, total), { class: "done" }));
         right.append(stopped(a.id) ? closedLine(a) : el("p", restOf(a.id), { class: "rest", "data-rest": a.id }));
         right.append(opener(a, shown));
@@ -395,6 +415,18 @@
     if (focus) { const again = document.querySelector(`[data-key="${CSS.escape(focus)}"]`); if (again) again.focus({ preventScroll: true }); }
   };
 
+  // What was logged of a session in which nothing is planned any more: made anew, it doesn't lose what was done.
+  const doneHere = a => {
+    const by = new Map();
+    for (const e of setsNow().values()) {
+      if (e.athlete !== a.id || e.data.undone || e.data.test) continue;
+      const sum = by.get(e.data.exercise) || { sets: 0, contacts: 0 };
+      by.set(e.data.exercise, { sets: sum.sets + 1, contacts: sum.contacts + e.data.contacts });
+    }
+    const called = id => { const known = (a.done || []).find(d => d.exercise === id); return known ? named(known) : id.replace(/-/g, " "); };
+    return [...by].map(([id, sum]) => sum.sets === 1
+      ? say("done.item.one", called(id), sum.contacts) : say("done.item", called(id), sum.sets, sum.contacts));
+  };
   const restOf = athlete => {
     const rest = rests.get(athlete);
     if (!rest || stopped(athlete)) return [];
@@ -432,6 +464,8 @@
         before.append(el("summary", t("before-stop")), open);
         part.append(before);
       }
+      part.append(...askReps(a, item));
+      for (const e of done) if (e.data.broken_off) part.append(el("p", t("broken-off.said", e.data.set, e.data.reps)));
       if (done.length > 0 && item.stop.landing_faults !== null) {
         const last = done.reduce((x, y) => x.data.set > y.data.set ? x : y);
         const faults = el("p", null, { class: "tools" });
@@ -445,7 +479,7 @@
         }
         part.append(faults);
       }
-      part.append(pains(a, item.exercise, say("pain.during", named(item)), t("pain.during.aloud", within(item))));
+      part.append(pains(a, item.exercise, say("pain.during", named(item)), t("pain.during.aloud", within(item)), workOf(item)));
       if (!isClosed) {
         part.append(el("p", say("stop-when", en(item.stop_when)), { class: "stop-when" }));
         part.append(el("p", [en(item.rest), ". ", ...say("sore", en(item.if_sore))], { class: "note" }));
@@ -512,7 +546,8 @@
         onclick: () => log("set", a.id, { ...last.data, undone: true }),
       }));
     }
-    fold.append(pains(a, test.exercise, say("pain.test", named(test)), t("pain.test.aloud", within(test))));
+    fold.append(...askReps(a, test, test.question));
+    fold.append(pains(a, test.exercise, say("pain.test", named(test)), t("pain.test.aloud", within(test)), workOf(test, test.question)));
     return fold;
   };
   const setButton = (a, item, n, done) => el("button", (done ? "✓ " : "") + t("set", n), {
@@ -527,11 +562,27 @@
       drop_height_m: item.drop_height_m,
     });
   };
-  const pains = (a, exercise, label, aloud) => {
+  // How many reps of the set that was stopped were done: until it is said, the whole set counts as if it had been.
+  const askReps = (a, item, test) => {
+    const n = brokenOff(a, item, test), whole = test ? 1 : item.reps;
+    if (n === null) return [];
+    const row = el("p", null, { class: "tools" });
+    for (let k = 0; k <= whole; k++) {
+      row.append(el("button", String(k), {
+        type: "button", "aria-label": t("broken-off.of", a.name, item.name, n, k), "data-key": `reps ${a.id} ${item.exercise} ${test || ""} ${k}`,
+        onclick: () => log("set", a.id, {
+          exercise: item.exercise, set: n, reps: k, contacts: Math.ceil(workOf(item, test).contacts_per_set * k / whole), faults: null, undone: false,
+          drop_height_m: item.drop_height_m ?? null, ...(k < whole ? { broken_off: true } : {}), ...(test ? { test, stop: item.stop } : {}),
+        }),
+      }));
+    }
+    return [el("p", t("broken-off", n), { class: "asking" }), row, el("p", t("broken-off.until"), { class: "note" })];
+  };
+  const pains = (a, exercise, label, aloud, work = null) => {
     const line = el("details");
     line.append(el("summary", label));
     const say = (score, fresh) =>
-      log("pain", a.id, { score, when: exercise ? "during" : "rest", exercise, site: null, side: null, site_new: fresh });
+      log("pain", a.id, { score, when: exercise ? "during" : "rest", exercise, site: null, side: null, site_new: fresh, work });
     const said = painsSaid().filter(e => e.athlete === a.id && e.data.exercise === exercise);
     const fresh = said.some(e => e.data.site_new);
     const row = el("p", null, { class: "tools" });
@@ -586,17 +637,35 @@
     return parts;
   };
 
-  // How hard the session was, said at its end; with its minutes it is the session's load.
+  // How hard the session was, said at its end; with its minutes it is the session's load. Whoever was stopped was not in all of it: the
+  // minutes up to the stop, as far as this tablet saw the session begin, and a field to say better.
+  const minutesTyped = new Map();
+  const minutesFor = a => {
+    const whole = minutesToday() || plan.minutes;
+    if (!stopped(a.id)) return whole;
+    if (minutesTyped.has(a.id)) return minutesTyped.get(a.id);
+    const at = Math.min(...painsSaid().filter(e => e.athlete === a.id && e.data.score > plan.stop_above).map(e => Date.parse(e.made_at)));
+    const until = began ? Math.ceil((at - began) / 60000) : 0;
+    return until > 0 ? Math.min(whole, until) : whole;
+  };
   const effort = a => {
     const line = el("details");
     line.append(el("summary", t("effort")));
     const row = el("p", null, { class: "tools" });
+    if (stopped(a.id)) {
+      const field = el("label", t("effort.minutes") + " ");
+      field.append(el("input", null, {
+        type: "number", inputmode: "numeric", min: "1", max: plan.minutes, step: "1", value: minutesFor(a), "data-key": `minutes ${a.id}`,
+        onchange: e => minutesTyped.set(a.id, Math.min(plan.minutes, Math.max(1, Math.round(Number(e.target.value)) || plan.minutes))),
+      }));
+      line.append(el("p", t("effort.stopped"), { class: "note" }), field);
+    }
     let last = null;
     for (const e of entries) if (e.kind === "effort" && e.athlete === a.id) last = last ? later(last, e) : e;
     for (let n = 0; n <= 10; n++) {
       row.append(el("button", String(n), {
         type: "button", "aria-pressed": String(Boolean(last) && last.data.rpe === n), "aria-label": t("effort.of", a.name, n),
-        "data-key": `effort ${a.id} ${n}`, onclick: () => log("effort", a.id, { rpe: n, minutes: minutesToday() || plan.minutes }),
+        "data-key": `effort ${a.id} ${n}`, onclick: () => log("effort", a.id, { rpe: n, minutes: minutesFor(a) }),
       }));
     }
     line.append(row);

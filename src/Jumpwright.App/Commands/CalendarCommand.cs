@@ -67,7 +67,7 @@ internal sealed class CalendarCommand : ITaughtCommand
                     throw new UsageException($"There is no athlete '{only}' in this squad.");
                 }
 
-                if (await PlanCommand.Found(terminal, opened, parsed, from, weeks, cancel) is not { } week)
+                if (await PlanCommand.Found(terminal, opened.Material, parsed, from, weeks, cancel) is not { } week)
                 {
                     return ExitCodes.NoPlan;
                 }

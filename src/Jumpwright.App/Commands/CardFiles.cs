@@ -10,7 +10,7 @@ namespace Jumpwright.App.Commands;
 internal static class CardFiles
 {
     /// <summary>One PDF a card and one a coach's sheet; names begin with the session, so that a listing is in order of time.</summary>
-    /// <param name="planned">What was planned.</param>
+    /// <param name="week">What was planned.</param>
     /// <param name="material">What is known.</param>
     /// <param name="settings">In which language and units; English where no language is set.</param>
     /// <param name="folder">Where to.</param>
@@ -19,7 +19,7 @@ internal static class CardFiles
     /// <param name="cancel">Ends it between two files.</param>
     /// <returns>How many files were written.</returns>
     public static int Write(
-        PlannedWeek planned,
+        PlannedWeek week,
         SquadMaterial material,
         HouseSettings settings,
         string folder,
@@ -29,7 +29,6 @@ internal static class CardFiles
     )
     {
         Speech.Use(Speech.Standard.As(settings) with { Catalogue = material.Catalogue });
-        PlannedWeek week = planned.In(settings.Units, material);
         Directory.CreateDirectory(folder);
         var pictures = new PictureBook(material, units: settings.Units);
         int written = 0;

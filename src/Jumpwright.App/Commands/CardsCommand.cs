@@ -59,7 +59,7 @@ internal sealed class CardsCommand : ITaughtCommand
             async (parsed, cancel) =>
             {
                 using OpenedSquad opened = await SquadArgument.Open(terminal, parsed.GetRequiredValue(squad), cancel);
-                if (await PlanCommand.Found(terminal, opened, parsed, from, weeks, cancel) is not { } week)
+                if (await PlanCommand.Found(terminal, opened.Material, parsed, from, weeks, cancel) is not { } week)
                 {
                     return ExitCodes.NoPlan;
                 }

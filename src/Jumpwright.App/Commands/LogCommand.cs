@@ -64,7 +64,8 @@ internal sealed class LogCommand : ITaughtCommand
                 }
 
                 using OpenedSquad opened = await SquadArgument.Open(terminal, path, cancel);
-                if (await PlanCommand.Found(terminal, opened, parsed, from, weeks, cancel) is not { } week)
+                SquadMaterial then = opened.Material.BeforeWorkOn(parsed.GetValue(from));
+                if (await PlanCommand.Found(terminal, then, parsed, from, weeks, cancel) is not { } week)
                 {
                     return ExitCodes.NoPlan;
                 }

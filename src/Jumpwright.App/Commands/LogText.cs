@@ -58,7 +58,11 @@ internal static class LogText
         string id = history.Athlete.Id;
         ImmutableArray<LoadDone> theirs =
         [
-            .. loads.Where(l => l.SessionId == session.Slot.Id && l.AthleteId == id && (l.Planned > 0 || l.Done > 0)),
+            .. loads.Where(l =>
+                l.SessionId == session.Slot.Id
+                && l.AthleteId == id
+                && (l.Planned > 0 || l.Done > 0 || l.PossiblyMore > 0)
+            ),
         ];
         if (theirs.IsEmpty)
         {
@@ -66,7 +70,7 @@ internal static class LogText
         }
 
         to.WriteLine(
-            theirs[0].Done is null
+            theirs[0] is { Done: null, PossiblyMore: 0 }
                 ? $"  {history.Athlete.Name}: nothing logged; {theirs[0].Planned} contacts were planned"
                 : $"  {history.Athlete.Name}: {string.Join("; ", theirs.Select(Load))}"
         );
@@ -133,8 +137,14 @@ internal static class LogText
 
     private static string Load(LoadDone load) =>
         load.Tissue is { } tissue
-            ? $"{Words.Of(tissue)} {load.Done} of {load.Planned} contacts × tier"
-            : $"{load.Done} of {load.Planned} contacts";
+            ? $"{Words.Of(tissue)} {Amount(load)} of {load.Planned} contacts × tier"
+            : $"{Amount(load)} of {load.Planned} contacts";
+
+    /// <summary>What was logged; with a set that pain broke off and nobody counted, up to what it may have been.</summary>
+    private static string Amount(LoadDone load) =>
+        load.PossiblyMore == 0
+            ? $"{load.Done}"
+            : $"{load.Done ?? 0}, perhaps up to {(load.Done ?? 0) + load.PossiblyMore} (a set was broken off and not counted),";
 
     /// <summary>Work on days for which this plan has no session of theirs.</summary>
     private static IEnumerable<string> Outside(Plan plan, PlanRequest request, History history) =>

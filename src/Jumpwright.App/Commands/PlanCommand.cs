@@ -115,7 +115,7 @@ internal sealed class PlanCommand : ITaughtCommand
     /// <exception cref="RefusedException">Nothing could be asked of the planner.</exception>
     public static async Task<PlannedWeek?> Found(
         Terminal terminal,
-        OpenedSquad opened,
+        SquadMaterial material,
         ParseResult parsed,
         Option<NodaTime.LocalDate> from,
         Option<int> weeks,
@@ -124,7 +124,7 @@ internal sealed class PlanCommand : ITaughtCommand
     {
         PlannedWeek week = await Planned(
             terminal,
-            opened.Material,
+            material,
             parsed.GetValue(from),
             parsed.GetValue(weeks),
             null,
@@ -135,7 +135,7 @@ internal sealed class PlanCommand : ITaughtCommand
             return week;
         }
 
-        PlanText.Write(week, opened.Material, terminal.Error);
+        PlanText.Write(week, material, terminal.Error);
         return null;
     }
 

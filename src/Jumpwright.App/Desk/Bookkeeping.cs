@@ -47,7 +47,6 @@ internal static class Bookkeeping
     /// <param name="cancel">Stops it.</param>
     /// <param name="before">A plan of the same days: what can stay stays. Null plans from nothing.</param>
     /// <param name="amendments">What was asked by hand; null: nothing.</param>
-    /// <param name="units">In which units cards and sheets speak.</param>
     /// <returns>A week whatever its status; or the sentence why nothing could even be asked.</returns>
     public static Outcome<PlannedWeek> Plan(
         SquadMaterial material,
@@ -58,8 +57,7 @@ internal static class Bookkeeping
         IProgress<Sentence>? progress,
         CancellationToken cancel,
         Plan? before = null,
-        Amendments? amendments = null,
-        UnitSystem units = UnitSystem.Metric
+        Amendments? amendments = null
     )
     {
         if (material.StopsPlanning.Length > 0)
@@ -89,11 +87,12 @@ internal static class Bookkeeping
                     ? new PlannedWeek(
                         request,
                         plan,
-                        Cards.Of(plan, request, material.Squad, material.Histories, units),
-                        Cards.SheetsOf(plan, request, material.Squad, material.Histories, units)
+                        Cards.Of(plan, request, material.Squad, material.Histories),
+                        Cards.SheetsOf(plan, request, material.Squad, material.Histories)
                     )
                     {
                         Changes = again?.Changes,
+                        CheckedAt = SystemClock.Instance.GetCurrentInstant(),
                     }
                     : new PlannedWeek(request, plan, [], []);
             });

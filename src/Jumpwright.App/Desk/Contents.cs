@@ -17,6 +17,7 @@ internal sealed class Contents(ImmutableDictionary<string, string> recordings)
         && now.Symptoms.SequenceEqual(before.Symptoms)
         && now.Restrictions.SequenceEqual(before.Restrictions)
         && now.Completed.SequenceEqual(before.Completed)
+        && now.PossiblyDone.SequenceEqual(before.PossiblyDone)
         && now.Overrides.SequenceEqual(before.Overrides);
 
     private ImmutableDictionary<string, string> Recordings => recordings;

@@ -84,6 +84,19 @@ public sealed class Dossier
             })
         );
 
+    /// <summary>The same as it was before any work of that day or later.</summary>
+    internal Dossier BeforeWorkOn(LocalDate day) =>
+        new(
+            Written,
+            Bare with
+            {
+                Completed = [.. Bare.Completed.Where(c => c.Date < day)],
+                PossiblyDone = [.. Bare.PossiblyDone.Where(p => p.Date < day)],
+            },
+            _measured,
+            _set
+        );
+
     /// <summary>The profile as known on that day, made once.</summary>
     public Profile ProfileOn(LocalDate day) =>
         _profiles.GetOrAdd(day, d => new Once<Profile>(() => Profiling.Of(History, d))).Value;

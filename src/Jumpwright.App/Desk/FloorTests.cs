@@ -33,6 +33,16 @@ internal static class FloorTests
                 .. leaf.History.Completed.Where(c => c.Date != session.Slot.Date || c.SessionId != session.Slot.Id),
             ],
         };
+        // What is planned of a session in which nothing was logged counts whole, so that what may have been done in it is in that.
+        before = before with
+        {
+            PossiblyDone =
+            [
+                .. before.PossiblyDone.Where(p =>
+                    before.Completed.Any(c => c.Date == p.Date && c.SessionId == p.SessionId)
+                ),
+            ],
+        };
         ImmutableArray<PlannedContacts> planned =
         [
             .. from other in week.Plan.Sessions

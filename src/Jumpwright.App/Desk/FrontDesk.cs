@@ -257,8 +257,7 @@ public sealed class FrontDesk : IDisposable
             book.PlanOrNull is { Plan.Status: PlanStatus.Optimal or PlanStatus.Feasible } planned
                 ? Follows(planned.Plan, asked.Moved)
                 : null,
-            asked,
-            Settings.Now.Units
+            asked
         );
     }
 
@@ -302,7 +301,7 @@ public sealed class FrontDesk : IDisposable
         return plan;
     }
 
-    /// <summary>Keeps other settings; pictures and cards speak in the new units from now on, and the plan stays.</summary>
+    /// <summary>Keeps other settings; pictures are drawn in the new units from now on; sentences are written in them wherever they are shown.</summary>
     internal void Keep(HouseSettings settings)
     {
         lock (_writing)
@@ -314,13 +313,7 @@ public sealed class FrontDesk : IDisposable
                 return;
             }
 
-            Workbook book = _state.Book;
-            if (book.PlanOrNull is { } week)
-            {
-                book = book with { Week = week.In(settings.Units, book.Material) };
-            }
-
-            _state = _state with { Book = book, Pictures = new PictureBook(book.Material, null, settings.Units) };
+            _state = _state with { Pictures = new PictureBook(_state.Book.Material, null, settings.Units) };
         }
     }
 

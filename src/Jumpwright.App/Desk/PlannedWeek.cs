@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
 using Jumpwright.Sessions;
+using NodaTime;
 
 namespace Jumpwright.App.Desk;
 
@@ -13,14 +14,9 @@ public sealed record PlannedWeek(
     ImmutableArray<CoachSheet> Sheets
 )
 {
+    /// <summary>When its limits were checked; what was written later was not looked at. Null where nobody wrote it down.</summary>
+    public Instant? CheckedAt { get; init; }
+
     /// <summary>What is otherwise than in the plan before; null when there was none.</summary>
     public ImmutableArray<PlanChange>? Changes { get; init; }
-
-    /// <summary>The same with cards and sheets in those units.</summary>
-    internal PlannedWeek In(UnitSystem units, SquadMaterial material) =>
-        this with
-        {
-            Cards = Sessions.Cards.Of(Plan, Request, material.Squad, material.Histories, units),
-            Sheets = Sessions.Cards.SheetsOf(Plan, Request, material.Squad, material.Histories, units),
-        };
 }

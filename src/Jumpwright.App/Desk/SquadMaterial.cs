@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
+using NodaTime;
 
 namespace Jumpwright.App.Desk;
 
@@ -38,6 +39,13 @@ public sealed record SquadMaterial(
         Dossiers
             .FirstOrDefault(d => string.Equals(d.Athlete.Id, trial.AthleteId, StringComparison.Ordinal))
             ?.Corrected.FirstOrDefault(c => c.Sha256 == trial.Sha256 && c.Set.Trial == trial.Trial.Number);
+
+    /// <summary>The same as it was before any work of that day or later, so that a plan from that day is made as it was then.</summary>
+    public SquadMaterial BeforeWorkOn(LocalDate day) =>
+        new(Squad, [.. Dossiers.Select(d => d.BeforeWorkOn(day))], Refused, Problems, StopsPlanning, Raw, Recorded)
+        {
+            Catalogue = Catalogue,
+        };
 
     private sealed record Whole(ImmutableArray<History> Histories);
 }

@@ -8,21 +8,24 @@ namespace Jumpwright.App.Wording;
 internal static class DoneWords
 {
     /// <summary>How a day's rows of work done are said, with the exercises' names.</summary>
-    public static IEnumerable<Piece> Of(Catalogue catalogue, IEnumerable<CompletedItem> rows)
+    /// <param name="catalogue">Whose names.</param>
+    /// <param name="rows">The rows.</param>
+    /// <param name="withPain">Without it where a sheet lies about: no more about health than is needed there.</param>
+    public static IEnumerable<Piece> Of(Catalogue catalogue, IEnumerable<CompletedItem> rows, bool withPain = true)
     {
         string between = "";
         foreach (CompletedItem item in rows)
         {
             yield return new(between);
             yield return SpokenExercises.Named(catalogue, item.ExerciseId);
-            yield return new($" {string.Join(", ", Row(item))}");
+            yield return new($" {string.Join(", ", Row(item, withPain))}");
             between = "; ";
         }
 
         yield return new(".");
     }
 
-    private static IEnumerable<string> Row(CompletedItem item)
+    private static IEnumerable<string> Row(CompletedItem item, bool withPain)
     {
         yield return item.Set is { } set ? T["done.set-reps", set, item.Reps] : $"{item.Sets} × {item.Reps}";
         yield return Counted("done.contacts", item.Contacts);
@@ -31,12 +34,12 @@ internal static class DoneWords
             yield return Counted("done.faults", faults);
         }
 
-        if (item.PainDuring is { } during)
+        if (withPain && item.PainDuring is { } during)
         {
             yield return T["done.pain-during", ItemWords.Number(during)];
         }
 
-        if (item.PainNextMorning is { } morning)
+        if (withPain && item.PainNextMorning is { } morning)
         {
             yield return T["done.pain-morning", ItemWords.Number(morning)];
         }

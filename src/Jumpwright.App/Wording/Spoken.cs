@@ -31,11 +31,15 @@ internal static class Spoken
     public static string Of(Finding finding) =>
         finding switch
         {
-            { Verdict: FindingVerdict.Limits, Probability: >= Likely.AlmostCertain } => T[
+            { Verdict: FindingVerdict.Limits, Probability: >= LikelyWords.AlmostCertain } => T[
                 "finding.Limits.almost-certain"
             ],
-            { Verdict: FindingVerdict.Limits, Probability: >= Likely.VeryLikely } => T["finding.Limits.very-likely"],
-            { Verdict: FindingVerdict.Sound, Probability: <= 1 - Likely.VeryLikely } => T["finding.Sound.very-likely"],
+            { Verdict: FindingVerdict.Limits, Probability: >= LikelyWords.VeryLikely } => T[
+                "finding.Limits.very-likely"
+            ],
+            { Verdict: FindingVerdict.Sound, Probability: <= 1 - LikelyWords.VeryLikely } => T[
+                "finding.Sound.very-likely"
+            ],
             _ => T[$"finding.{finding.Verdict}"],
         };
 

@@ -194,18 +194,25 @@ internal sealed class CardLayout(
                 .Select(r => Ticks(Math.Min(perRow, item.Sets - (r * perRow)), width - boxes, Side, Between)),
         ];
         var rows = new List<Row> { Row.Gap(1), Rows.Beside(head, ticks) };
-        rows.AddRange(Named($"Why", words.Say(item.Why)));
-        rows.AddRange(Named($"Set up", item.SetUp));
-        rows.AddRange(Named($"Think", item.Cue));
-        rows.AddRange(Named($"Stop when", words.Say(item.StopWhen)));
-        rows.AddRange(Named($"Instead", words.Say(item.InsteadIfSore)));
+        rows.AddRange(Named(($"Why", words.Say(item.Why))));
+        // How it is begun and done, and when it ends and what comes in its place, are read together; a line of their own each has no room.
+        rows.AddRange(Named(($"Set up", item.SetUp), ($"Think", item.Cue)));
+        rows.AddRange(Named(($"Stop when", words.Say(item.StopWhen)), ($"Instead", words.Say(item.InsteadIfSore))));
         rows.Add(Rows.Rule(Ink.ThinRule, width, 3, 1));
         return Margined(rows);
     }
 
-    /// <summary>What a line is about, and what it says.</summary>
-    private IEnumerable<Row> Named(Sentence name, string says) =>
-        Rows.Text(Margin, BodyWidth, new Run(words.Say(name), styles.Strong), new Run(says, styles.Body));
+    /// <summary>What words are about, and what they say, one after the other.</summary>
+    private IEnumerable<Row> Named(params (Sentence Name, string Says)[] parts) =>
+        Rows.Text(
+            Margin,
+            BodyWidth,
+            [
+                .. parts.SelectMany(p =>
+                    new[] { new Run(words.Say(p.Name), styles.Strong), new Run(p.Says, styles.Body) }
+                ),
+            ]
+        );
 
     /// <summary>A row of boxes to tick, one a set.</summary>
     private static Row Ticks(int count, double left, double side, double between) =>

@@ -14,6 +14,9 @@ public sealed record History(
     ImmutableArray<CompletedItem> Completed
 )
 {
+    /// <summary>Work that may have been done beyond <see cref="Completed"/>: it only ever closes.</summary>
+    public ImmutableArray<PossibleWork> PossiblyDone { get; init; } = [];
+
     /// <summary>Limits that are set otherwise for this athlete or the whole squad; Safety decides which of them hold.</summary>
     public ImmutableArray<LimitOverride> Overrides { get; init; } = [];
 }

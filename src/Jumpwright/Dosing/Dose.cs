@@ -33,8 +33,14 @@ public sealed record Dose
     public required bool HighIntensity { get; init; }
     public required StopRule Stop { get; init; }
 
-    /// <summary>An open exercise that asks less of the sore or most loaded tissue, or null when there is none.</summary>
-    public string? ReplacesIfSore { get; init; }
+    /// <summary>
+    /// How an open exercise that asks less of the sore or most loaded tissue would be done in its place: with the lowest box, and no more
+    /// reps than this one; null when there is none.
+    /// </summary>
+    public Dose? Instead { get; init; }
+
+    /// <summary>Which exercise that is.</summary>
+    public string? ReplacesIfSore => Instead?.ExerciseId;
 
     /// <summary>Why this dose, in sentences with numbers.</summary>
     public required ImmutableArray<Sentence> Because { get; init; }
@@ -44,6 +50,15 @@ public sealed record Dose
     /// effort, where there is more than one (common practice). They are among the sets, and their contacts count.
     /// </summary>
     public int EasySets(int sets) => Intent == "maximal" && ContactsPerRep > 0 && sets > 1 ? 1 : 0;
+
+    /// <summary>
+    /// What is done in place of so many sets where it is sore: half as many (common practice), so half the load on every tissue at most. Of a
+    /// single set half the reps.
+    /// </summary>
+    public (Dose Dose, int Sets)? InsteadOf(int sets) =>
+        Instead is not { } easier ? null
+        : sets > 1 ? (easier, sets / 2)
+        : (easier with { Reps = Math.Max(1, Math.Min(easier.Reps, Reps / 2)) }, 1);
 
     /// <summary>sets × reps × contacts per rep × (2 if the reps are per leg).</summary>
     public int Contacts(int sets) => sets * Reps * ContactsPerRep * (Limb == "each" ? 2 : 1);

@@ -12,7 +12,53 @@ namespace Jumpwright.Dosing;
 public static class Doses
 {
     /// <summary>The dose, or a sentence why there is none (no safe height, no load known, …).</summary>
-    public static Outcome<Dose> For(Exercise exercise, OpenWork today, Profile profile, History history, LocalDate day)
+    public static Outcome<Dose> For(
+        Exercise exercise,
+        OpenWork today,
+        Profile profile,
+        History history,
+        LocalDate day
+    ) =>
+        Of(exercise, today, profile, history, day)
+            .Then<Dose>(dose => dose with { Instead = Instead(exercise, dose, today, profile, history, day) });
+
+    /// <summary>What is done in the place of that dose where it is sore, or null where nothing is left.</summary>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="dose">How it would be done.</param>
+    /// <param name="today">What is open that day.</param>
+    /// <param name="profile">Whose.</param>
+    /// <param name="history">Whose.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="onFloor">Whether it may land on the floor.</param>
+    internal static Dose? Instead(
+        Exercise exercise,
+        Dose dose,
+        OpenWork today,
+        Profile profile,
+        History history,
+        LocalDate day,
+        bool onFloor = true
+    ) =>
+        Insteads
+            .For(exercise, today, onFloor)
+            .Select(easier =>
+                Of(easier, today, profile, history, day).TryGet(out Dose? its, out _)
+                    ? its with
+                    {
+                        Reps = Math.Min(its.Reps, dose.Reps),
+                        DropHeightM = Lowest(its.DropHeightM, easier.DropRangeM),
+                        ExpectedDropHeightM = null,
+                        BoxHeightM = Lowest(its.BoxHeightM, easier.BoxRangeM),
+                    }
+                    : null
+            )
+            .FirstOrDefault(its => its is not null);
+
+    private static double? Lowest(double? chosen, HeightRange? range) =>
+        chosen is { } height && range is { } within ? Math.Min(height, within.MinM) : chosen;
+
+    /// <summary>The dose but for what is done instead.</summary>
+    private static Outcome<Dose> Of(Exercise exercise, OpenWork today, Profile profile, History history, LocalDate day)
     {
         Ladder ladder = today.Ladder;
         if (ladder.Find(exercise.Id) is not { } rung)
@@ -82,7 +128,6 @@ public static class Doses
             MinutesPerSet = exercise.MinutesPerSet,
             HighIntensity = exercise.IsHighIntensityAt(drop?.NominalM),
             Stop = StopFor(exercise, today, limits),
-            ReplacesIfSore = Insteads.For(exercise, today),
             Because = [.. Reasons(exercise, amount, drop, box?.Because, load, runUp?.Because)],
         };
     }

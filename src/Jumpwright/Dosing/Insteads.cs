@@ -20,21 +20,21 @@ internal static class Insteads
     private static readonly ImmutableArray<RulingEffect> OnASoreAchilles = [new NoAnkleSprings(), new NoRunUps()];
 
     /// <summary>
-    /// What to do instead, or null where nothing is left; shortly before a fixture nothing that lands on the floor
-    /// (<see cref="SoreBeforeFixture"/>), and nothing at all where the rules of pain leave nothing (<see cref="PainAtWork"/>).
+    /// What may be done instead, the best first; shortly before a fixture nothing that lands on the floor (<see cref="SoreBeforeFixture"/>), and nothing
+    /// at all where the rules of pain leave nothing (<see cref="PainAtWork"/>).
     /// </summary>
-    internal static string? For(Exercise exercise, OpenWork today, bool onFloor = true)
+    internal static IEnumerable<Exercise> For(Exercise exercise, OpenWork today, bool onFloor = true)
     {
         if (PainAtWork.LeavesNothingInstead(today.Rulings))
         {
-            return null;
+            return [];
         }
 
         Tissue sore = Sore(exercise, today.Rulings);
         int asked = exercise.Demand.GetValueOrDefault(sore);
         if (asked == 0)
         {
-            return null;
+            return [];
         }
 
         HashSet<string> kit = [.. exercise.Kit.Select(k => k.Id)];
@@ -62,9 +62,7 @@ internal static class Insteads
             .ThenBy(e => e.Kit.All(k => kit.Contains(k.Id)) ? 0 : 1)
             .ThenBy(e => e.Trains.Intersect(exercise.Trains).Any() ? 0 : 1)
             .ThenByDescending(e => e.Stage)
-            .ThenBy(e => e.Id, StringComparer.Ordinal)
-            .FirstOrDefault()
-            ?.Id;
+            .ThenBy(e => e.Id, StringComparer.Ordinal);
     }
 
     /// <summary>Contacts × tier of one rep: a lower tier with twice the contacts, or on each leg in turn, would ask for more.</summary>

@@ -57,7 +57,10 @@ internal sealed class WeeklyDemand(
     public int AtMost(Tissue tissue, LocalDate first, LocalDate monday) =>
         Math.Max(Always, Grown(tissue, first, monday));
 
-    /// <summary>Logged demand of a week: the seven days before that day, or the mean of the four weeks before it where that is more.</summary>
+    /// <summary>
+    /// Logged demand of a week: the seven days before that day, or the mean of the four weeks before it where that is more. It allows the
+    /// next week its share more, so what only may have been done is not in it.
+    /// </summary>
     public int Before(Tissue tissue, LocalDate first)
     {
         double[] weeks =
@@ -68,6 +71,16 @@ internal sealed class WeeklyDemand(
         ];
         return (int)Math.Max(weeks[0], weeks.Average());
     }
+
+    /// <summary>Demand from one day to before another at most: what was logged, and what may have been done beside it.</summary>
+    /// <inheritdoc cref="Logged"/>
+    public double AtMostDone(LocalDate from, LocalDate before, Tissue? tissue, int unknownTier) =>
+        Logged(from, before, tissue, unknownTier)
+        + history
+            .PossiblyDone.Where(p => p.Date >= from && p.Date < before)
+            .Sum(p =>
+                (double)p.Contacts * (tissue is { } t ? TierOf(catalogue.Find(p.ExerciseId), t, unknownTier) : 1)
+            );
 
     /// <summary>Logged demand from one day to before another; plain contacts where no tissue is named.</summary>
     /// <param name="from">First day.</param>

@@ -62,6 +62,9 @@ public sealed record AthleteRequest(
     /// <summary>How a tissue's demand may grow from week to week of the plan.</summary>
     public ImmutableArray<LoadGrowth> Growths { get; init; } = [];
 
+    /// <summary>Sessions in which work of theirs is logged already: what is done there counts as done, and nothing is planned there again.</summary>
+    public ImmutableArray<string> Begun { get; init; } = [];
+
     /// <summary>Jumps of practices and matches as they enter the limits, in sentences.</summary>
     public ImmutableArray<Sentence> OtherJumping { get; init; } = [];
 

@@ -38,6 +38,10 @@ public sealed record PlanRequest(
     /// <summary>Monday of the week of that day: the week in which contacts and goals are counted.</summary>
     public static LocalDate WeekOf(LocalDate day) => day.PlusDays(1 - (int)day.DayOfWeek);
 
+    /// <summary>Whether work of that athlete is logged in that session already.</summary>
+    public bool HasBegun(string athleteId, string sessionId) =>
+        Athletes.FirstOrDefault(a => a.Athlete.Id == athleteId)?.Begun.Contains(sessionId) == true;
+
     /// <summary>The quality an exercise trains first; null when the catalogue does not know it or it trains none.</summary>
     public Quality? Trains(string exerciseId) =>
         Catalogue.Find(exerciseId) is { Trains.IsEmpty: false } exercise ? exercise.Trains[0] : null;

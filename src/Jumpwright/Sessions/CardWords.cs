@@ -105,7 +105,13 @@ internal static class CardWords
 
     internal static Sentence Amount(Dose dose, int sets)
     {
-        Sentence amount = dose.Limb switch
+        Sentence amount = OfSets(dose, sets);
+        return dose.EasySets(sets) > 0 ? Sentence.Of($"{amount}, first set easy") : amount;
+    }
+
+    /// <summary>Sets × reps, and the leg.</summary>
+    private static Sentence OfSets(Dose dose, int sets) =>
+        dose.Limb switch
         {
             "each" => $"{sets} × {dose.Reps} each leg",
             "alternating" => $"{sets} × {dose.Reps}, legs in turn",
@@ -113,29 +119,26 @@ internal static class CardWords
             "right" => $"{sets} × {dose.Reps}, right leg",
             _ => $"{sets} × {dose.Reps}",
         };
-        return dose.EasySets(sets) > 0 ? Sentence.Of($"{amount}, first set easy") : amount;
-    }
 
     /// <summary>What is set up for it, and how high or heavy.</summary>
     /// <param name="dose">The dose.</param>
-    /// <param name="units">Inches are set to their tenth and pounds to whole ones, never more than was planned.</param>
     /// <param name="brief">Without why the load is what it is.</param>
-    internal static Sentence? HeightOrLoad(Dose dose, UnitSystem units, bool brief = false)
+    internal static Sentence? HeightOrLoad(Dose dose, bool brief = false)
     {
         List<Sentence> parts = [];
         if (dose.DropHeightM is { } drop)
         {
-            parts.Add($"step off {Height(drop, units)}");
+            parts.Add($"step off {new HeightToSet(drop)}");
         }
 
         if (dose.BoxHeightM is { } box)
         {
-            parts.Add($"land on a box of {Height(box, units)}");
+            parts.Add($"land on a box of {new HeightToSet(box)}");
         }
 
         if (dose.ExternalLoadKg is { } load)
         {
-            Sentence taken = $"{Load(load, units)} in all";
+            Sentence taken = $"{new LoadToTake(load)} in all";
             parts.Add(brief ? taken : Sentence.Of($"{taken} ({dose.LoadBasis})"));
         }
 
@@ -162,7 +165,7 @@ internal static class CardWords
     /// <summary>The stop rule as the rest of a sentence that begins "Stop when".</summary>
     internal static Sentence StopWhen(StopRule rule) => $"{rule.When()}.";
 
-    /// <summary>What is done instead at middling pain: an easier exercise, half as much, from the lowest box.</summary>
+    /// <summary>What is done instead at middling pain: an easier exercise with its own dose, of half as many sets, as briefly as a card has room for.</summary>
     internal static Sentence Instead(Dose dose, int sets, Catalogue catalogue)
     {
         if (dose.Stop.PainDuringAbove < 1)
@@ -172,30 +175,26 @@ internal static class CardWords
 
         double from = Math.Min(CardQuestions.GoOn.Value, Math.Floor(dose.Stop.PainDuringAbove)) + 1;
         double to = CardQuestions.StopAbove.Value;
-        if (dose.ReplacesIfSore is not { } id || catalogue.Find(id) is not { } easier)
+        if (dose.InsteadOf(sets) is not { } easier || catalogue.Find(easier.Dose.ExerciseId) is not { } exercise)
         {
             return $"at pain {from:0} to {to:0}: leave this one out";
         }
 
-        Sentence half =
-            sets < 2 ? Sentence.Of($"half the reps")
-            : sets / 2 == 1 ? Sentence.Of($"1 set")
-            : Sentence.Of($"{sets / 2} sets");
-        bool raised = easier.BoxRangeM is not null || easier.DropRangeM is not null;
-        return raised
-            ? Sentence.Of($"at pain {from:0} to {to:0}: {easier.Said}, {half}, lowest box")
-            : Sentence.Of($"at pain {from:0} to {to:0}: {easier.Said}, {half}");
+        Dose its = easier.Dose;
+        Sentence how = Sentence.Join(
+            ", ",
+            new Sentence?[]
+            {
+                OfSets(its, easier.Sets),
+                its.DropHeightM is { } drop ? Sentence.Of($"step off {new HeightToSet(drop)}") : null,
+                its.BoxHeightM is { } box ? Sentence.Of($"box {new HeightToSet(box)}") : null,
+                its.ExternalLoadKg is { } load ? Sentence.Of($"{new LoadToTake(load)} in all") : null,
+                its.RestBetweenRepsS > 0 ? Sentence.Of($"{Time(its.RestBetweenRepsS)} between reps") : null,
+                Sentence.Of($"rest {Time(its.RestBetweenSetsS)}"),
+            }.OfType<Sentence>()
+        );
+        return $"at pain {from:0} to {to:0}: {exercise.Said}, {how}";
     }
-
-    private static Sentence Height(double metres, UnitSystem units) =>
-        units == UnitSystem.InchPound
-            ? Sentence.Of($"{Customary.InchesToWrite(metres):0.#} in")
-            : Sentence.Of($"{Math.Round(100 * metres):0} cm");
-
-    private static Sentence Load(double kilograms, UnitSystem units) =>
-        units == UnitSystem.InchPound
-            ? Sentence.Of($"{Customary.LoadToTakeLb(kilograms):0} lb")
-            : Sentence.Of($"{kilograms:0.#} kg");
 
     private static string Time(int seconds) =>
         seconds < 60 ? $"{seconds} s"

@@ -15,13 +15,12 @@ public static class Cards
         Plan plan,
         PlanRequest request,
         Squad squad,
-        ImmutableArray<History> histories,
-        UnitSystem units = UnitSystem.Metric
+        ImmutableArray<History> histories
     ) =>
         [
             .. from session in plan.Sessions
             from history in histories
-            select CardOf(plan, request, session, history.Athlete, units),
+            select CardOf(plan, request, session, history.Athlete),
         ];
 
     /// <summary>One sheet a session.</summary>
@@ -29,17 +28,10 @@ public static class Cards
         Plan plan,
         PlanRequest request,
         Squad squad,
-        ImmutableArray<History> histories,
-        UnitSystem units = UnitSystem.Metric
-    ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories, units))];
+        ImmutableArray<History> histories
+    ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories))];
 
-    private static SessionCard CardOf(
-        Plan plan,
-        PlanRequest request,
-        PlannedSession session,
-        Athlete athlete,
-        UnitSystem units
-    )
+    private static SessionCard CardOf(Plan plan, PlanRequest request, PlannedSession session, Athlete athlete)
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
@@ -53,7 +45,7 @@ public static class Cards
             nothing is null ? CardWords.Headline(items, request.Catalogue) : Sentence.Of($"No jumps in this session."),
             nothing?.OnCard,
             nothing is null ? CardQuestions.For(items, request.Catalogue) : [],
-            [.. items.Select(item => ItemOf(item, items, request.Catalogue, units))],
+            [.. items.Select(item => ItemOf(item, items, request.Catalogue))],
             items.Sum(i => i.Contacts),
             nothing is null ? CardWords.LandingLines : [],
             CardWords.StopAtOnce,
@@ -71,12 +63,7 @@ public static class Cards
     /// <summary>As much of how an exercise is set up as a card has room for, in whichever language.</summary>
     public static string SetUp(string whole) => CardWords.SetUp(whole);
 
-    private static CardItem ItemOf(
-        PlannedItem item,
-        ImmutableArray<PlannedItem> all,
-        Catalogue catalogue,
-        UnitSystem units
-    )
+    private static CardItem ItemOf(PlannedItem item, ImmutableArray<PlannedItem> all, Catalogue catalogue)
     {
         Exercise exercise =
             catalogue.Find(item.Dose.ExerciseId)
@@ -93,7 +80,7 @@ public static class Cards
             SetUp(exercise.SetUp),
             exercise.Cues[0],
             CardWords.Amount(item.Dose, item.Sets),
-            CardWords.HeightOrLoad(item.Dose, units),
+            CardWords.HeightOrLoad(item.Dose),
             CardWords.Rest(item, partner),
             CardWords.StopWhen(item.Dose.Stop),
             CardWords.Instead(item.Dose, item.Sets, catalogue),

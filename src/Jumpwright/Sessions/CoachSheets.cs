@@ -16,8 +16,7 @@ internal static class CoachSheets
         PlanRequest request,
         Squad squad,
         PlannedSession session,
-        ImmutableArray<History> histories,
-        UnitSystem units
+        ImmutableArray<History> histories
     )
     {
         ImmutableDictionary<string, string> names = histories.ToImmutableDictionary(
@@ -31,7 +30,7 @@ internal static class CoachSheets
             session.Slot.Id,
             session.Slot.Start,
             session.Slot.Minutes,
-            [.. histories.Select(h => LineOf(h.Athlete, request, session, units))],
+            [.. histories.Select(h => LineOf(h.Athlete, request, session))],
             [
                 .. session
                     .Rotation.OrderBy(r => r.StartMin)
@@ -52,7 +51,7 @@ internal static class CoachSheets
         );
     }
 
-    private static CoachLine LineOf(Athlete athlete, PlanRequest request, PlannedSession session, UnitSystem units)
+    private static CoachLine LineOf(Athlete athlete, PlanRequest request, PlannedSession session)
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
@@ -68,17 +67,17 @@ internal static class CoachSheets
         Sentence? watch = watching.Length == 0 ? null : Sentence.Join(" ", watching);
         return new CoachLine(
             athlete.Name,
-            items.IsEmpty ? [$"Nothing planned"] : [.. items.Select(i => Brief(i, request.Catalogue, units))],
+            items.IsEmpty ? [$"Nothing planned"] : [.. items.Select(i => Brief(i, request.Catalogue))],
             items.Sum(i => i.Contacts),
             watch
         );
     }
 
-    private static Sentence Brief(PlannedItem item, Catalogue catalogue, UnitSystem units)
+    private static Sentence Brief(PlannedItem item, Catalogue catalogue)
     {
         SaidExercise name = NameOf(item.Dose.ExerciseId, catalogue);
         Sentence amount = CardWords.Amount(item.Dose, item.Sets);
-        return CardWords.HeightOrLoad(item.Dose, units, brief: true) is { } how
+        return CardWords.HeightOrLoad(item.Dose, brief: true) is { } how
             ? Sentence.Of($"{name} {amount}, {how}")
             : Sentence.Of($"{name} {amount}");
     }
@@ -104,9 +103,9 @@ internal static class CoachSheets
     private static IEnumerable<Sentence> Notes(Plan plan, PlanRequest request)
     {
         yield return CardWords.Caution;
-        if (plan is { Objective: { } value, BestBound: { } bound, Gap: { } gap })
+        if (PlanGains.CouldBeBetterBy(plan) is { } better)
         {
-            yield return $"The plan is worth {value:0} points; no plan within the limits is worth more than {bound:0} (gap {100 * gap:0.0} %).";
+            yield return $"Every hard limit was kept when it was planned. No plan within the limits can be better than this one by more than {100 * better:0.0} %.";
         }
 
         foreach (Sentence remark in request.Remarks)

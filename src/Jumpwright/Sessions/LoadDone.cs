@@ -8,4 +8,12 @@ namespace Jumpwright.Sessions;
 /// <param name="Tissue">Tissue; null: plain contacts.</param>
 /// <param name="Planned">As planned.</param>
 /// <param name="Done">As logged; null: nothing was logged, which is not the same as nothing done.</param>
-public sealed record LoadDone(string SessionId, string AthleteId, Tissue? Tissue, int Planned, int? Done);
+/// <param name="PossiblyMore">What may have been done beside it: sets that were broken off and not counted.</param>
+public sealed record LoadDone(
+    string SessionId,
+    string AthleteId,
+    Tissue? Tissue,
+    int Planned,
+    int? Done,
+    int PossiblyMore
+);

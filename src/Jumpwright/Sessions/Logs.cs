@@ -26,13 +26,19 @@ public static class Logs
                 .SelectMany(h => h.Completed)
                 .Where(c => IsOf(c, session.Slot))
                 .ToList()
+            let possible = histories
+                .Where(h => h.Athlete.Id == one.AthleteId)
+                .SelectMany(h => h.PossiblyDone)
+                .Where(p => IsOf(p.Date, p.SessionId, session.Slot))
+                .ToList()
             from tissue in Enum.GetValues<Tissue>().Select(t => (Tissue?)t).Prepend(null)
             select new LoadDone(
                 session.Slot.Id,
                 one.AthleteId,
                 tissue,
                 one.Items.Sum(i => i.Contacts * TierOf(request.Catalogue, i.Dose.ExerciseId, tissue)),
-                log.Count == 0 ? null : log.Sum(c => c.Contacts * TierOf(request.Catalogue, c.ExerciseId, tissue))
+                log.Count == 0 ? null : log.Sum(c => c.Contacts * TierOf(request.Catalogue, c.ExerciseId, tissue)),
+                possible.Sum(p => p.Contacts * TierOf(request.Catalogue, p.ExerciseId, tissue))
             ),
         ];
 
@@ -170,8 +176,14 @@ public static class Logs
     }
 
     /// <summary>Whether that work was done in that session: named for it, or of its day and named for none.</summary>
-    public static bool IsOf(CompletedItem item, SessionSlot slot) =>
-        item.Date == slot.Date && (item.SessionId.Length == 0 || item.SessionId == slot.Id);
+    public static bool IsOf(CompletedItem item, SessionSlot slot)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return IsOf(item.Date, item.SessionId, slot);
+    }
+
+    private static bool IsOf(LocalDate date, string sessionId, SessionSlot slot) =>
+        date == slot.Date && (sessionId.Length == 0 || sessionId == slot.Id);
 
     private static int TierOf(Catalogue catalogue, string exerciseId, Tissue? tissue) =>
         tissue is { } t ? catalogue.Find(exerciseId)?.Demand.GetValueOrDefault(t) ?? 1 : 1;

@@ -27,6 +27,16 @@ internal sealed record Nothing(Sentence OnCard, Sentence OnFloor, Sentence Reaso
         ];
         if (shut.Length == 0)
         {
+            if (request.HasBegun(athlete.Id, session.Slot.Id))
+            {
+                return new(
+                    $"What you did in this session is logged. Nothing more is planned for you in it.",
+                    $"What was logged stands. Nothing more is planned in this session.",
+                    $"begun: what was logged stands, and nothing more is planned here",
+                    IsShut: false
+                );
+            }
+
             return new(
                 $"Nothing is planned for you in this session: your work stands in the week's other sessions, or what is open to you needs more rest first. Ask your coach before you do any jumps.",
                 $"Nothing planned. No jumps before the coach has said so.",

@@ -33,12 +33,12 @@ internal sealed class FittedMotion : IDisposable
     private const double ShortLookS = 1.2;
 
     /// <summary>Drift of a plate's zero, N/s: mostly none, in some plates a good deal (house estimate).</summary>
-    private static readonly Likely[] Drifts = [new(0.01, 0.6), new(0.15, 0.15), new(0.5, 0.23), new(5, 0.02)];
+    private static readonly UsualWay[] Drifts = [new(0.01, 0.6), new(0.15, 0.15), new(0.5, 0.23), new(5, 0.02)];
 
     /// <summary>Standing heights before and after: mostly the same to a centimetre, seldom another posture, m (house estimate).</summary>
-    private static readonly Likely[] SamePostures = [new(0.004, 0.45), new(0.02, 0.45), new(0.15, 0.1, Rare: true)];
+    private static readonly UsualWay[] SamePostures = [new(0.004, 0.45), new(0.02, 0.45), new(0.15, 0.1, Rare: true)];
 
-    private static readonly Likely[] AnyPostures = [new(0.5, 1)];
+    private static readonly UsualWay[] AnyPostures = [new(0.5, 1)];
 
     /// <summary>
     /// Nobody leaves the ground far from upright: the centre of mass at take-off lies this much above standing, m, give or take
@@ -47,7 +47,7 @@ internal sealed class FittedMotion : IDisposable
     /// </summary>
     private const double TakeOffRiseM = 0.10;
 
-    private static readonly Likely[] TakeOffRises = [new(0.06, 1)];
+    private static readonly UsualWay[] TakeOffRises = [new(0.06, 1)];
 
     private readonly double[] _force;
     private readonly double[] _velocity;

@@ -67,7 +67,7 @@ internal sealed class MotionBeliefs
     /// <param name="number">What the condition speaks of.</param>
     /// <param name="value">Usual value.</param>
     /// <param name="ways">How usual.</param>
-    public MotionBeliefs Given(RowOf number, double value, ReadOnlySpan<Likely> ways)
+    public MotionBeliefs Given(RowOf number, double value, ReadOnlySpan<UsualWay> ways)
     {
         var rows = new Rows(this, number);
         int count = _beliefs.Count * ways.Length;

@@ -47,7 +47,7 @@ internal static class HandMadeCards
         $"step off 30 cm",
         $"8 s between reps, 2 min 30 s between sets",
         $"the jump is 10 % lower than your best, two landings go wrong, pain goes above 2, or pain comes in a new place",
-        $"at pain 3 to 5: Box jump, 1 × 5, lowest box",
+        $"at pain 3 to 5: Box jump, 1 × 5, box 30 cm, rest 2 min",
         3,
         30
     );

@@ -66,7 +66,7 @@ public partial class PaperInGermanTests
     public async Task ACardForInchesAndPounds_HoldsNoCentimetre()
     {
         await Task.Yield();
-        SessionCard card = PlanByHand.CardIn(UnitSystem.InchPound, Five);
+        SessionCard card = PlanByHand.Card(Five);
         string printed = CardText.Read(InGerman(card, UnitSystem.InchPound)).All;
         Assert.Matches(@"von \d+(\.\d)? Zoll heruntertreten", printed);
         Assert.DoesNotMatch(Metric(), printed);
@@ -82,9 +82,7 @@ public partial class PaperInGermanTests
         foreach (Exercise[] some in Catalogue.Standard.Exercises.Chunk(7))
         {
             Plan plan = PlanByHand.Plan([.. some.Select(e => PlanByHand.Item(e.Id))]);
-            CardText read = CardText.Read(
-                InGerman(PlanByHand.CardIn(UnitSystem.InchPound, plan), UnitSystem.InchPound, paper)
-            );
+            CardText read = CardText.Read(InGerman(PlanByHand.Card(plan), UnitSystem.InchPound, paper));
             (double width, double height) = read.Sizes[0];
             read.MustStayInside((width / 72 * 2.54) - 1.6, (height / 72 * 2.54) - 1.6);
             read.MustNotOverlap();

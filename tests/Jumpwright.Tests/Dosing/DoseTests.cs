@@ -300,6 +300,10 @@ public class DoseTests
                         Enum.GetValues<Tissue>(),
                         t => easier.Demand.GetValueOrDefault(t) < exercise.Demand.GetValueOrDefault(t)
                     );
+                    Assert.All(
+                        Enumerable.Range(1, dose.SetsMax),
+                        sets => HalfTheLoadAtMost(dose, exercise, easier, sets)
+                    );
                 }
             }
         }
@@ -321,12 +325,32 @@ public class DoseTests
         ];
         Assert.NotEmpty(doses);
         Assert.All(doses, d => Assert.Equal(stopsAbove, d.Stop.PainDuringAbove));
-        Assert.Equal(hasInstead, doses.Any(d => d.ReplacesIfSore is not null));
+        Assert.Equal(hasInstead, doses.Any(d => d.Instead is not null));
     }
 
     [Fact]
     public void StopRuleOfABone_SaysAnythingThatHurts() =>
         Assert.Equal("a landing goes wrong or anything hurts", new StopRule(null, null, 1, 0, true).When().ToString());
+
+    /// <summary>Where it is sore: with a dose of its own, the lowest box, and on every tissue half the load of the same sets at most.</summary>
+    private static void HalfTheLoadAtMost(Dose dose, Exercise exercise, Exercise easier, int sets)
+    {
+        (Dose its, int done) = dose.InsteadOf(sets)!.Value;
+        Assert.Equal(easier.Id, its.ExerciseId);
+        Assert.True(its.Reps >= 1 && its.RestBetweenSetsS > 0, easier.Id);
+        Assert.Equal((easier.DropRangeM?.MinM, easier.BoxRangeM?.MinM), (its.DropHeightM, its.BoxHeightM));
+        Assert.Null(its.Instead);
+        double share = sets == 1 && dose.Reps == 1 ? 1 : 0.5;
+        Assert.All(
+            Enum.GetValues<Tissue>(),
+            t =>
+                Assert.True(
+                    its.Contacts(done) * easier.Demand.GetValueOrDefault(t)
+                        <= share * dose.Contacts(sets) * exercise.Demand.GetValueOrDefault(t),
+                    $"{sets} sets of {exercise.Id}, instead {done} of {easier.Id}"
+                )
+        );
+    }
 
     /// <summary>The first set of a jump with full effort is easy, is one of the sets, and its contacts count.</summary>
     [Fact]

@@ -1,4 +1,5 @@
 using Jumpwright.Athletes;
+using Jumpwright.Dosing;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Plans.Asking;
@@ -172,7 +173,7 @@ public class CardsTests
             .. Ordinary
                 .Sessions[0]
                 .Athletes[0]
-                .Items.Select(i => i with { Dose = i.Dose with { ReplacesIfSore = null } }),
+                .Items.Select(i => i with { Dose = i.Dose with { Instead = null } }),
         ];
         string middling = PlanByHand.Card(PlanByHand.Plan(items)).Questions[0].Answers[2].Then;
         Assert.Equal("leave every exercise out: today there is nothing to do instead. Tell the coach.", middling);
@@ -229,8 +230,42 @@ public class CardsTests
     public void Card_WithoutAnEasierExercise_SaysToLeaveItOut()
     {
         PlannedItem item = PlanByHand.Item("low-pogo");
-        Plan plan = PlanByHand.Plan(item with { Dose = item.Dose with { ReplacesIfSore = null } });
+        Plan plan = PlanByHand.Plan(item with { Dose = item.Dose with { Instead = null } });
         Assert.Contains("leave this one out", PlanByHand.Card(plan).Items[0].InsteadIfSore, StringComparison.Ordinal);
+    }
+
+    /// <summary>What is done instead has its sets, reps, height and rest as everything else on the card: nobody has to make them up while it hurts.</summary>
+    [Fact]
+    public void Card_WhatIsDoneInstead_HasItsOwnDoseAndRest()
+    {
+        PlannedItem item = PlanByHand.Item("depth-jump");
+        Dose easier = PlanByHand.Item("box-jump").Dose with
+        {
+            Reps = 3,
+            BoxHeightM = 0.3,
+            RestBetweenRepsS = 0,
+            RestBetweenSetsS = 90,
+        };
+        CardItem Printed(int sets) =>
+            PlanByHand
+                .Card(PlanByHand.Plan(item with { Sets = sets, Dose = item.Dose with { Reps = 5, Instead = easier } }))
+                .Items[0];
+
+        Assert.Equal(
+            "at pain 3 to 5: Box jump with a dip, 2 × 3, box 30 cm, rest 1 min 30 s",
+            Printed(4).InsteadIfSore.ToString()
+        );
+        // Half of two or three sets is one, of one half the reps; the rest comes before whatever is next.
+        Assert.EndsWith(
+            "Box jump with a dip, 1 × 3, box 30 cm, rest 1 min 30 s",
+            Printed(3).InsteadIfSore,
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "Box jump with a dip, 1 × 2, box 30 cm, rest 1 min 30 s",
+            Printed(1).InsteadIfSore,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -138,6 +138,17 @@ public class LogsTests
             .First(l => l.Tissue == Jumpwright.Quantities.Tissue.Patellar);
         Assert.Equal(30, logged.Planned);
         Assert.Equal(10, logged.Done);
+        Assert.Equal(0, logged.PossiblyMore);
+
+        // A set that pain broke off and nobody counted stands beside what is known, tissue by tissue.
+        LoadDone perhaps = Logs.Loads(
+                plan,
+                request,
+                [Of([]) with { PossiblyDone = [new("a01", Monday, slots[0].Id, "tuck-jump", 5, null)] }]
+            )
+            .First(l => l.Tissue == Jumpwright.Quantities.Tissue.Patellar);
+        Assert.Null(perhaps.Done);
+        Assert.Equal(10, perhaps.PossiblyMore);
     }
 
     private static History Of(ImmutableArray<CompletedItem> done) =>

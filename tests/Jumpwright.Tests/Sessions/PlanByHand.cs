@@ -63,7 +63,12 @@ internal static class PlanByHand
                 MinutesPerSet = e.MinutesPerSet,
                 HighIntensity = e.IsHighIntensity,
                 Stop = new StopRule(10, 10, 2, 2, true),
-                ReplacesIfSore = e.Regressions.FirstOrDefault(),
+                Instead = e.Regressions.FirstOrDefault() is { } easier
+                    ? Item(easier).Dose with
+                    {
+                        Instead = null,
+                    }
+                    : null,
                 Because = [$"by hand"],
             },
             e.Dose.SetsMax,
@@ -126,9 +131,6 @@ internal static class PlanByHand
 
     public static SessionCard Card(Plan plan, Athlete? athlete = null, params Ruling[] rulings) =>
         Assert.Single(Cards.Of(plan, Request(athlete, rulings), Squad, [Of(athlete ?? Somebody)]));
-
-    public static SessionCard CardIn(UnitSystem units, Plan plan) =>
-        Assert.Single(Cards.Of(plan, Request(), Squad, [Of(Somebody)], units));
 
     public static CoachSheet Sheet(Plan plan, params Ruling[] rulings) =>
         Assert.Single(Cards.SheetsOf(plan, Request(null, rulings), Squad, [Of(Somebody)]));

@@ -83,6 +83,19 @@ internal static class JournalReading
                     .OfType<BodyEntry>()
             ),
             Completed = done,
+            // Whoever wrote a row of it into completed.csv looked back on it and knows how much it was.
+            PossiblyDone =
+            [
+                .. BrokenOff
+                    .Of(theirs, zone)
+                    .Where(p =>
+                        !history.Completed.Any(c =>
+                            c.Date == p.Date
+                            && c.ExerciseId == p.ExerciseId
+                            && (c.SessionId == p.SessionId || c.SessionId.Length == 0)
+                        )
+                    ),
+            ],
             Symptoms = felt,
             Restrictions =
             [

@@ -20,6 +20,10 @@ internal sealed record PainEntry(
     [JsonPropertyName("site_new")]
     public bool SiteNew { get; init; }
 
+    /// <summary>The work it was said of; null at rest, and from tablets that did not say it.</summary>
+    [JsonPropertyName("work")]
+    public WorkEntry? Work { get; init; }
+
     /// <summary>The site of a pain whose place nobody said: safety knows no such place and takes the strictest rule.</summary>
     public const string PlaceNotSaid = "place not said";
 }

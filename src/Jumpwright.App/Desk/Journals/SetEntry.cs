@@ -24,6 +24,10 @@ internal sealed record SetEntry(
     [property: JsonPropertyName("drop_height_m")] double? DropHeightM
 )
 {
+    /// <summary>Ended before its last rep: reps and contacts are those that were done, perhaps none.</summary>
+    [JsonPropertyName("broken_off")]
+    public bool BrokenOff { get; init; }
+
     /// <summary>The question of the proposed test that this is a trial of; null for planned work.</summary>
     [JsonPropertyName("test")]
     public string? Test { get; init; }

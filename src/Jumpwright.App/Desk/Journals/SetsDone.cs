@@ -33,7 +33,7 @@ internal static class SetsDone
             .ToLookup(e => e.SessionId, e => e.Effort);
         var all = written.ToBuilder();
         // Sets from another box are a row of their own: nobody has trained from the highest of them all.
-        foreach (var group in Effective(theirs).GroupBy(s => (s.Entry.SessionId, s.Set.Exercise, s.Set.DropHeightM)))
+        foreach (var group in Done(theirs).GroupBy(s => (s.Entry.SessionId, s.Set.Exercise, s.Set.DropHeightM)))
         {
             (JournalEntry first, SetEntry set) = group.First();
             LocalDate day = DayOf(first, zone);
@@ -65,8 +65,9 @@ internal static class SetsDone
                     day,
                     group.Key.SessionId ?? "",
                     set.Exercise,
-                    group.Count(),
-                    group.Max(s => s.Set.Reps),
+                    // A set that was broken off is no set of so many reps; its contacts count.
+                    Math.Max(1, group.Count(s => !s.Set.BrokenOff)),
+                    group.GroupBy(s => s.Set.BrokenOff).MinBy(s => s.Key)!.Max(s => s.Set.Reps),
                     group.Sum(s => s.Set.Contacts),
                     group.Any(s => s.Set.Faults is not null) ? group.Sum(s => s.Set.Faults ?? 0) : null,
                     during,
@@ -166,10 +167,14 @@ internal static class SetsDone
     /// <summary>Whether a pain stands at logged sets, whose work done then carries its score.</summary>
     public static bool Carry(IEnumerable<JournalEntry> theirs, JournalEntry entry, PainEntry pain) =>
         pain.When is "during" or "next-morning"
-        && Effective(theirs)
+        && Done(theirs)
             .Any(s =>
                 s.Entry.SessionId == entry.SessionId && (pain.Exercise is null || pain.Exercise == s.Set.Exercise)
             );
+
+    /// <summary>The sets of which something was done: one that was broken off before its first rep is known to have been none.</summary>
+    public static IEnumerable<(JournalEntry Entry, SetEntry Set)> Done(IEnumerable<JournalEntry> entries) =>
+        Effective(entries).Where(s => !s.Set.BrokenOff || s.Set.Reps > 0);
 
     /// <summary>Each set once, by the rule: the later word counts; a set taken back does not.</summary>
     public static IEnumerable<(JournalEntry Entry, SetEntry Set)> Effective(IEnumerable<JournalEntry> entries) =>

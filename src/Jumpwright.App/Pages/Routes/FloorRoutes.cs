@@ -127,6 +127,7 @@ internal static class FloorRoutes
                     name = card.AthleteName,
                     nothing = card.NothingInShort is { } nothing ? SpokenSentences.Text(nothing) : null,
                     stop_above = card.PainStopsAbove,
+                    done = Done(book, card.AthleteId, session.Slot),
                     card = (string?)Paths.Card(id, card.AthleteId),
                     items = Items(book.Catalogue, session, card, needs[card.AthleteId]),
                     tests = Tests(book, week, session, card.AthleteId),
@@ -140,6 +141,7 @@ internal static class FloorRoutes
                             name = l.Athlete.Name,
                             nothing = (string?)T["floor.not-planned"],
                             stop_above = CardQuestions.StopAbove.Value,
+                            done = Array.Empty<object>(),
                             card = (string?)null,
                             items = Array.Empty<object>(),
                             tests = Array.Empty<object>(),
@@ -202,6 +204,20 @@ internal static class FloorRoutes
                 }),
         ];
     }
+
+    /// <summary>Names of what was logged in it, so that a tablet can say what was done of a session that was planned anew since.</summary>
+    private static object[] Done(Workbook book, string athlete, SessionSlot slot) =>
+        [
+            .. (book.Find(athlete)?.Dossier.Bare.Completed ?? [])
+                .Where(c => Logs.IsOf(c, slot))
+                .DistinctBy(c => c.ExerciseId)
+                .Select(c => new
+                {
+                    exercise = c.ExerciseId,
+                    name = SpokenExercises.Name(book.Catalogue, c.ExerciseId),
+                    lang = SpokenExercises.Language(book.Catalogue, c.ExerciseId),
+                }),
+        ];
 
     /// <summary>A sentence in the language of the page, which the script marks.</summary>
     private static object Said(Sentence sentence)
@@ -349,7 +365,15 @@ internal static class FloorRoutes
                                 { Score: >= 0 and <= 10, SiteNew: false }
                                 or { Score: null or (> 0 and <= 10), SiteNew: true }
                             )
-                            and { When: "rest" or "night" or "during" or "after" or "next-morning" }
+                            and {
+                                When: "rest" or "night" or "during" or "after" or "next-morning",
+                                Work: null
+                                    or {
+                                        Sets: >= 0 and <= 99,
+                                        ContactsPerSet: >= 0 and <= 999,
+                                        StopsAbove: >= 0 and <= 10
+                                    }
+                            }
                         ) => Quantities.Refusal.Of($"Its pain is not from 0 to 10, or has no time."),
                 EntryKinds.Effort
                     when JournalReading.Read<EffortEntry>(entry)

@@ -32,11 +32,11 @@ internal static class Spoken
     internal static Sentence Chance(double probability) =>
         probability switch
         {
-            >= Likely.AlmostCertain => $"almost certain",
-            >= Likely.VeryLikely => $"very likely",
-            >= Likely.Plain => $"likely",
-            > 1 - Likely.Plain => $"not settled",
-            > 1 - Likely.VeryLikely => $"unlikely",
+            >= LikelyWords.AlmostCertain => $"almost certain",
+            >= LikelyWords.VeryLikely => $"very likely",
+            >= LikelyWords.Plain => $"likely",
+            > 1 - LikelyWords.Plain => $"not settled",
+            > 1 - LikelyWords.VeryLikely => $"unlikely",
             _ => $"very unlikely",
         };
 }

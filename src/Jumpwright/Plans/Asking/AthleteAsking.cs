@@ -23,7 +23,6 @@ internal sealed class AthleteAsking
     private readonly Amendments _amendments;
     private readonly Wanting _wanting;
     private readonly ImmutableDictionary<LocalDate, OpenWork> _open;
-    private readonly ImmutableDictionary<LocalDate, ImmutableArray<Ruling>> _rulings;
     private readonly ImmutableArray<RecentWork> _recent;
     private readonly ImmutableArray<FixtureWindow> _fixtures;
     private readonly HashSet<string> _openSomewhere = new(StringComparer.Ordinal);
@@ -57,8 +56,7 @@ internal sealed class AthleteAsking
                     request.Kit
                 )
             );
-        _rulings = _open.ToImmutableDictionary(o => o.Key, o => o.Value.Rulings);
-        bool soreAchilles = _rulings.Values.Any(day => day.Any(r => r.Effect is NoAnkleSprings));
+        bool soreAchilles = _open.Values.Any(day => day.Rulings.Any(r => r.Effect is NoAnkleSprings));
         _wanting = new Wanting(_profile, _ladder, history, request.From, soreAchilles);
         _recent = RecentWorks.Of(history, squad, zone, request.Catalogue, request.From);
         _fixtures = [.. request.Fixtures.Select(f => FixtureWindow.Of(f, request))];
@@ -69,7 +67,7 @@ internal sealed class AthleteAsking
         int perSession = ContactCaps.PerSessionNow(_history, _ladder.ComingBack is not null, _limits, _request.From);
         WeeklyLoads weekly = new(_history, _squad, _request, _limits, perSession)
         {
-            RuledOn = day => ContactCaps.OnDay(perSession, _rulings[day]),
+            RuledOn = day => ContactCaps.OnDay(perSession, RulingsOn(day)),
         };
         ImmutableArray<MenuItem> menu = [.. _request.Slots.SelectMany(s => MenuOf(s))];
         int variants = _limits.Whole("variants-per-session-most");
@@ -88,18 +86,19 @@ internal sealed class AthleteAsking
             _limits.Whole("exercises-per-session-most"),
             menu,
             _recent,
-            _rulings,
+            _open.ToImmutableDictionary(o => o.Key, o => o.Value.Rulings),
             [.. UnmetOf(menu)]
         )
         {
             VariantsPerSessionAtMost = variants,
+            Begun = [.. _request.Slots.Where(HasBegun).Select(s => s.Id)],
             SoreLandingDaysBeforeFixture = SoreLandingDays,
             Drops = _ladder.Drops,
             DropStepM = _limits["drop-step"],
             ExercisesPerSessionAtLeast = Math.Min(_limits.Whole("exercises-per-session-least"), fewest),
             // Where a ruling closes it for every session there is no room for it, whatever the level allows.
             HighIntensityContactsPerSessionAtMost =
-                _request.Slots.Length > 0 && _request.Slots.All(s => _rulings[s.Date].Any(ClosesHighIntensity))
+                _request.Slots.Length > 0 && _request.Slots.All(s => RulingsOn(s.Date).Any(ClosesHighIntensity))
                     ? 0
                     : ContactCaps.HighIntensityPerSession(_history, _limits, _request.From),
             Caps = menu.IsEmpty ? [] : weekly.Caps(),
@@ -118,6 +117,8 @@ internal sealed class AthleteAsking
         };
     }
 
+    private ImmutableArray<Ruling> RulingsOn(LocalDate day) => _open[day].Rulings;
+
     private int SoreLandingDays => _limits.Whole(SoreBeforeFixture.LimitId);
 
     private static bool ClosesHighIntensity(Ruling ruling) =>
@@ -125,9 +126,23 @@ internal sealed class AthleteAsking
 
     private ImmutableArray<MenuItem> MenuOf(SessionSlot slot)
     {
-        ImmutableArray<Ruling> rulings = _rulings[slot.Date];
+        ImmutableArray<Ruling> rulings = RulingsOn(slot.Date);
         if (rulings.Any(r => r.Effect is NothingPlanned))
         {
+            return [];
+        }
+
+        if (HasBegun(slot))
+        {
+            // What was done there counts as done; planned once more it would be asked for twice.
+            foreach (Exercise exercise in _request.Catalogue.Exercises.Where(e => !e.Trains.IsEmpty))
+            {
+                Close(
+                    exercise,
+                    [$"What is logged in {slot.Said} stands as done; making the plan anew adds nothing to it."]
+                );
+            }
+
             return [];
         }
 
@@ -158,6 +173,14 @@ internal sealed class AthleteAsking
             ),
         ];
     }
+
+    /// <summary>Whether work of that very session is logged already, or may have been done in it.</summary>
+    private bool HasBegun(SessionSlot slot) =>
+        slot.Date == _request.From
+        && (
+            _history.Completed.Any(c => c.Date == slot.Date && c.SessionId == slot.Id)
+            || _history.PossiblyDone.Any(p => p.Date == slot.Date && p.SessionId == slot.Id)
+        );
 
     private MenuItem? ItemOf(Exercise exercise, SessionSlot slot, ImmutableArray<Ruling> rulings)
     {
@@ -210,7 +233,20 @@ internal sealed class AthleteAsking
         bool eve = _fixtures.Any(w => SoreBeforeFixture.IsNear(slot.Date, w.Fixture.Date, SoreLandingDays));
         return new(
             slot.Id,
-            eve ? dose with { ReplacesIfSore = Insteads.For(exercise, _open[slot.Date], onFloor: false) } : dose,
+            eve
+                ? dose with
+                {
+                    Instead = Doses.Instead(
+                        exercise,
+                        dose,
+                        _open[slot.Date],
+                        _profile,
+                        _history,
+                        slot.Date,
+                        onFloor: false
+                    ),
+                }
+                : dose,
             _wanting.ItemPoints(exercise, dose.SetsMax),
             [
                 .. (later ?? []).Select(o =>
@@ -247,7 +283,7 @@ internal sealed class AthleteAsking
             else if (
                 SoreBeforeFixture.Loaded(
                     exercise.FactsAt(dose.DropHeightM),
-                    _rulings[slot.Date],
+                    RulingsOn(slot.Date),
                     slot.Date,
                     window.Fixture.Date,
                     SoreLandingDays
@@ -310,7 +346,7 @@ internal sealed class AthleteAsking
     private IEnumerable<Unmet> UnmetOf(ImmutableArray<MenuItem> menu)
     {
         var shut = _request
-            .Slots.SelectMany(s => _rulings[s.Date])
+            .Slots.SelectMany(s => RulingsOn(s.Date))
             .Where(r => r.Effect is NothingPlanned)
             .DistinctBy(r => r.LimitId)
             .ToList();

@@ -102,7 +102,7 @@ internal sealed class Wanting(
 
         if (ladder.Find(exercise.Id) is { State: RungState.Open })
         {
-            because.Add($"Open, not yet owned: clean sessions make it owned.");
+            because.Add(Sentence.Of($"Open, not yet owned: clean sessions make it owned.").As(new OpenStep()));
         }
 
         return because.ToImmutable();

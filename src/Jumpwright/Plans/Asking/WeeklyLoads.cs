@@ -9,10 +9,14 @@ namespace Jumpwright.Plans.Asking;
 
 /// <summary>
 /// What a week may hold: with the jumps of practices and matches, and tissue by tissue against what was done before. An
-/// exercise of the log that the catalogue does not know counts as tier 1 for every tissue, since less makes the growth smaller.
+/// exercise of the log that the catalogue does not know counts as tier 1 for every tissue, since less makes the growth smaller. What was
+/// done in the first week up to and on the plan's first day is part of that week: a session that was begun is not planned again.
 /// </summary>
 internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest request, LimitBook limits, int perSession)
 {
+    /// <summary>Tier of what was done by an exercise that nobody knows, where it takes from what is left: the highest.</summary>
+    private const int UnknownTier = 3;
+
     private readonly IGrouping<LocalDate, SessionSlot>[] _weeks =
     [
         .. request.Slots.GroupBy(s => PlanRequest.WeekOf(s.Date)).OrderBy(g => g.Key),
@@ -29,6 +33,9 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
         ContactCaps.WeeklyGrowth(history, limits, request.From)
     );
 
+    /// <summary>The first day of which nothing can have been done yet.</summary>
+    private LocalDate AfterDone => request.From.PlusDays(1);
+
     /// <summary>Contacts that the rulings of a day leave to a session.</summary>
     public Func<LocalDate, int> RuledOn { get; init; } = _ => int.MaxValue;
 
@@ -41,8 +48,10 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             return [];
         }
 
+        LocalDate monday = _weeks[0].Key;
+        int done = (int)_demand.AtMostDone(monday, AfterDone, null, 1);
         var caps = ImmutableArray.CreateBuilder<LoadCap>();
-        int most = ContactCaps.AllJumpingPerWeek(perSession, limits);
+        int allJumping = ContactCaps.AllJumpingPerWeek(perSession, limits);
         foreach (var week in _weeks)
         {
             OtherJumping other = _demand.In(week.Key);
@@ -53,15 +62,14 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
                         "weekly-load",
                         [.. week.Select(s => s.Id)],
                         null,
-                        left,
-                        $"A week may hold {most} contacts with all jumping, and always one session of jump training. {other.Says}"
+                        Math.Max(0, left - (week.Key == monday ? done : 0)),
+                        $"A week may hold {allJumping} contacts with all jumping, and always one session of jump training. {other.Says}"
                     )
                 );
             }
         }
 
-        int doneThisWeek = (int)_demand.Logged(_weeks[0].Key, request.From, null, 1);
-        if (doneThisWeek > 0)
+        if (done > 0)
         {
             int perWeek = ContactCaps.PerWeek(perSession, limits);
             caps.Add(
@@ -69,8 +77,8 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
                     "weekly-load",
                     [.. _weeks[0].Select(s => s.Id)],
                     null,
-                    Math.Max(0, perWeek - doneThisWeek),
-                    $"{doneThisWeek} of the week's {perWeek} contacts were done before the plan begins."
+                    Math.Max(0, perWeek - done),
+                    $"{done} of the week's {perWeek} contacts were done before the plan begins."
                 )
             );
         }
@@ -78,19 +86,26 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
         foreach (Tissue tissue in Enum.GetValues<Tissue>())
         {
             int before = _demand.Before(tissue, request.From);
-            int other = _demand.OtherLoad(_weeks[0].Key);
+            int other = _demand.OtherLoad(monday);
             int always = _demand.Always;
-            int grown = _demand.Grown(tissue, request.From, _weeks[0].Key);
+            int grown = _demand.Grown(tissue, request.From, monday);
+            double sofar = _demand.AtMostDone(monday, AfterDone, tissue, UnknownTier);
+            int whole = _demand.AtMost(tissue, monday, monday);
+            int most = Math.Max(always, grown);
             caps.Add(
                 new(
                     "weekly-growth",
                     [.. _weeks[0].Select(s => s.Id)],
                     tissue,
-                    Math.Max(always, grown),
-                    grown > always
-                        ? Sentence.Of(
-                            $"{before} were logged a week lately; {_growth} % more are allowed, other jumping ({other}) counted in both."
-                        )
+                    sofar > 0 ? Math.Clamp(whole - (int)sofar, 0, most) : most,
+                    sofar > 0 && whole - sofar < most
+                            ? Sentence.Of(
+                                $"{sofar:0} of the {whole} contacts × tier that the week may hold were done before the plan begins."
+                            )
+                        : grown > always
+                            ? Sentence.Of(
+                                $"{before} were logged a week lately; {_growth} % more are allowed, other jumping ({other}) counted in both."
+                            )
                         : Sentence.Of($"So much needs no week before it ({before} were logged a week lately).")
                 )
             );
@@ -154,7 +169,7 @@ internal sealed class WeeklyLoads(History history, Squad squad, PlanRequest requ
             foreach (Tissue tissue in Enum.GetValues<Tissue>())
             {
                 // What was done in the first week before the plan begins is part of that week.
-                int done = i == 1 ? (int)_demand.Logged(_weeks[0].Key, request.From, tissue, 1) : 0;
+                int done = i == 1 ? (int)_demand.Logged(_weeks[0].Key, AfterDone, tissue, 1) : 0;
                 yield return new(
                     tissue,
                     [.. _weeks[i - 1].Select(s => s.Id)],

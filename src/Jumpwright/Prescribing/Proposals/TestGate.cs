@@ -185,6 +185,7 @@ public sealed class TestGate(History history, OpenWork today, Squad squad, Local
             (string? id, LocalDate date) in history
                 .Completed.Where(c => c.Date <= day)
                 .Select(c => ((string?)c.ExerciseId, c.Date))
+                .Concat(history.PossiblyDone.Where(p => p.Date <= day).Select(p => ((string?)p.ExerciseId, p.Date)))
                 .Concat(_planned.Where(p => p.Date != day).Select(p => (p.ExerciseId, p.Date)))
         )
         {

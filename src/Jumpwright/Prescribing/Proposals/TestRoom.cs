@@ -57,6 +57,7 @@ internal sealed class TestRoom(History history, OpenWork open, Squad squad, Limi
         int most = ContactCaps.OnDay(perSession, open.Rulings);
         int today =
             history.Completed.Where(c => c.Date == day).Sum(c => c.Contacts)
+            + history.PossiblyDone.Where(p => p.Date == day).Sum(p => p.Contacts)
             + Offered
             + Planned.Where(p => p.Date == day).Sum(p => p.Contacts);
         return today + contacts > most
@@ -74,6 +75,7 @@ internal sealed class TestRoom(History history, OpenWork open, Squad squad, Limi
         // Any seven days that end today, which hold the calendar week so far, and what the rest of that week has planned.
         int week =
             history.Completed.Where(c => c.Date <= day && c.Date > day.PlusDays(-7)).Sum(c => c.Contacts)
+            + history.PossiblyDone.Where(p => p.Date <= day && p.Date > day.PlusDays(-7)).Sum(p => p.Contacts)
             + Offered
             + Planned.Where(p => p.Date > day.PlusDays(-7) && p.Date < _monday.PlusDays(7)).Sum(p => p.Contacts);
         int perWeek = ContactCaps.PerWeek(perSession, limits);
@@ -89,7 +91,7 @@ internal sealed class TestRoom(History history, OpenWork open, Squad squad, Limi
 
         OtherJumping other = weekly.In(_monday);
         double calendar =
-            weekly.Logged(_monday, day.PlusDays(1), null, UnknownTier)
+            weekly.AtMostDone(_monday, day.PlusDays(1), null, UnknownTier)
             + Offered
             + Planned.Where(p => p.Date >= _monday && p.Date < _monday.PlusDays(7)).Sum(p => p.Contacts);
         return weekly.ContactsBeside(other) is { } beside && calendar + contacts > beside
@@ -114,6 +116,10 @@ internal sealed class TestRoom(History history, OpenWork open, Squad squad, Limi
                 .Completed.Where(c => c.Date == day)
                 .Where(c => open.Catalogue.Find(c.ExerciseId)?.IsHighIntensityAt(c.DropHeightM) != false)
                 .Sum(c => c.Contacts)
+            + history
+                .PossiblyDone.Where(p => p.Date == day)
+                .Where(p => open.Catalogue.Find(p.ExerciseId)?.IsHighIntensityAt(p.DropHeightM) != false)
+                .Sum(p => p.Contacts)
             + Before.Where(t => t.HighIntensity).Sum(t => t.Contacts)
             + Planned.Where(p => p.Date == day && p.HighIntensity).Sum(p => p.Contacts);
         int most = ContactCaps.HighIntensityPerSession(history, limits, day);
@@ -142,7 +148,7 @@ internal sealed class TestRoom(History history, OpenWork open, Squad squad, Limi
             {
                 int tier = WeeklyDemand.TierOf(exercise, tissue, UnknownTier);
                 double taken =
-                    weekly.Logged(first, LocalDate.Min(end, day.PlusDays(1)), tissue, UnknownTier)
+                    weekly.AtMostDone(first, LocalDate.Min(end, day.PlusDays(1)), tissue, UnknownTier)
                     + Before.Sum(t => t.Contacts * Tier(t.ExerciseId, tissue))
                     + Planned
                         .Where(p => p.Date >= first && p.Date < end)

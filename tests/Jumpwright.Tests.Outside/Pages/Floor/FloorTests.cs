@@ -547,6 +547,64 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.CloseAsync();
     }
 
+    /// <summary>
+    /// Pain in the middle of a set, with the program away: the set counts as possibly done until somebody says how many reps it had, and the
+    /// minutes up to the stop stand in the books. The page Done says both.
+    /// </summary>
+    [Fact]
+    public async Task PainInTheMiddleOfASet_ItsRepsAreAsked_AndCountOnceTheyAreSaid()
+    {
+        DemoCommand.WriteSquad(_folder);
+        using var server = new ServeProcess(_folder);
+        await server.Start(plans: true);
+        IPage page = await demo.Open(820);
+        await OpenFloor(page, server, "Left");
+        server.Kill();
+        await page.Locator("#begin").ClickAsync();
+        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        await row.Locator("[data-key^='open ']").ClickAsync();
+        await row.Locator(".set[aria-pressed=false]").First.ClickAsync();
+        ILocator pain = row.Locator(".item details:has-text('Pain during')").First;
+        await pain.Locator("summary").ClickAsync();
+        await pain.Locator("button:text-is('7')").ClickAsync();
+        await row.Locator("[data-closed]").WaitForAsync();
+        Assert.Contains("Set 2 was stopped. How many reps were done?", await row.Locator(".item").First.ReadAsync());
+        await row.Locator(".work-now > details:has-text('How hard') > summary").ClickAsync();
+        Assert.Equal("1", await row.Locator("[data-key^='minutes ']").InputValueAsync());
+        await row.Locator("[data-key^='effort '][data-key$=' 6']").ClickAsync();
+
+        await server.Start(plans: true);
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        IPage done = await demo.Open(820);
+        await done.GotoAsync(server.Address + "/done");
+        string open = await done.Locator("main").ReadAsync();
+        Assert.Matches(@"\d+ \(perhaps up to \d+\)", open);
+        Assert.Contains("Pain stopped a set and nobody said how many reps were done.", open);
+        Assert.Contains("6 of 10, 1 min", open);
+
+        await row.Locator("[data-key^='reps '][data-key$=' 1']").ClickAsync();
+        await row.Locator(".item:has-text('Set 2 was stopped after 1 reps.')").WaitForAsync();
+        Assert.Equal(0, await row.Locator("[data-key^='reps ']").CountAsync());
+        await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
+        await done.ReloadAsync();
+        string said = await done.Locator("main").ReadAsync();
+        Assert.DoesNotContain("perhaps up to", said);
+        Assert.Contains("1 reps of a set that was stopped", said);
+        server.Kill();
+
+        using OpenedSquad squad = OpenedSquad.At(_folder, null, CancellationToken.None).Require();
+        CompletedItem work = Assert.Single(
+            squad.Material.Histories.SelectMany(h => h.Completed),
+            c => c.Date >= DemoCommand.Day
+        );
+        SetEntry[] sets = [.. SetsDone.Effective(squad.Entries).Select(s => s.Set)];
+        Assert.Equal(sets.Sum(s => s.Contacts), work.Contacts);
+        Assert.True(sets.Single(s => s.BrokenOff).Contacts < sets.Single(s => !s.BrokenOff).Contacts);
+        Assert.All(squad.Material.Histories, h => Assert.Empty(h.PossiblyDone));
+        await page.CloseAsync();
+        await done.CloseAsync();
+    }
+
     /// <summary>A finger slipped: the pain is taken back with a name, without the program, the day opens again, and both words are kept and shown.</summary>
     [Fact]
     public async Task PainTappedByMistake_IsTakenBackWithAName_AndBothStayInTheRecord()

@@ -1,7 +1,7 @@
 namespace Jumpwright.Athletes;
 
 /// <summary>From which probability on something is called so in words (<c>common practice</c>).</summary>
-public static class Likely
+public static class LikelyWords
 {
     public const double AlmostCertain = 0.99;
 

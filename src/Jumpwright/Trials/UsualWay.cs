@@ -4,4 +4,4 @@ namespace Jumpwright.Trials;
 /// <param name="Doubt">Standard deviation from the usual value in that way.</param>
 /// <param name="Part">Part of all cases.</param>
 /// <param name="Rare">True for the way that is worth saying.</param>
-internal readonly record struct Likely(double Doubt, double Part, bool Rare = false);
+internal readonly record struct UsualWay(double Doubt, double Part, bool Rare = false);
