@@ -40,7 +40,7 @@ internal static class ProfileSummary
         };
         bool settles = performance is [] && condition is null;
         return (
-            Joined(height, first, then),
+            Joined(height, first, then, performance is [] && condition is null && unclear is null ? null : Untested(findings)),
             settles && unclear?.NextTest is { } next ? NamedTest.Settling(unclear.Quality, next) : null
         );
     }
@@ -73,6 +73,19 @@ internal static class ProfileSummary
         return untested.Length == 0
             ? Sentence.Of($"Nothing tested is shown to limit them.")
             : Sentence.Of($"Nothing tested is shown to limit them; not tested: {Sentence.Join(", ", untested)}.");
+    }
+
+    /// <summary>What guards health and nobody tested is said whatever else is known: unknown closes.</summary>
+    private static Sentence? Untested(ImmutableArray<Finding> findings)
+    {
+        Sentence[] untested =
+        [
+            .. findings
+                .Where(f => f.Quality is Quality.Landing or Quality.SingleLeg)
+                .Where(f => f.Verdict == FindingVerdict.NotTested)
+                .Select(f => QualityNames.Of(f.Quality)),
+        ];
+        return untested.Length == 0 ? null : Sentence.Of($"Not tested: {Sentence.Join(", ", untested)}.");
     }
 
     private static Sentence? Height(Known known)

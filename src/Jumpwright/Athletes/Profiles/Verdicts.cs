@@ -104,6 +104,25 @@ internal static class Verdicts
 
     private static double Square(double x) => x * x;
 
+    /// <summary>
+    /// Evidence of something near the quality, which may close and never open: it says that the quality limits where it shows that surely,
+    /// and leaves it not tested otherwise. Either way the quality's own test is asked for.
+    /// </summary>
+    /// <param name="untested">The finding without it: what it says, rests on and asks for.</param>
+    /// <param name="limits">Probability that the quality limits, as that evidence has it (0 to 1).</param>
+    /// <param name="threshold">What that evidence is judged by.</param>
+    internal static Finding OnlyAgainst(Finding untested, double limits, Coefficient threshold) =>
+        limits < ProfileLimits.Sure.Value
+            ? untested
+            : untested with
+            {
+                Verdict = FindingVerdict.Limits,
+                Probability = limits,
+                Sentence =
+                    $"{untested.Sentence} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
+                Source = threshold.Source,
+            };
+
     internal static Finding NotTested(Quality quality, QualityTest test, Sentence nextTest, Coefficient threshold) =>
         new(quality, FindingVerdict.NotTested, null, $"Not tested.", $"{nextTest:capital}", [], threshold.Source)
         {

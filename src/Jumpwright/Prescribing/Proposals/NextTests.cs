@@ -125,7 +125,7 @@ public static class NextTests
         };
 
     private static int TrialsOf(Finding finding) =>
-        finding.Asks is QualityTest.Hops or QualityTest.HeelRaisesOrHops ? Hops : Trials;
+        finding.Asks is QualityTest.Hops ? Hops : Trials;
 
     private static Outcome<TestProposal> OfQuality(string athlete, Finding finding, TestGate gate)
     {
