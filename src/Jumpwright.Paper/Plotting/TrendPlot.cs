@@ -59,7 +59,7 @@ internal static class TrendPlot
         text.LabelAlignment = inOrder.Length > 1 ? Alignment.LowerRight : Alignment.LowerCenter;
         plot.Axes.Bottom.TickGenerator = Days(inOrder, x, span, writer);
         TracePlot.Label(plot.Axes.Left.Label, Fonts.PaperFonts.Printable(unit));
-        TracePlot.Label(plot.Axes.Bottom.Label, writer.Write($"Day (bars: ± of the measuring alone)"));
+        TracePlot.Label(plot.Axes.Bottom.Label, writer.Write($"Day (bars: ±)"));
         return plot;
     }
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using Jumpwright.Quantities;
-using Jumpwright.Recordings;
-using Jumpwright.Trials;
 
 namespace Jumpwright.Athletes.Profiles;
 
@@ -90,10 +88,7 @@ internal static class ProfileSummary
 
     private static Sentence? Height(Known known)
     {
-        Evidence? height =
-            known.Find(MeasureNames.JumpHeight, JumpTask.CountermovementJump)
-            ?? known.Find(MeasureNames.JumpHeightFlightTime, JumpTask.CountermovementJump);
-        if (height is not null)
+        if (StandingJump.Of(known.Current) is { } height)
         {
             Sentence how = $"{new SaidMethod(height.Measure.Method)}, {Spoken.Device(height.Device)}, {height.Date}";
             return known.IsFresh(height.Date)

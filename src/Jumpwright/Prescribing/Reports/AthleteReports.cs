@@ -20,7 +20,7 @@ internal static class AthleteReports
             asOf,
             [
                 Limits(facts),
-                Changed(facts, units),
+                Changed(facts, asOf, units),
                 .. CurveSections.Of(facts.Curves, units),
                 Gained(facts),
                 Next(facts),
@@ -53,7 +53,7 @@ internal static class AthleteReports
             ? Sentence.Of($"{finding.Sentence} Would settle it: {next:small open}.")
         : finding.Sentence;
 
-    private static ReportSection Changed(Prescription facts, PlotUnits units) =>
+    private static ReportSection Changed(Prescription facts, LocalDate asOf, PlotUnits units) =>
         new(
             ReportTopic.Change,
             $"What changed, and how sure",
@@ -65,7 +65,11 @@ internal static class AthleteReports
                         $"{ReportWords.Of(t.Series.Key):capital}. {t.Sentence}",
                         t
                     )),
+                    Sentence.Of(
+                        $"A level weighs all sessions of its trend; a height said elsewhere is the mean of its latest day."
+                    ),
                     .. OtherHeights(facts),
+                    .. Switched(facts, asOf),
                 ],
             [.. facts.Shown.Where(t => t.Series.Sessions.Length >= 3).Select((t, i) => TrendPlot(t, i + 1, units))]
         );
@@ -106,6 +110,14 @@ internal static class AthleteReports
                 ),
             ];
     }
+
+    /// <summary>Where a height is measured in another way by now than the one that is followed: the trend ends there, and it is said.</summary>
+    private static IEnumerable<ReportParagraph> Switched(Prescription facts, LocalDate asOf) =>
+        HeightMethods
+            .Switched(SeriesList.Of(facts.History, asOf))
+            .Select(s => new ReportParagraph(
+                $"Last measured on {s.Followed.Days[^1]}: {ReportWords.Of(s.Followed.Key)}. Measured since: {ReportWords.Of(s.Since.Key)}. Those are two quantities, so no change is told from one to the other."
+            ));
 
     private static Sentence PlannedIsNotCounted =>
         $"What is planned for that day and its week is not counted here: the floor view counts it, and offers only what fits beside it.";
