@@ -122,10 +122,10 @@ internal static class TrendPlot
         return ticks;
     }
 
-    /// <summary>As many decimals as the uncertainty has a first digit.</summary>
-    private static string Number(double value, double u)
-    {
-        int decimals = u > 0 ? Math.Clamp((int)-Math.Floor(Math.Log10(u)), 0, 4) : 2;
-        return value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-    }
+    /// <summary>As exactly as its doubt lets it, as everywhere.</summary>
+    private static string Number(double value, double u) =>
+        value.ToString(
+            "F" + Digits.Of(u, value).ToString(CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture
+        );
 }
