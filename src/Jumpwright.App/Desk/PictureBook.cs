@@ -144,6 +144,8 @@ public sealed class PictureBook(
             .ThenByDescending(t => t.Date)
             .ThenByDescending(t => t.File, StringComparer.Ordinal)
             .ThenByDescending(t => t.Trial.Number);
+        ImmutableArray<Evidence> days = StandingJump.Days(history, day);
+        Evidence? reading = days.IsEmpty ? null : days[^1];
         foreach (MeasuredTrial trial in latest)
         {
             if (
@@ -155,7 +157,7 @@ public sealed class PictureBook(
             {
                 return Plots.Trace(
                     trace,
-                    $"{Capital(Spoken.Of(trial.Trial.Task))}, {Dates.Short(trial.Date)}{HeightOf(trial, history)}",
+                    $"{Capital(Spoken.Of(trial.Trial.Task))}, {Dates.Short(trial.Date)}{HeightOf(trial, history, reading)}",
                     writer: SpokenSentences.Writer
                 );
             }
@@ -193,10 +195,11 @@ public sealed class PictureBook(
 
     /// <summary>
     /// The height to name a picture of a jump with: the mean of its day, as the page's sentence and table have it, and how it was got. A
-    /// single trial's own height would be another number with a smaller doubt.
+    /// single trial's own height would be another number with a smaller doubt, and a day on which only another method counts another quantity.
     /// </summary>
-    private static string HeightOf(MeasuredTrial trial, History history) =>
+    private static string HeightOf(MeasuredTrial trial, History history, Evidence? reading) =>
         StandingJump.OnDayOf(trial, history) is { } day
+        && (trial.Trial.Task is not JumpTask.CountermovementJump || day == reading)
             ? TextBook.T[
                 day.Trials > 1 ? "picture.mean" : "picture.single",
                 MeasureWords.Value(day.Measure),

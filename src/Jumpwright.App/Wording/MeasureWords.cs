@@ -75,6 +75,13 @@ internal static partial class MeasureWords
     /// <summary>What ± means on every screen; said once wherever numbers stand.</summary>
     public const string PlusMinus = "± is one standard uncertainty.";
 
+    /// <summary>Whether it compares left and right, so that its sign says which.</summary>
+    public static bool IsOfSides(Measure measure) =>
+        measure.Name
+            is MeasureNames.AsymmetryPropulsiveImpulse
+                or MeasureNames.AsymmetryBrakingImpulse
+                or MeasureNames.AsymmetryLandingImpulse;
+
     /// <summary>The trade's name of a measure.</summary>
     public static string Name(string contractName) =>
         Known.TryGetValue(contractName, out (string Name, double, string) known) ? known.Name : Plain(contractName);

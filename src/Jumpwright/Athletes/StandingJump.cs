@@ -7,22 +7,37 @@ using NodaTime;
 namespace Jumpwright.Athletes;
 
 /// <summary>
-/// How high an athlete jumps from standing: one reading, wherever it is said, drawn or reckoned with. It is the mean of the latest day that has a
-/// height; where one day has several, by impulse–momentum before flight time, plates before mats before cameras (house rule).
+/// How high an athlete jumps from standing: one reading, wherever it is said, drawn or reckoned with. It is the mean of a day: of the heights
+/// of the latest two weeks by impulse–momentum before flight time, so that one poor recording does not change the method from one session to
+/// the next; then the latest; then plates before mats before cameras (house rule).
 /// </summary>
 public static class StandingJump
 {
+    /// <summary>How old a height may be and still be taken before one in another way, days: no test counts for less than that.</summary>
+    private static int LatelyDays => (int)ProfileLimits.FreshDaysAfterOperation.Value;
+
     /// <summary>The reading among the current measures; null where none is of a countermovement jump on both legs.</summary>
     public static Evidence? Of(IEnumerable<Evidence> current)
     {
         ArgumentNullException.ThrowIfNull(current);
-        return current
-            .Where(e => e.Task == JumpTask.CountermovementJump && e.Limb is null or Limb.Both)
-            .Where(e => IsHeight(e.Measure.Name))
-            .OrderByDescending(e => e.Date)
-            .ThenBy(e => e.Measure.Name == MeasureNames.JumpHeight ? 0 : 1)
+        Evidence[] heights =
+        [
+            .. current
+                .Where(e => e.Task == JumpTask.CountermovementJump && e.Limb is null or Limb.Both)
+                .Where(e => IsHeight(e.Measure.Name)),
+        ];
+        if (heights.Length == 0)
+        {
+            return null;
+        }
+
+        LocalDate lately = heights.Max(e => e.Date).PlusDays(-LatelyDays);
+        return heights
+            .Where(e => e.Date >= lately)
+            .OrderBy(e => e.Measure.Name == MeasureNames.JumpHeight ? 0 : 1)
+            .ThenByDescending(e => e.Date)
             .ThenBy(e => e.Device)
-            .FirstOrDefault();
+            .First();
     }
 
     /// <summary>

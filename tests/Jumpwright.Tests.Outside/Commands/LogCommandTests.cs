@@ -171,7 +171,7 @@ public class LogCommandTests
             run.Output,
             StringComparison.Ordinal
         );
-        Assert.Contains("Test, low-pogo, trial 2: it hurt in a new place.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Test, Low pogo hop, trial 2: it hurt in a new place.", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -20,13 +20,26 @@ public class StandingJumpTests
     }
 
     /// <summary>A mat last week outranks a plate of two months ago: the sentence had called the athlete's height out of date.</summary>
-    [Fact]
-    public void Reading_IsOfTheLatestDay_WhateverTheMethod()
+    [Theory]
+    [InlineData(17)]
+    [InlineData(60)]
+    public void Reading_ByImpulseOfLongAgo_GivesWayToWhatIsNew(int daysAgo)
     {
-        Story story = Flown(Story.Untested.Counter(0.40, daysAgo: 60), 0.44, daysAgo: 3);
+        Story story = Flown(Story.Untested.Counter(0.40, daysAgo: daysAgo + 1), 0.44, daysAgo: 3);
         Assert.Equal(0.44, StandingJump.Of(story.Profile.Current)!.Measure.Value, 9);
         Assert.StartsWith("Jumps 44", story.Profile.Known, StringComparison.Ordinal);
         Assert.DoesNotContain("out of date", story.Profile.Known, StringComparison.Ordinal);
+    }
+
+    /// <summary>One session in which only the flight counts does not change the method from one session to the next.</summary>
+    [Theory]
+    [InlineData(8)]
+    [InlineData(17)]
+    public void Reading_StaysByImpulse_WhereThatIsNotTwoWeeksOld(int daysAgo)
+    {
+        Story story = Flown(Story.Untested.Counter(0.40, daysAgo: daysAgo), 0.44, daysAgo: 3);
+        Assert.Equal(0.40, StandingJump.Of(story.Profile.Current)!.Measure.Value, 9);
+        Assert.StartsWith("Jumps 40", story.Profile.Known, StringComparison.Ordinal);
     }
 
     [Fact]

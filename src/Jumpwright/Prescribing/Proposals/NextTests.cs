@@ -129,6 +129,16 @@ public static class NextTests
 
     private static Outcome<TestProposal> OfQuality(string athlete, Finding finding, TestGate gate)
     {
+        if (finding.IsTooNear)
+        {
+            return Refusal.Of(
+                $"More trials of that test are not worth their contacts: it lies too near what is wished, and no number of them would settle it."
+            ) with
+            {
+                Brief = $"too near what is wished for trials to settle it",
+            };
+        }
+
         Refusal? last = null;
         int trials = TrialsOf(finding);
         foreach (string exercise in Jumps(finding))
