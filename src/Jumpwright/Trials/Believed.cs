@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Jumpwright.Trials;
 
 /// <summary>What is believed of one number, round its mean: normal distributions, each with its part.</summary>
@@ -13,6 +15,8 @@ internal readonly record struct Believed(double[] Off, double[] Deviation, doubl
     private const double Close = 1e-4;
 
     private const int MostSteps = 60;
+
+    private const double LeastDeviation = 1e-12;
 
     /// <summary>
     /// Half of the width that holds as much as two standard deviations of a normal distribution hold: the standard uncertainty
@@ -57,20 +61,40 @@ internal readonly record struct Believed(double[] Off, double[] Deviation, doubl
 
     private double Beyond(double distance, double besides, out double density)
     {
-        double beyond = 0;
-        density = 0;
-        for (int k = 0; k < Part.Length; k++)
+        Vector512<double> sum = Vector512<double>.Zero;
+        Vector512<double> densities = sum;
+        Vector512<double> square = Vector512.Create(besides * besides);
+        for (int k = 0; k < Part.Length; k += Vector512<double>.Count)
         {
-            double deviation = Math.Max(PushMeasures.Quadrature(Deviation[k], besides), 1e-12);
-            beyond +=
-                Part[k]
-                * (
-                    NormalTail.Above((distance - Off[k]) / deviation, out double above)
-                    + NormalTail.Above((distance + Off[k]) / deviation, out double below)
-                );
-            density += Part[k] * (above + below) / deviation;
+            Vector512<double> off = Eight(Off, k);
+            Vector512<double> own = Eight(Deviation, k);
+            Vector512<double> deviation = Vector512.Max(
+                Vector512.Sqrt((own * own) + square),
+                Vector512.Create(LeastDeviation)
+            );
+            Vector512<double> part = Eight(Part, k);
+            Vector512<double> at = Vector512.Create(distance);
+            Vector512<double> above = NormalTail.Above((at - off) / deviation, out Vector512<double> here);
+            Vector512<double> below = NormalTail.Above((at + off) / deviation, out Vector512<double> there);
+            sum += part * (above + below);
+            densities += part * (here + there) / deviation;
         }
 
-        return beyond;
+        density = Vector512.Sum(densities);
+        return Vector512.Sum(sum);
+    }
+
+    /// <summary>Eight of them from one on; noughts beyond the last, which are no part of anything.</summary>
+    private static Vector512<double> Eight(ReadOnlySpan<double> of, int from)
+    {
+        if (from + Vector512<double>.Count <= of.Length)
+        {
+            return Vector512.Create(of[from..]);
+        }
+
+        Span<double> some = stackalloc double[Vector512<double>.Count];
+        some.Clear();
+        of[from..].CopyTo(some);
+        return Vector512.Create<double>(some);
     }
 }

@@ -69,6 +69,11 @@ internal static class Cautions
             ? Sentence.Of($"A bounce after the landing was not taken for a jump.")
             : Sentence.Of($"{count} bounces after landings were not taken for jumps.");
 
+    public static Sentence HopsIgnored(int count) =>
+        count == 1
+            ? Sentence.Of($"A hop on the plate before the jump was not taken for one onto the box.")
+            : Sentence.Of($"{count} hops on the plate before the jump were not taken for jumps onto the box.");
+
     public static Sentence WeightDisagrees(double measuredKg, double statedKg) =>
         $"The plate weighs {new Mass(measuredKg):0.0 kg}, but {new Mass(statedKg):0.0 kg} are stated: check the label or the plate; the plate's weight was used.";
 
@@ -164,6 +169,9 @@ internal static class Cautions
 
     public static Sentence Smoothed(double hz) =>
         $"The force was smoothed before it was written: nothing faster than about {hz:0} Hz is left, so edges and peaks are smeared. Export it without a filter.";
+
+    public static Sentence SwingsBack(double newtons) =>
+        $"After take-off the reading swings {newtons:0} N below its zero: something between plate and file is slower than the jump, so edges and peaks are smeared. Take the amplifier's or the export's filter off.";
 
     public static Sentence UnitUnsure(double newtons) =>
         $"The weight on the plate is only {newtons:0} N: if that is no small child, the force is not in newtons; check the unit.";

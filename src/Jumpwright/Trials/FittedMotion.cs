@@ -461,13 +461,14 @@ internal sealed class FittedMotion : IDisposable
     /// </summary>
     private void LeadTo(int from, int to, (double V, double X) end)
     {
-        double velocity = (end.V - _velocity[to]) / (to - from);
-        double position = (end.X - _position[to]) / (to - from);
-        for (int i = from + 1; i <= to; i++)
+        int samples = to - from;
+        if (samples == 0)
         {
-            _velocity[i] += velocity * (i - from);
-            _position[i] += position * (i - from);
+            return;
         }
+
+        Motions.AddRising(_velocity.AsSpan(from, samples + 1), (end.V - _velocity[to]) / samples);
+        Motions.AddRising(_position.AsSpan(from, samples + 1), (end.X - _position[to]) / samples);
     }
 
     private void Forwards(int from, int to) =>

@@ -6,13 +6,13 @@ using Jumpwright.Quantities;
 namespace Jumpwright.Trials;
 
 /// <summary>
-/// Velocity and position from force, which is straight between its samples, so that each step is exact. Four steps are taken at
-/// once, their sums added up within a vector, so that only the first of every four waits for what came before.
+/// Velocity and position from force, which is straight between its samples, so that each step is exact. Eight steps are taken at
+/// once, their sums added up within a vector, so that only the first of every eight waits for what came before.
 /// </summary>
 internal static class Motions
 {
     private const double G = Gravity.MetresPerSecondSquared;
-    private const int Four = 4;
+    private const int Eight = 8;
 
     /// <summary>From the first sample, whose velocity and position are given, to the last.</summary>
     public static void Integrate(
@@ -26,20 +26,20 @@ internal static class Motions
         int count = Count(forceN, velocityMS, positionM);
         double v = velocityMS[0];
         double x = positionM[0];
-        Vector256<double> steps = Vector256.Create(1.0, 2, 3, 4) * stepS;
+        Vector512<double> steps = Vector512.Create(1.0, 2, 3, 4, 5, 6, 7, 8) * stepS;
         int i = 1;
-        for (; i + Four <= count; i += Four)
+        for (; i + Eight <= count; i += Eight)
         {
-            Vector256<double> before = Acceleration(forceN, i - 1, perKg);
-            Vector256<double> after = Acceleration(forceN, i, perKg);
-            Vector256<double> gained = (before + after) * (stepS / 2);
-            Vector256<double> sum = UpTo(gained);
-            Vector256<double> moved = (before + before + after) * (stepS * stepS / 6);
-            Vector256<double> way = UpTo(((sum - gained) * stepS) + moved);
-            (Vector256.Create(v) + sum).StoreUnsafe(ref MemoryMarshal.GetReference(velocityMS), (nuint)i);
-            (Vector256.Create(x) + (steps * v) + way).StoreUnsafe(ref MemoryMarshal.GetReference(positionM), (nuint)i);
-            x += (Four * stepS * v) + way.GetElement(Four - 1);
-            v += sum.GetElement(Four - 1);
+            Vector512<double> before = Acceleration(forceN, i - 1, perKg);
+            Vector512<double> after = Acceleration(forceN, i, perKg);
+            Vector512<double> gained = (before + after) * (stepS / 2);
+            Vector512<double> sum = UpTo(gained);
+            Vector512<double> moved = (before + before + after) * (stepS * stepS / 6);
+            Vector512<double> way = UpTo(((sum - gained) * stepS) + moved);
+            (Vector512.Create(v) + sum).StoreUnsafe(ref MemoryMarshal.GetReference(velocityMS), (nuint)i);
+            (Vector512.Create(x) + (steps * v) + way).StoreUnsafe(ref MemoryMarshal.GetReference(positionM), (nuint)i);
+            x += (Eight * stepS * v) + way.GetElement(Eight - 1);
+            v += sum.GetElement(Eight - 1);
         }
 
         for (; i < count; i++)
@@ -65,23 +65,23 @@ internal static class Motions
         int count = Count(forceN, velocityMS, positionM);
         double v = velocityMS[count - 1];
         double x = positionM[count - 1];
-        Vector256<double> steps = Vector256.Create(4.0, 3, 2, 1) * stepS;
-        int i = count - 1 - Four;
-        for (; i >= 0; i -= Four)
+        Vector512<double> steps = Vector512.Create(8.0, 7, 6, 5, 4, 3, 2, 1) * stepS;
+        int i = count - 1 - Eight;
+        for (; i >= 0; i -= Eight)
         {
-            Vector256<double> before = Acceleration(forceN, i, perKg);
-            Vector256<double> after = Acceleration(forceN, i + 1, perKg);
-            Vector256<double> gained = (before + after) * (stepS / 2);
-            Vector256<double> sum = From(gained);
-            Vector256<double> moved = (after + after + before) * (stepS * stepS / 6);
-            Vector256<double> way = From(((sum - gained) * stepS) + moved);
-            (Vector256.Create(v) - sum).StoreUnsafe(ref MemoryMarshal.GetReference(velocityMS), (nuint)i);
-            (Vector256.Create(x) - (steps * v) + way).StoreUnsafe(ref MemoryMarshal.GetReference(positionM), (nuint)i);
-            x += way.GetElement(0) - (Four * stepS * v);
+            Vector512<double> before = Acceleration(forceN, i, perKg);
+            Vector512<double> after = Acceleration(forceN, i + 1, perKg);
+            Vector512<double> gained = (before + after) * (stepS / 2);
+            Vector512<double> sum = From(gained);
+            Vector512<double> moved = (after + after + before) * (stepS * stepS / 6);
+            Vector512<double> way = From(((sum - gained) * stepS) + moved);
+            (Vector512.Create(v) - sum).StoreUnsafe(ref MemoryMarshal.GetReference(velocityMS), (nuint)i);
+            (Vector512.Create(x) - (steps * v) + way).StoreUnsafe(ref MemoryMarshal.GetReference(positionM), (nuint)i);
+            x += way.GetElement(0) - (Eight * stepS * v);
             v -= sum.GetElement(0);
         }
 
-        for (i += Four - 1; i >= 0; i--)
+        for (i += Eight - 1; i >= 0; i--)
         {
             double after = (forceN[i + 1] * perKg) - G;
             double before = (forceN[i] * perKg) - G;
@@ -89,6 +89,24 @@ internal static class Motions
             v -= (after + before) * (stepS / 2);
             velocityMS[i] = v;
             positionM[i] = x;
+        }
+    }
+
+    /// <summary>Adds to each value after the first so much a sample.</summary>
+    public static void AddRising(Span<double> values, double aSample)
+    {
+        Vector512<double> ways = Vector512.Create(0.0, 1, 2, 3, 4, 5, 6, 7);
+        int i = 0;
+        foreach (ref Vector512<double> eight in MemoryMarshal.Cast<double, Vector512<double>>(values))
+        {
+            eight += ways * aSample;
+            ways += Vector512.Create((double)Eight);
+            i += Eight;
+        }
+
+        for (; i < values.Length; i++)
+        {
+            values[i] += aSample * i;
         }
     }
 
@@ -101,23 +119,25 @@ internal static class Motions
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Acceleration(ReadOnlySpan<double> forceN, int from, double perKg) =>
-        (Vector256.LoadUnsafe(ref MemoryMarshal.GetReference(forceN), (nuint)from) * perKg) - Vector256.Create(G);
+    private static Vector512<double> Acceleration(ReadOnlySpan<double> forceN, int from, double perKg) =>
+        (Vector512.LoadUnsafe(ref MemoryMarshal.GetReference(forceN), (nuint)from) * perKg) - Vector512.Create(G);
 
     /// <summary>Each element with all before it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> UpTo(Vector256<double> v)
+    private static Vector512<double> UpTo(Vector512<double> v)
     {
         // What is asked for from outside is nothing.
-        v += Vector256.Shuffle(v, Vector256.Create(-1L, 0, 1, 2));
-        return v + Vector256.Shuffle(v, Vector256.Create(-1L, -1, 0, 1));
+        v += Vector512.Shuffle(v, Vector512.Create(-1L, 0, 1, 2, 3, 4, 5, 6));
+        v += Vector512.Shuffle(v, Vector512.Create(-1L, -1, 0, 1, 2, 3, 4, 5));
+        return v + Vector512.Shuffle(v, Vector512.Create(-1L, -1, -1, -1, 0, 1, 2, 3));
     }
 
     /// <summary>Each element with all after it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> From(Vector256<double> v)
+    private static Vector512<double> From(Vector512<double> v)
     {
-        v += Vector256.Shuffle(v, Vector256.Create(1L, 2, 3, -1));
-        return v + Vector256.Shuffle(v, Vector256.Create(2L, 3, -1, -1));
+        v += Vector512.Shuffle(v, Vector512.Create(1L, 2, 3, 4, 5, 6, 7, -1));
+        v += Vector512.Shuffle(v, Vector512.Create(2L, 3, 4, 5, 6, 7, -1, -1));
+        return v + Vector512.Shuffle(v, Vector512.Create(4L, 5, 6, 7, -1, -1, -1, -1));
     }
 }

@@ -1,4 +1,6 @@
 using System.Buffers;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace Jumpwright.Trials;
 
@@ -67,26 +69,11 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
         // Flat within the noise of block means and a little more for hum and a ringing plate.
         double tolerance = (6 * noise / Math.Sqrt(block)) + Math.Max(2.5, 0.003 * (high - low));
-        double zero = double.NaN;
+        double zero = LowestFlat(means, tolerance);
         int run = 0;
-        for (int k = 0; k + BlocksInFlat <= count; k++)
-        {
-            ReadOnlySpan<double> window = means.Slice(k, BlocksInFlat);
-            double least = Math.Min(window[0], Math.Min(window[1], window[2]));
-            double most = Math.Max(window[0], Math.Max(window[1], window[2]));
-            if (most - least <= tolerance)
-            {
-                double mean = (window[0] + window[1] + window[2]) / 3;
-                if (!(mean >= zero))
-                {
-                    zero = mean;
-                }
-            }
-        }
-
         bool empty = false;
         double load = high;
-        if (!double.IsNaN(zero))
+        if (double.IsFinite(zero))
         {
             int loaded = 0;
             foreach (double mean in means)
@@ -121,6 +108,60 @@ internal readonly record struct PlateLevels(double ZeroN, double LoadN, double N
 
         ArrayPool<double>.Shared.Return(rented);
         return empty ? new PlateLevels(zero, load, noise, true) : new PlateLevels(0, Median(forceN), noise, false);
+    }
+
+    /// <summary>Mean of the lowest three blocks in a row that lie within a tolerance of each other, N; infinite where none do.</summary>
+    private static double LowestFlat(ReadOnlySpan<double> means, double tolerance)
+    {
+        ref double first = ref MemoryMarshal.GetReference(means);
+        Vector512<double> lowest = Vector512.Create(double.PositiveInfinity);
+        int last = means.Length - BlocksInFlat;
+        int k = 0;
+        for (; k + Vector512<double>.Count - 1 <= last; k += Vector512<double>.Count)
+        {
+            lowest = LowerFlat(
+                lowest,
+                Eight(ref first, k),
+                Eight(ref first, k + 1),
+                Eight(ref first, k + 2),
+                tolerance
+            );
+        }
+
+        double found = double.PositiveInfinity;
+        for (; k <= last; k++)
+        {
+            Vector512<double> one = LowerFlat(
+                Vector512.Create(found),
+                Vector512.Create(means[k]),
+                Vector512.Create(means[k + 1]),
+                Vector512.Create(means[k + 2]),
+                tolerance
+            );
+            found = one[0];
+        }
+
+        for (int lane = 0; lane < Vector512<double>.Count; lane++)
+        {
+            found = Math.Min(found, lowest[lane]);
+        }
+
+        return found;
+    }
+
+    private static Vector512<double> Eight(ref double first, int from) => Vector512.LoadUnsafe(ref first, (nuint)from);
+
+    private static Vector512<double> LowerFlat(
+        Vector512<double> lowest,
+        Vector512<double> a,
+        Vector512<double> b,
+        Vector512<double> c,
+        double tolerance
+    )
+    {
+        Vector512<double> spread = Vector512.Max(a, Vector512.Max(b, c)) - Vector512.Min(a, Vector512.Min(b, c));
+        Vector512<double> flat = Vector512.LessThanOrEqual(spread, Vector512.Create(tolerance));
+        return Vector512.ConditionalSelect(flat, Vector512.Min(lowest, (a + b + c) / 3), lowest);
     }
 
     /// <summary>Two blocks may be the peak of an impact.</summary>

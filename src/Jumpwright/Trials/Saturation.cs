@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Trials;
@@ -31,8 +32,12 @@ internal static class Saturation
         }
 
         int least = Math.Max(LeastSamples, (int)Math.Ceiling(LeastS * plate.RateHz));
+        // A number above nothing is written in one way: as bits it is found many at a time.
+        ReadOnlySpan<long> bits = MemoryMarshal.Cast<double, long>(channelN);
+        int first = bits.IndexOf(BitConverter.DoubleToInt64Bits(most));
+        int last = bits.LastIndexOf(BitConverter.DoubleToInt64Bits(most));
         // So long a run holds one of every so many samples.
-        for (int k = least - 1; k < channelN.Length; k += least)
+        for (int k = first + least - 1; k <= last; k += least)
         {
             if (channelN[k] != most)
             {

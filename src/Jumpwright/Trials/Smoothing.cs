@@ -51,9 +51,10 @@ internal static class Smoothing
 
     /// <summary>Trials of a smoothed recording with what is smeared named; others as they are.</summary>
     public static ImmutableArray<Trial> Named(Plate plate, ImmutableArray<Trial> trials) =>
-        CutOffHz(plate) is { } hz
-            ? [.. trials.Select(trial => trial.Doubting(Cautions.Smoothed(hz), Smeared))]
-            : trials;
+        CutOffHz(plate) is { } hz ? [.. trials.Select(trial => trial.Doubting(Cautions.Smoothed(hz), Smeared))]
+        : SwingBack.Newtons(plate) is > 0 and var newtons
+            ? [.. trials.Select(trial => trial.Doubting(Cautions.SwingsBack(newtons), Smeared))]
+        : trials;
 
     /// <summary>Above which frequency about nothing is left, Hz; null where it is not smoothed, or harmlessly.</summary>
     private static double? CutOffHz(Plate plate) =>

@@ -18,6 +18,9 @@ internal static class StandingJumpTrials
 
     private const double SlowestOffPlateMS = 0.9;
 
+    /// <summary>Back on the plate sooner nobody stood on a box, s.</summary>
+    private const double LeastOnBoxS = 0.35;
+
     public static Outcome<ImmutableArray<Trial>> Of(
         Plate plate,
         JumpTask task,
@@ -38,6 +41,7 @@ internal static class StandingJumpTrials
             double previousFlight = 0;
             int landed = -1;
             int bounces = 0;
+            int hops = 0;
             for (int k = first; k <= last; k++)
             {
                 Contact contact = plate.Contacts[k];
@@ -52,6 +56,12 @@ internal static class StandingJumpTrials
                 {
                     bounces++;
                     landed = k + 1;
+                    continue;
+                }
+
+                if (task == JumpTask.BoxJump && IsHopBefore(plate, k, last))
+                {
+                    hops++;
                     continue;
                 }
 
@@ -83,6 +93,12 @@ internal static class StandingJumpTrials
                 Trial before = trials[^1];
                 trials[^1] = before with { Warnings = before.Warnings.Add(Cautions.BouncesIgnored(bounces)) };
             }
+
+            if (hops > 0 && trials.Count > 0)
+            {
+                Trial after = trials[^1];
+                trials[^1] = after with { Warnings = after.Warnings.Add(Cautions.HopsIgnored(hops)) };
+            }
         }
 
         if (trials.Count > 0)
@@ -103,6 +119,14 @@ internal static class StandingJumpTrials
         );
         return seconds < BounceContactS || (seconds < LikelyBounceContactS && flight < LikelyBouncePart * previous);
     }
+
+    /// <summary>Whether somebody who leaves the plate later is back on it so soon that this take-off led to no box.</summary>
+    private static bool IsHopBefore(Plate plate, int contact, int last) =>
+        contact < last
+        && plate.Contacts[last].TakeOff is not null
+        && plate.Contacts[contact].TakeOff is { } takeOff
+        && plate.Contacts[contact + 1].TouchDown is { } down
+        && plate.Seconds(takeOff.Sample, down.Sample) < LeastOnBoxS;
 
     private static bool IsJump(Plate plate, FittedMotion? motion, Contact contact, Contact? landing)
     {

@@ -138,7 +138,7 @@ internal sealed class StandingSolution
             x[posture] = row[posture] * AnyPostureM * AnyPostureM;
         }
 
-        int constants = x.Length - _noise.Count;
+        int constants = _model.FirstConstant;
         for (int k = 0; k < _noise.Count; k++)
         {
             x[constants + k] = row[constants + k] * _noise[k];

@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Jumpwright.Quantities;
 
 namespace Jumpwright.Trials;
@@ -21,6 +22,8 @@ internal sealed class StayModel
     public const int Drift = 1;
 
     private const int OfWindow = (2 * N) + 1;
+
+    private static readonly int Whole = Vector512<double>.Count;
 
     private readonly double[] _force;
     private readonly int _offset;
@@ -82,18 +85,22 @@ internal sealed class StayModel
             next += _gaps[g].Contacts.Length;
         }
 
-        Size = next;
+        FirstConstant = constants;
         Constants = next - constants;
+        Size = (next + Whole - 1) / Whole * Whole;
     }
 
     public IReadOnlyList<Stretch> Windows { get; }
 
     public double MassKg { get; }
 
-    /// <summary>Number of unknowns.</summary>
+    /// <summary>Number of unknowns, filled up with noughts to whole vectors.</summary>
     public int Size { get; }
 
-    /// <summary>Number of contacts between still stretches, whose mean noise is unknown: the last of the unknowns.</summary>
+    /// <summary>The first of those that stand for the mean noise of a contact between still stretches.</summary>
+    public int FirstConstant { get; }
+
+    /// <summary>How many of those there are.</summary>
     public int Constants { get; }
 
     public static int First(int window) => 2 + (window * OfWindow);

@@ -1,5 +1,5 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace Jumpwright.Trials;
 
@@ -14,9 +14,9 @@ internal static class SymmetricMatrix
     {
         double product = 1;
         double log = 0;
-        int width = size / Vector<double>.Count;
-        Span<Vector<double>> all = MemoryMarshal.Cast<double, Vector<double>>(matrix[..(size * size)]);
-        Span<Vector<double>> row = stackalloc Vector<double>[width];
+        int width = size / Vector512<double>.Count;
+        Span<Vector512<double>> all = MemoryMarshal.Cast<double, Vector512<double>>(matrix[..(size * size)]);
+        Span<Vector512<double>> row = stackalloc Vector512<double>[width];
         Span<double> factors = stackalloc double[size];
         for (int p = 0; p < size; p++)
         {
@@ -36,7 +36,7 @@ internal static class SymmetricMatrix
 
             factors[p] = 0;
             matrix[(p * size) + p] = 1;
-            var inverse = new Vector<double>(1 / pivot);
+            Vector512<double> inverse = Vector512.Create(1 / pivot);
             for (int j = 0; j < row.Length; j++)
             {
                 row[j] = all[(p * width) + j] * inverse;
@@ -45,7 +45,7 @@ internal static class SymmetricMatrix
             // A column of vectors at a time: the row's part stays where it is fastest.
             for (int j = 0; j < row.Length; j++)
             {
-                Vector<double> part = row[j];
+                Vector512<double> part = row[j];
                 for (int i = 0, at = j; i < factors.Length; i++, at += width)
                 {
                     all[at] -= part * factors[i];
@@ -61,33 +61,42 @@ internal static class SymmetricMatrix
     /// <summary>to = matrix · from.</summary>
     public static void Multiply(ReadOnlySpan<double> matrix, ReadOnlySpan<double> from, Span<double> to)
     {
-        int size = from.Length;
-        Span<Vector<double>> sums = MemoryMarshal.Cast<double, Vector<double>>(to);
-        ReadOnlySpan<Vector<double>> rows = MemoryMarshal.Cast<double, Vector<double>>(matrix);
-        sums.Clear();
-        for (int i = 0; i < size; i++)
+        Span<Vector512<double>> sums = MemoryMarshal.Cast<double, Vector512<double>>(to);
+        ReadOnlySpan<Vector512<double>> rows = MemoryMarshal.Cast<double, Vector512<double>>(matrix);
+        // A column of vectors at a time: its sum stays where it is fastest.
+        for (int j = 0; j < sums.Length; j++)
         {
-            var by = new Vector<double>(from[i]);
-            ReadOnlySpan<Vector<double>> row = rows.Slice(i * sums.Length, sums.Length);
-            for (int j = 0; j < sums.Length && j < row.Length; j++)
+            Vector512<double> sum = Vector512<double>.Zero;
+            for (int i = 0, at = j; i < from.Length; i++, at += sums.Length)
             {
-                sums[j] += row[j] * by;
+                sum += rows[at] * from[i];
             }
+
+            sums[j] = sum;
         }
     }
 
     public static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
-        ReadOnlySpan<Vector<double>> va = MemoryMarshal.Cast<double, Vector<double>>(a);
-        ReadOnlySpan<Vector<double>> vb = MemoryMarshal.Cast<double, Vector<double>>(b);
-        Vector<double> sums = Vector<double>.Zero;
-        for (int i = 0; i < va.Length && i < vb.Length; i++)
+        ReadOnlySpan<Vector512<double>> va = MemoryMarshal.Cast<double, Vector512<double>>(a);
+        ReadOnlySpan<Vector512<double>> vb = MemoryMarshal.Cast<double, Vector512<double>>(b);
+        Vector512<double> sums = Vector512<double>.Zero;
+        Vector512<double> others = sums;
+        int k = 0;
+        // Two at a time, none of which waits for the other.
+        for (; k + 1 < va.Length && k + 1 < vb.Length; k += 2)
         {
-            sums += va[i] * vb[i];
+            sums += va[k] * vb[k];
+            others += va[k + 1] * vb[k + 1];
         }
 
-        double sum = Vector.Sum(sums);
-        for (int i = va.Length * Vector<double>.Count; i < a.Length; i++)
+        if (k < va.Length)
+        {
+            sums += va[k] * vb[k];
+        }
+
+        double sum = Vector512.Sum(sums + others);
+        for (int i = va.Length * Vector512<double>.Count; i < a.Length; i++)
         {
             sum += a[i] * b[i];
         }
@@ -98,14 +107,14 @@ internal static class SymmetricMatrix
     /// <summary>to += by · row.</summary>
     public static void AddScaled(Span<double> to, ReadOnlySpan<double> row, double by)
     {
-        Span<Vector<double>> sums = MemoryMarshal.Cast<double, Vector<double>>(to);
-        ReadOnlySpan<Vector<double>> parts = MemoryMarshal.Cast<double, Vector<double>>(row);
+        Span<Vector512<double>> sums = MemoryMarshal.Cast<double, Vector512<double>>(to);
+        ReadOnlySpan<Vector512<double>> parts = MemoryMarshal.Cast<double, Vector512<double>>(row);
         for (int i = 0; i < sums.Length && i < parts.Length; i++)
         {
             sums[i] += parts[i] * by;
         }
 
-        for (int i = sums.Length * Vector<double>.Count; i < to.Length; i++)
+        for (int i = sums.Length * Vector512<double>.Count; i < to.Length; i++)
         {
             to[i] += row[i] * by;
         }

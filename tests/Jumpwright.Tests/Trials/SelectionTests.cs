@@ -91,6 +91,27 @@ public sealed class SelectionTests
         Assert.Null(trial.Find(MeasureNames.JumpHeightFlightTime));
     }
 
+    /// <summary>Somebody pumps before a box jump, so hard that the feet leave the plate for a moment.</summary>
+    [Fact]
+    public void BoxJump_AHopBeforeIt_IsNotTakenForIt_AndIsSaid()
+    {
+        var random = SeededRandom.For(20270111, 8);
+        SimulatedRecording hop = Plates.Record(
+            CountermovementJumps.Make(Jumper with { TakeOffVelocityMS = 1.1, SwayN = 0 }, random),
+            OnePlate,
+            random
+        );
+        SimulatedRecording box = Plates.Record(
+            CountermovementJumps.Make(Jumper with { LandsElsewhere = true, SwayN = 0 }, random),
+            OnePlate,
+            random
+        );
+        double[] force = [.. hop.TotalN, .. box.TotalN];
+        Trial trial = Assert.Single(Measure(force, JumpTask.BoxJump));
+        Near(box, trial, MeasureNames.JumpHeight, 0.008);
+        Assert.Contains(trial.Warnings, w => w.Contains("not taken for one onto the box", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void SnapDown_WhosePlateIsNearlyUnloaded_IsNeitherAFlightNorAnEmptyPlate()
     {

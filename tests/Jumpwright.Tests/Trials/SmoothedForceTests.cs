@@ -75,4 +75,79 @@ public class SmoothedForceTests
         Assert.DoesNotContain(trial.Warnings, w => w.Contains("smoothed", StringComparison.Ordinal));
         Assert.Equal(Jump.HeightM, trial.Value(MeasureNames.JumpHeight), 0.003);
     }
+
+    /// <summary>
+    /// A causal filter of second order between plate and file, as some amplifiers have one: two equal real poles would not swing, these
+    /// (damped by the half root of two, as Butterworth's 1930) do. What noise there is comes in behind it and shows nothing.
+    /// </summary>
+    private static ForceRecording ThroughAnAmplifier(ForceRecording recording, double cutOffHz, double noiseN)
+    {
+        double[] force = recording.TotalN.ToArray();
+        double radians = 2 * Math.PI * cutOffHz;
+        double step = 1 / recording.RateHz;
+        const int finer = 20;
+        double reading = force[0];
+        double change = 0;
+        var random = new Random(3);
+        double[] passed = new double[force.Length];
+        for (int i = 0; i < force.Length; i++)
+        {
+            for (int k = 0; k < finer; k++)
+            {
+                change +=
+                    ((radians * radians * (force[i] - reading)) - (Math.Sqrt(2) * radians * change)) * step / finer;
+                reading += change * step / finer;
+            }
+
+            passed[i] =
+                reading + (noiseN * (random.NextDouble() + random.NextDouble() + random.NextDouble() - 1.5) * 2);
+        }
+
+        return new ForceRecording(recording.Labels, [], 0, recording.RateHz, passed, default, default);
+    }
+
+    [Theory]
+    [InlineData(18, 500)]
+    [InlineData(25, 1000)]
+    [InlineData(22, 2000)]
+    public void AnAmplifierSlowerThanTheJump_ShowsBelowZero_AndWhatRestsOnEdgesIsDoubtful(
+        double cutOffHz,
+        double rateHz
+    )
+    {
+        Trial trial = Measure(ThroughAnAmplifier((Jump with { NoiseN = 0, RateHz = rateHz }).Record(), cutOffHz, 1));
+        Assert.True(
+            Math.Abs(trial.Value(MeasureNames.JumpHeightFlightTime) - Jump.HeightM) > 0.01,
+            "the filter is to make a height wrong by more than a centimetre"
+        );
+        Assert.Contains(trial.Warnings, w => w.Contains("below its zero", StringComparison.Ordinal));
+        Assert.All(RestOnEdges, name => Assert.Contains(name, trial.Doubtful));
+        Assert.DoesNotContain(MeasureNames.BodyWeight, trial.Doubtful);
+    }
+
+    [Fact]
+    public void AnAmplifierFarFasterThanTheJump_IsLetPass()
+    {
+        Trial trial = Measure(ThroughAnAmplifier((Jump with { NoiseN = 0 }).Record(), 250, 1));
+        Assert.DoesNotContain(trial.Warnings, w => w.Contains("below its zero", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(35, 20)]
+    [InlineData(55, 40)]
+    [InlineData(120, 60)]
+    public void APlateThatRingsOnAndOn_ReadsTheForceRight_AndIsNoSlowOne(double hz, double newtons)
+    {
+        ForceRecording recording = Jump.Record();
+        double[] force = recording.TotalN.ToArray();
+        int from = (int)Math.Ceiling(Jump.TakeOffS * Jump.RateHz);
+        for (int i = from; i < from + (int)(0.4 * Jump.RateHz); i++)
+        {
+            double s = (i / Jump.RateHz) - Jump.TakeOffS;
+            force[i] -= newtons * Math.Exp(-6 * s) * Math.Sin(2 * Math.PI * hz * s);
+        }
+
+        Trial trial = Measure(new ForceRecording(recording.Labels, [], 0, Jump.RateHz, force, default, default));
+        Assert.DoesNotContain(trial.Warnings, w => w.Contains("below its zero", StringComparison.Ordinal));
+    }
 }
