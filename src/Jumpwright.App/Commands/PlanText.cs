@@ -47,7 +47,9 @@ internal static class PlanText
             to.WriteLine("These collide; without any one of them the rest can be met:");
             foreach (Requirement requirement in collision.Requirements)
             {
-                to.WriteLine($"  {TextBook.T[$"requirement.{requirement.Kind}"]}: {TerminalWords.Of(requirement.Text)}");
+                to.WriteLine(
+                    $"  {TextBook.T[$"requirement.{requirement.Kind}"]}: {TerminalWords.Of(requirement.Text)}"
+                );
             }
         }
 

@@ -188,8 +188,7 @@ public sealed class PictureBook(
                 scale * e.Measure.StandardUncertainty
             )),
         ];
-        string label =
-            $"{Capital(Spoken.Measure(last.Measure.Name))}, {Spoken.Of(last.Device ?? Device.ForcePlate)}";
+        string label = $"{Capital(Spoken.Measure(last.Measure.Name))}, {Spoken.Of(last.Device ?? Device.ForcePlate)}";
         return Plots.Trend(points, label, unit, writer: SpokenSentences.Writer);
     }
 

@@ -124,8 +124,5 @@ internal static class TrendPlot
 
     /// <summary>As exactly as its doubt lets it, as everywhere.</summary>
     private static string Number(double value, double u) =>
-        value.ToString(
-            "F" + Digits.Of(u, value).ToString(CultureInfo.InvariantCulture),
-            CultureInfo.InvariantCulture
-        );
+        value.ToString("F" + Digits.Of(u, value).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

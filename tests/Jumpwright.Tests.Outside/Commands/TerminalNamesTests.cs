@@ -49,7 +49,12 @@ public sealed class TerminalNamesTests
         Assert.Contains("Age for depth jumps: 16 y", told, StringComparison.Ordinal);
         Assert.All(
             LimitBook.Standard.All,
-            l => Assert.Contains($"    In overrides.csv and squad.yaml: {l.Id}\n", limits.Output, StringComparison.Ordinal)
+            l =>
+                Assert.Contains(
+                    $"    In overrides.csv and squad.yaml: {l.Id}\n",
+                    limits.Output,
+                    StringComparison.Ordinal
+                )
         );
     }
 

@@ -53,7 +53,21 @@ public class LayoutTests(ServedDemo demo)
         string[] told = await page.EvaluateAsync<string[]>(
             "[...document.querySelectorAll('main section > h2')].map(h => h.id)"
         );
-        string[] order = ["rulings", "next", "symptoms", "restrictions", "cards", "ladder", "findings", "gains", "jump", "measures", "work", "recordings"];
+        string[] order =
+        [
+            "rulings",
+            "next",
+            "symptoms",
+            "restrictions",
+            "cards",
+            "ladder",
+            "findings",
+            "gains",
+            "jump",
+            "measures",
+            "work",
+            "recordings",
+        ];
         Assert.Equal(order.Where(told.Contains), told.Where(order.Contains));
         Assert.True(told.Intersect(order).Count() >= 10, string.Join(", ", told));
         await page.CloseAsync();

@@ -24,7 +24,11 @@ public partial class OneReadingTests(ServedDemo demo)
             }
 
             Assert.Equal(sentence.Groups["height"].Value, picture.Groups["height"].Value);
-            Assert.Contains($"<summary class=\"number\">{sentence.Groups["height"].Value}</summary>", page, StringComparison.Ordinal);
+            Assert.Contains(
+                $"<summary class=\"number\">{sentence.Groups["height"].Value}</summary>",
+                page,
+                StringComparison.Ordinal
+            );
             compared++;
         }
 
@@ -57,19 +61,20 @@ public partial class OneReadingTests(ServedDemo demo)
     private async Task<string> Page(string path)
     {
         using var client = new HttpClient();
-        string html = await client.GetStringAsync(
-            new Uri(demo.Address + path),
-            TestContext.Current.CancellationToken
-        );
+        string html = await client.GetStringAsync(new Uri(demo.Address + path), TestContext.Current.CancellationToken);
         return WebUtility.HtmlDecode(html).Replace('\u00A0', ' ').Replace('\u202F', ' ').Replace("\u2060", "");
     }
 
     [GeneratedRegex(@"Jumps (?<height>[\d.]+ ± [\d.]+ cm) \([^)]*, (?<day>\d+ \w+ \d{4})\)")]
     private static partial Regex Sentence();
 
-    [GeneratedRegex(@"<title[^>]*>Countermovement jump, (?<day>\d+ \w+ \d{4}); [^<]*day: (?<height>[\d.]+ ± [\d.]+ cm)")]
+    [GeneratedRegex(
+        @"<title[^>]*>Countermovement jump, (?<day>\d+ \w+ \d{4}); [^<]*day: (?<height>[\d.]+ ± [\d.]+ cm)"
+    )]
     private static partial Regex Picture();
 
-    [GeneratedRegex(@"<desc[^>]*>(\d+ \w+ \d{4}: [\d.]+ ± [\d.]+ cm; )+\d+ \w+ \d{4}: (?<last>[\d.]+ ± [\d.]+ cm)\.</desc>")]
+    [GeneratedRegex(
+        @"<desc[^>]*>(\d+ \w+ \d{4}: [\d.]+ ± [\d.]+ cm; )+\d+ \w+ \d{4}: (?<last>[\d.]+ ± [\d.]+ cm)\.</desc>"
+    )]
     private static partial Regex Trend();
 }

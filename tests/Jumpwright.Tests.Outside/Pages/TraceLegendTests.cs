@@ -159,6 +159,5 @@ public class TraceLegendTests(ServedDemo demo)
 file static class Marks
 {
     /// <summary>Waits until a trial that is laid over has its mark, that is until it is drawn.</summary>
-    public static async Task FilledAsync(this ILocator mark) =>
-        await Assertions.Expect(mark).Not.ToHaveTextAsync("");
+    public static async Task FilledAsync(this ILocator mark) => await Assertions.Expect(mark).Not.ToHaveTextAsync("");
 }

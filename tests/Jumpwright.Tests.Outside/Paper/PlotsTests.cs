@@ -92,7 +92,10 @@ public class PlotsTests
         // Drawn dash by dash: the left leg's line, in the accent's colour, has fewer and longer pieces than the right's in ink.
         (int left, int right) = (Pieces(svg, "#1F4E8C"), Pieces(svg, "#111"));
         Assert.InRange(left, 10, right / 2);
-        Assert.DoesNotContain("left", Texts(Plots.TraceSvg(trace with { LeftN = [], RightN = [] }, "Jump")).Select(t => t.Trim()));
+        Assert.DoesNotContain(
+            "left",
+            Texts(Plots.TraceSvg(trace with { LeftN = [], RightN = [] }, "Jump")).Select(t => t.Trim())
+        );
     }
 
     /// <summary>Of how many pieces the most broken line of that colour is made.</summary>

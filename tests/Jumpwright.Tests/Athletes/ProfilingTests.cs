@@ -74,7 +74,12 @@ public class ProfilingTests
     [InlineData(1.79, -14.1, FindingVerdict.Limits, "The right leg pushes more")]
     [InlineData(1.40, 0.3, FindingVerdict.Limits, "Single hop")]
     [InlineData(1.40, -14.1, FindingVerdict.Limits, "Single hop")]
-    public void SingleLeg_HopAndPush_TheMoreCarefulSpeaks(double rightM, double pct, FindingVerdict verdict, string first)
+    public void SingleLeg_HopAndPush_TheMoreCarefulSpeaks(
+        double rightM,
+        double pct,
+        FindingVerdict verdict,
+        string first
+    )
     {
         Finding finding = OffBothLegs(pct, Hops(1.80, rightM))[Quality.SingleLeg];
         Assert.Equal(verdict, finding.Verdict);
@@ -102,7 +107,10 @@ public class ProfilingTests
     [InlineData(30, FindingVerdict.NotTested)]
     [InlineData(20, FindingVerdict.NotTested)]
     [InlineData(9, FindingVerdict.Limits)]
-    public void AnkleStiffness_FromHeelRaisesAlone_IsNeverSound_AndHopsWouldSettleIt(double reps, FindingVerdict verdict)
+    public void AnkleStiffness_FromHeelRaisesAlone_IsNeverSound_AndHopsWouldSettleIt(
+        double reps,
+        FindingVerdict verdict
+    )
     {
         Finding finding = Story
             .Untested.Screened("heel-raises", 30, Side.Left)
@@ -148,7 +156,11 @@ public class ProfilingTests
     [Fact]
     public void Summary_SaysWhatGuardsHealthAndIsNotTested()
     {
-        Assert.EndsWith("Not tested: landing, single-leg ability.", Rebounds(0.26).Profile.Known, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "Not tested: landing, single-leg ability.",
+            Rebounds(0.26).Profile.Known,
+            StringComparison.Ordinal
+        );
         Assert.EndsWith(
             "Not tested: single-leg ability.",
             Rebounds(0.198).Times(3, s => s.Screened("landing-screen", 2)).Profile.Known,

@@ -79,8 +79,7 @@ public class ReportTests
             );
         }
 
-        static string Told(History history) =>
-            Text(Reporting.Of(Club, [history], Catalogue.Standard, Story.Today)[1]);
+        static string Told(History history) => Text(Reporting.Of(Club, [history], Catalogue.Standard, Story.Today)[1]);
         string told = Told(mat.History);
         Assert.Contains("Last measured on 28 Dec 2026: jump height", told, StringComparison.Ordinal);
         Assert.Contains("no change is told from one to the other", told, StringComparison.Ordinal);

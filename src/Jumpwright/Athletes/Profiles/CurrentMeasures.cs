@@ -50,10 +50,7 @@ internal static class CurrentMeasures
                     )
                 ),
         ]);
-        return
-        [
-            .. comparable.Select(p => p.Trial.Date).Distinct().Order().Select(day => Pooled(comparable, day)),
-        ];
+        return [.. comparable.Select(p => p.Trial.Date).Distinct().Order().Select(day => Pooled(comparable, day))];
     }
 
     private static IEnumerable<IGrouping<Group, (MeasuredTrial Trial, Measure Measure)>> Groups(

@@ -43,14 +43,7 @@ internal static class FindAnkleStiffness
 
         Finding untested = contact is null
             ? Verdicts.NotTested(Quality.AnkleStiffness, QualityTest.Hops, Test, ProfileLimits.HopContact)
-            : Verdicts.Stale(
-                Quality.AnkleStiffness,
-                known,
-                QualityTest.Hops,
-                Test,
-                ProfileLimits.HopContact,
-                contact
-            );
+            : Verdicts.Stale(Quality.AnkleStiffness, known, QualityTest.Hops, Test, ProfileLimits.HopContact, contact);
         return HeelRaises(known, untested) ?? untested;
     }
 

@@ -24,7 +24,10 @@ internal sealed record JumpPair(Evidence Jump, Evidence Standing)
     {
         history = history with
         {
-            Trials = [.. history.Trials.Where(t => t.Trial.Task == task || t.Trial.Task == JumpTask.CountermovementJump)],
+            Trials =
+            [
+                .. history.Trials.Where(t => t.Trial.Task == task || t.Trial.Task == JumpTask.CountermovementJump),
+            ],
         };
         LocalDate? day = asOf;
         while (day is { } on)
@@ -40,7 +43,8 @@ internal sealed record JumpPair(Evidence Jump, Evidence Standing)
     }
 
     /// <summary>Whether both were jumped at all, on whatever days and devices.</summary>
-    internal static bool BothSeen(Known known, JumpTask task) => Seen(known, task) && Seen(known, JumpTask.CountermovementJump);
+    internal static bool BothSeen(Known known, JumpTask task) =>
+        Seen(known, task) && Seen(known, JumpTask.CountermovementJump);
 
     private static bool Seen(Known known, JumpTask task) => Heights.Any(h => known.Find(h, task) is not null);
 

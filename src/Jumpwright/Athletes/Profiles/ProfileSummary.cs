@@ -38,7 +38,12 @@ internal static class ProfileSummary
         };
         bool settles = performance is [] && condition is null;
         return (
-            Joined(height, first, then, performance is [] && condition is null && unclear is null ? null : Untested(findings)),
+            Joined(
+                height,
+                first,
+                then,
+                performance is [] && condition is null && unclear is null ? null : Untested(findings)
+            ),
             settles && unclear?.NextTest is { } next ? NamedTest.Settling(unclear.Quality, next) : null
         );
     }

@@ -42,12 +42,7 @@ internal sealed record SquatJumpShare(
     /// <summary>Not tested, and why where both were jumped and are still no pair.</summary>
     internal static Finding Untested(Known known, Quality quality, Coefficient threshold)
     {
-        Finding untested = Verdicts.NotTested(
-            quality,
-            QualityTest.SquatAndCountermovementJumps,
-            Test,
-            threshold
-        );
+        Finding untested = Verdicts.NotTested(quality, QualityTest.SquatAndCountermovementJumps, Test, threshold);
         return JumpPair.BothSeen(known, JumpTask.SquatJump)
             ? untested with
             {

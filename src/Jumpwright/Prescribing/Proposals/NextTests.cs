@@ -124,8 +124,7 @@ public static class NextTests
             null => [],
         };
 
-    private static int TrialsOf(Finding finding) =>
-        finding.Asks is QualityTest.Hops ? Hops : Trials;
+    private static int TrialsOf(Finding finding) => finding.Asks is QualityTest.Hops ? Hops : Trials;
 
     private static Outcome<TestProposal> OfQuality(string athlete, Finding finding, TestGate gate)
     {

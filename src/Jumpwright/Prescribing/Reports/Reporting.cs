@@ -243,8 +243,8 @@ public static class Reporting
         return now.Length < 5 || freedom < 4
             ? null
             : Math.Sqrt(
-                ways.Where(w => w.Length > 1).Sum(w => (w.Length - 1) * Math.Pow(Statistics.Spread.StandardDeviation(w), 2))
-                    / freedom
+                ways.Where(w => w.Length > 1)
+                    .Sum(w => (w.Length - 1) * Math.Pow(Statistics.Spread.StandardDeviation(w), 2)) / freedom
             );
     }
 
