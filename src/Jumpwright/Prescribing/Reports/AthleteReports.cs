@@ -5,6 +5,7 @@ using Jumpwright.Calculators.Curves;
 using Jumpwright.Prescribing.Change;
 using Jumpwright.Prescribing.Gains;
 using Jumpwright.Prescribing.Proposals;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using NodaTime;
 
@@ -173,16 +174,19 @@ internal static class AthleteReports
                 .Where(o => o.Why is not null)
                 .Select(o => (o.Question, o.Why!)),
         ];
-        Sentence[] waiting =
-        [
-            .. refused
-                .Where(r => r.Why != TestOffer.KnownWellEnough)
-                .GroupBy(r => r.Why)
-                .Select(g => Sentence.Of($"{Sentence.Join(", ", g.Select(r => r.Question))} ({g.Key})")),
-        ];
+        (Sentence Question, Sentence Why)[] waiting = [.. refused.Where(r => r.Why != TestOffer.KnownWellEnough)];
         if (waiting.Length > 0)
         {
-            yield return Sentence.Of($"Not now: {Sentence.Join("; ", waiting)}.");
+            yield return new ReportParagraph(Grouped(waiting))
+            {
+                UnderRulings = waiting.Any(r => IsRuling(r.Why))
+                    ? Grouped([
+                        .. waiting
+                            .OrderBy(r => IsRuling(r.Why) ? 0 : 1)
+                            .Select(r => IsRuling(r.Why) ? (r.Question, Sentence.Of($"what forbids today, above")) : r),
+                    ])
+                    : null,
+            };
         }
 
         Sentence[] known = [.. refused.Where(r => r.Why == TestOffer.KnownWellEnough).Select(r => r.Question)];
@@ -190,6 +194,19 @@ internal static class AthleteReports
         {
             yield return Sentence.Of($"Known well enough for now: {Sentence.Join(", ", known)}.");
         }
+    }
+
+    private static bool IsRuling(Sentence why) => why.Reason is Waits { For: not null };
+
+    private static Sentence Grouped((Sentence Question, Sentence Why)[] refused)
+    {
+        Sentence[] said =
+        [
+            .. refused
+                .GroupBy(r => r.Why)
+                .Select(g => Sentence.Of($"{Sentence.Join(", ", g.Select(r => r.Question))} ({g.Key})")),
+        ];
+        return $"Not now: {Sentence.Join("; ", said)}.";
     }
 
     private static ReportPlot TrendPlot(Trend trend, int number, PlotUnits units)
