@@ -2,6 +2,7 @@ using System.Net;
 using System.Text.RegularExpressions;
 using Jumpwright.App.Desk;
 using Jumpwright.Athletes;
+using Jumpwright.Prescribing.Reports;
 
 namespace Jumpwright.Tests.Outside.Pages;
 
@@ -56,6 +57,22 @@ public partial class OneReadingTests(ServedDemo demo)
         }
 
         Assert.True(compared >= 3, $"{compared} athletes compared");
+    }
+
+    /// <summary>A ruling is told once at length; where tests wait for it, the page points to it, and a report without rulings says it.</summary>
+    [Fact]
+    public async Task WhatForbids_IsToldOnceAtLength_AndPointedTo()
+    {
+        const string stop = "See a clinician first";
+        string page = await Page(App.Pages.Paths.Athlete("a14"));
+        string next = page[page.IndexOf("id=\"next\"", StringComparison.Ordinal)..];
+        next = next[..next.IndexOf("</section>", StringComparison.Ordinal)];
+        Assert.DoesNotContain(stop, next, StringComparison.Ordinal);
+        Assert.Contains("(what forbids today, above)", next, StringComparison.Ordinal);
+        ReportSection told = demo
+            .Desk.Pictures.ReportOf(demo.Desk.Book.Find("a14")!.Dossier, demo.Desk.Book.Day)
+            .Report.Sections.Single(s => s.Topic == ReportTopic.Next);
+        Assert.Contains(told.Paragraphs, p => p.ToString().Contains(stop, StringComparison.Ordinal));
     }
 
     private async Task<string> Page(string path)
