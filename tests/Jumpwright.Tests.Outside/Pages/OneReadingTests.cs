@@ -75,6 +75,22 @@ public partial class OneReadingTests(ServedDemo demo)
         Assert.Contains(told.Paragraphs, p => p.ToString().Contains(stop, StringComparison.Ordinal));
     }
 
+    /// <summary>
+    /// Ten hops in a row are one trial: where six trials would settle a quality, one row of ten is offered as what it is, and not as what
+    /// would settle it.
+    /// </summary>
+    [Fact]
+    public async Task RowOfHops_IsOneTrial_AndNotSaidToSettleWhatSeveralWould()
+    {
+        string page = await Page(App.Pages.Paths.Athlete("a12"));
+        Assert.Matches(@"Pogo hop: \d trials on one day, \d more than so far", page);
+        Assert.Contains(
+            "Pogo hop, 10 in a row: ankle stiffness isn't settled. 10 contacts.",
+            page,
+            StringComparison.Ordinal
+        );
+    }
+
     private async Task<string> Page(string path)
     {
         using var client = new HttpClient();
