@@ -28,17 +28,21 @@ internal static class Agreement
         double u = t * PushMeasures.Quadrature(uv, G / 2 * takeOff.UncertaintyS, G / 2 * touchDown.UncertaintyS);
         if (lower < -MostHigherM - (3 * u) || lower > MostLowerM)
         {
-            string sentence = lower < 0 ? Cautions.LandedHigher(-lower) : Cautions.LandedLower(lower);
+            string sentence = lower < 0 ? Cautions.LandedHigher(-lower) : Lower(into, lower);
             // Either the edges are wrong or the weight is, and nobody can say which.
             into.Doubt(sentence, [.. UnlikeStands.MadeOfWeight, MeasureNames.JumpHeightFlightTime]);
         }
         else if (lower > NoJumpsM + (2 * u))
         {
-            into.Doubt(Cautions.LandedLower(lower), MeasureNames.JumpHeightFlightTime, MeasureNames.FlightTime);
+            into.Doubt(Lower(into, lower), MeasureNames.JumpHeightFlightTime, MeasureNames.FlightTime);
         }
         else if (lower > WorthSayingM + (2 * u))
         {
-            into.Warn(Cautions.LandedLower(lower));
+            into.Warn(Lower(into, lower));
         }
     }
+
+    /// <summary>Nobody is told to believe what is named doubtful.</summary>
+    private static string Lower(MeasureList of, double metres) =>
+        of.IsDoubtful(MeasureNames.JumpHeight) ? Cautions.LandedLowerOrNot(metres) : Cautions.LandedLower(metres);
 }

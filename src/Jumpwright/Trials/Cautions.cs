@@ -31,6 +31,9 @@ internal static class Cautions
     public static Sentence LandedLower(double metres) =>
         $"The landing was about {new Length(metres):0 cm} lower than the take-off, so the flight-time height is too high; believe impulse–momentum.";
 
+    public static Sentence LandedLowerOrNot(double metres) =>
+        $"By the impulse the landing was about {new Length(metres):0 cm} lower than the take-off, and the flight-time height too high; but the impulse is not sure here, so look at the landing.";
+
     public static Sentence LandedHigher(double metres) =>
         $"By impulse the landing was about {new Length(metres):0 cm} higher than the take-off, which does not happen on a level plate; the heights disagree and neither is sure.";
 

@@ -33,7 +33,7 @@ internal sealed class FittedMotion : IDisposable
     private const double ShortLookS = 1.2;
 
     /// <summary>Drift of a plate's zero, N/s: mostly none, in some plates a good deal (house estimate).</summary>
-    private static readonly Likely[] Drifts = [new(0.01, 0.6), new(0.15, 0.15), new(0.5, 0.25)];
+    private static readonly Likely[] Drifts = [new(0.01, 0.6), new(0.15, 0.15), new(0.5, 0.23), new(5, 0.02)];
 
     /// <summary>Standing heights before and after: mostly the same to a centimetre, seldom another posture, m (house estimate).</summary>
     private static readonly Likely[] SamePostures = [new(0.004, 0.45), new(0.02, 0.45), new(0.15, 0.1, Rare: true)];

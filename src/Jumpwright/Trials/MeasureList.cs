@@ -71,6 +71,9 @@ internal sealed class MeasureList
         }
     }
 
+    /// <summary>Whether a measure was named that must not be decided from.</summary>
+    public bool IsDoubtful(string name) => _doubtful.Contains(name);
+
     public ImmutableArray<Measure> Measures =>
         [.. _measures.OrderBy(m => Array.IndexOf(Order, m.Name) is var at && at < 0 ? int.MaxValue : at)];
 

@@ -43,4 +43,25 @@ public class WanderingZeroTests
             Assert.True(trial.Events.TakeOffS < trial.Events.TouchDownS);
         }
     }
+
+    /// <summary>A zero that runs away in a straight line through standing, flight and standing is seen in all three, and taken off.</summary>
+    [Theory]
+    [InlineData(-8)]
+    [InlineData(-4)]
+    [InlineData(5)]
+    [InlineData(9)]
+    public void AJumpOverAZeroThatRunsAway_IsWeighedRight_AndTheWeightIsNotDecidedFrom(double driftNS)
+    {
+        PlainJump jump = new() { NoiseN = 1.2 };
+        ForceRecording force = jump.Record();
+        double[] total = [.. force.TotalN.ToArray().Select((f, i) => f + (driftNS * i / force.RateHz))];
+        Trial trial = Measuring.Of(force with { TotalN = total }).Require()[0];
+        // Its zero is what it reads in flight.
+        Assert.Equal(jump.WeightN, trial.Value(MeasureNames.BodyWeight), 3.0);
+        Assert.Equal(jump.HeightM, trial.Value(MeasureNames.JumpHeight), 0.01);
+        Assert.Contains(trial.Warnings, w => w.Contains("drifts by", StringComparison.Ordinal));
+        Assert.Contains(MeasureNames.BodyWeight, trial.Doubtful);
+        Assert.Contains(MeasureNames.JumpHeight, trial.Doubtful);
+        Assert.DoesNotContain(trial.Warnings, w => w.Contains("believe impulse", StringComparison.Ordinal));
+    }
 }
