@@ -95,6 +95,40 @@
     pen.stroke();
   };
 
+  // The first place where a word of that width stands free of every upright, or null.
+  const roomFor = (uprights, wide) => {
+    const i = uprights.slice(1).findIndex((px, i) => px - uprights[i] > wide + 12);
+    return i < 0 ? null : uprights[i] + 6;
+  };
+
+  // Each leg's name at its own curve, beside dashes and dots: the higher one's above it, the lower one's below. They stand at the first
+  // place where neither lies on a curve, an upright or what is written already; where there is none, the panel's head says it alone.
+  const type = 16;
+  const nameLegs = (t, y, uprights, floor, taken) => {
+    const wide = Math.max(pen.measureText(words.left).width, pen.measureText(words.right).width);
+    const perPx = (view.to - view.from) / width(), first = t.start + t.shift;
+    const span = (data, at) => {
+      const a = Math.max(0, Math.floor((view.from + (at - left) * perPx - first) * t.rate));
+      const b = Math.min(data.length - 1, Math.ceil((view.from + (at + wide - left) * perPx - first) * t.rate));
+      let lo = Infinity, hi = -Infinity;
+      for (let i = a; i <= b; i++) { if (data[i] < lo) lo = data[i]; if (data[i] > hi) hi = data[i]; }
+      return { lo, hi };
+    };
+    for (let at = left + 6; at + wide + 6 < uprights.at(-1); at += 16) {
+      if (uprights.some(px => px > at - 5 && px < at + wide + 5)) continue;
+      const one = span(t.left, at), other = span(t.right, at), both = span(t.force, at);
+      const leftAbove = one.lo > other.hi;
+      if (!leftAbove && !(other.lo > one.hi)) continue; // they cross there
+      const upper = y(Math.max(one.hi, other.hi)) - 3, lower = y(Math.min(one.lo, other.lo)) + 4;
+      if (upper - type < y(both.lo) + 2 || lower + type > floor) continue;
+      if (taken && at < taken.to && upper > taken.top && upper - type < taken.bottom) continue;
+      pen.textAlign = "left"; pen.fillStyle = ink;
+      pen.textBaseline = "bottom"; pen.fillText(leftAbove ? words.left : words.right, at, upper);
+      pen.textBaseline = "top"; pen.fillText(leftAbove ? words.right : words.left, at, lower);
+      return;
+    }
+  };
+
   // All phases with their times, under the trace: there no name is too long.
   const list = root.querySelector("[data-phases]");
   let told = null;
@@ -157,6 +191,7 @@
       const margin = (hi - lo) * 0.06 || 1;
       lo -= margin; hi += margin;
       const y = v => above + height - (v - lo) / (hi - lo) * height;
+      let taken = null; // by the word beside the line of body weight
       pen.lineWidth = 1;
       pen.strokeStyle = rule;
       pen.fillStyle = pencil;
@@ -177,8 +212,11 @@
         pen.beginPath(); pen.moveTo(left, y(main.weight)); pen.lineTo(w - right, y(main.weight)); pen.stroke();
         pen.textAlign = "left"; pen.textBaseline = "bottom"; pen.fillStyle = pencil;
         // Above it, where no leg's own curve runs, and between two uprights that leave it room.
-        const free = uprights.slice(1).findIndex((px, i) => px - uprights[i] > pen.measureText(words.weight).width + 12);
-        if (free >= 0) pen.fillText(words.weight, uprights[free] + 6, y(main.weight) - 4);
+        const free = roomFor(uprights, pen.measureText(words.weight).width);
+        if (free !== null) {
+          pen.fillText(words.weight, free, y(main.weight) - 4);
+          taken = { to: free + pen.measureText(words.weight).width + 6, top: y(main.weight) - 4 - type, bottom: y(main.weight) - 4 };
+        }
       }
       traces.slice(1).forEach((t, i) => {
         if (!panel.of(t)) return;
@@ -187,8 +225,9 @@
       });
       pen.strokeStyle = ink;
       if (panel.zero && main.left && traces.length === 1) {
-        pen.setLineDash([7, 4]); curve(main, main.left, y, scale);
-        pen.setLineDash([2, 3]); curve(main, main.right, y, scale);
+        pen.setLineDash([12, 5]); curve(main, main.left, y, scale);
+        pen.setLineDash([2, 4]); curve(main, main.right, y, scale);
+        nameLegs(main, y, uprights, above + height, taken);
       }
       pen.setLineDash([]); pen.lineWidth = 1.6;
       curve(main, panel.of(main), y, scale);

@@ -14,17 +14,17 @@ internal static class CatalogueText
         {
             to.WriteLine();
             to.WriteLine(Words.Of(stage.Key));
-            int width = stage.Max(e => e.Id.Length);
+            int width = stage.Max(e => e.Name.Length);
             foreach (Exercise exercise in stage)
             {
                 string demand = string.Join(' ', Enum.GetValues<Tissue>().Select(t => Tier(exercise, t)));
-                to.WriteLine($"  {exercise.Id.PadRight(width)}  {demand}  {exercise.Purpose}");
+                to.WriteLine($"  {exercise.Name.PadRight(width)}  {demand}  {exercise.Purpose}");
             }
         }
 
         to.WriteLine();
         to.WriteLine(
-            $"{catalogue.Exercises.Length} exercises. Criteria, faults, doses and sources: jumpwright catalogue --json"
+            $"{catalogue.Exercises.Length} exercises. Ids for tables, criteria, faults, doses and sources: jumpwright catalogue --json"
         );
     }
 

@@ -123,7 +123,7 @@ internal sealed class DemoCommand : ITaughtCommand
         foreach (AthleteLeaf leaf in leaves)
         {
             int Count(RungState state) => leaf.Ladder.Rungs.Count(r => r.State == state);
-            to.WriteLine($"{leaf.Athlete.Name}: {Sentences.Of(leaf)}");
+            to.WriteLine($"{leaf.Athlete.Name}: {TerminalWords.Of(Sentences.Of(leaf))}");
             to.WriteLine(
                 $"  exercises: {Count(RungState.Owned)} owned, {Count(RungState.Open)} open, {Count(RungState.Closed)} closed"
             );

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Jumpwright.App.Contracts;
+using Jumpwright.App.Wording;
 using Jumpwright.Safety;
 
 namespace Jumpwright.App.Commands;
@@ -41,10 +42,12 @@ internal sealed class LimitsCommand : ITaughtCommand
                 string unit = limit.Unit == "1" ? "" : " " + limit.Unit;
                 terminal.Out.WriteLine(
                     FormattableString.Invariant(
-                        $"{limit.Id} = {limit.Value:0.####}{unit}  ({ContractWords.Kebab(limit.Kind.ToString())}, {sense}; {limit.Source.Id})"
+                        $"{TerminalWords.Limit(limit.Id)}: {limit.Value:0.####}{unit}  ({TextBook.T[$"origin.firmness.{limit.Kind}"]}, {sense})"
                     )
                 );
                 terminal.Out.WriteLine("    " + limit.Says);
+                terminal.Out.WriteLine($"    Source: {Origins.Said(limit.Source)}");
+                terminal.Out.WriteLine($"    In overrides.csv and squad.yaml: {limit.Id}");
             }
 
             return ExitCodes.Done;

@@ -17,10 +17,11 @@ internal static class LogText
 {
     public static void Write(PlannedWeek week, SquadMaterial material, TextWriter to)
     {
+        TerminalWords.Use(week.Request.Catalogue);
         ImmutableArray<LoadDone> loads = Logs.Loads(week.Plan, week.Request, material.Histories);
         foreach (PlannedSession session in week.Plan.Sessions)
         {
-            to.WriteLine($"{Dates.Long(session.Slot.Date)} ({session.Slot.Id})");
+            to.WriteLine($"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}");
             foreach (History history in material.Histories)
             {
                 Session(material, session, history, loads, to);
@@ -78,12 +79,12 @@ internal static class LogText
         IEnumerable<CompletedItem> log = history.Completed.Where(c => Logs.IsOf(c, session.Slot));
         foreach (StopFinding stop in items.SelectMany(i => Logs.Stops(i, log)))
         {
-            to.WriteLine($"    Stop rule: {stop.Sentence}");
+            to.WriteLine($"    Stop rule: {TerminalWords.Of(stop.Sentence)}");
         }
 
         foreach (StopFinding stop in TestStops(material, session, history))
         {
-            to.WriteLine($"    Stop rule: {stop.Sentence}");
+            to.WriteLine($"    Stop rule: {TerminalWords.Of(stop.Sentence)}");
         }
     }
 
@@ -137,14 +138,14 @@ internal static class LogText
 
     private static string Load(LoadDone load) =>
         load.Tissue is { } tissue
-            ? $"{Words.Of(tissue)} {Amount(load)} of {load.Planned} contacts × tier"
-            : $"{Amount(load)} of {load.Planned} contacts";
+            ? $"{Words.Of(tissue)} {Amount(load)}, {load.Planned} planned (contacts × tier)"
+            : $"{Amount(load)}, {load.Planned} planned (contacts)";
 
     /// <summary>What was logged; with a set that pain broke off and nobody counted, up to what it may have been.</summary>
     private static string Amount(LoadDone load) =>
         load.PossiblyMore == 0
-            ? $"{load.Done}"
-            : $"{load.Done ?? 0}, perhaps up to {(load.Done ?? 0) + load.PossiblyMore} (a set was broken off and not counted),";
+            ? $"{load.Done} done"
+            : $"{load.Done ?? 0} done, perhaps up to {(load.Done ?? 0) + load.PossiblyMore} (a set was broken off and not counted)";
 
     /// <summary>Work on days for which this plan has no session of theirs.</summary>
     private static IEnumerable<string> Outside(Plan plan, PlanRequest request, History history) =>
@@ -156,7 +157,7 @@ internal static class LogText
             )
         group item by item.Date into day
         orderby day.Key
-        select $"{history.Athlete.Name}, {Dates.Short(day.Key)}: {day.Sum(i => i.Contacts)} contacts outside the plan ({string.Join(", ", day.Select(i => i.ExerciseId).Distinct(StringComparer.Ordinal))})";
+        select $"{history.Athlete.Name}, {Dates.Short(day.Key)}: {day.Sum(i => i.Contacts)} contacts outside the plan ({string.Join(", ", day.Select(i => i.ExerciseId).Distinct(StringComparer.Ordinal).Select(TerminalWords.Exercise))})";
 
     private static void Week(History history, LocalDate monday, TextWriter to)
     {
@@ -167,21 +168,24 @@ internal static class LogText
             return;
         }
 
+        string sessions = load.WithoutMinutes == 1 ? "1 session" : $"{load.WithoutMinutes} sessions";
+        string who = $"{history.Athlete.Name}, week of {Dates.Short(monday)}";
+        // What nobody rated is no load of nothing.
+        if (load.Load <= 0)
+        {
+            to.WriteLine($"{who}: session-RPE load not known: {sessions} without effort or minutes");
+            return;
+        }
+
         string monotony = load.Monotony is { } m
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $"monotony {m:0.0}, strain {load.Strain:0} (standard deviation: {load.StandardDeviation}; days without a log count as 0)"
             )
             : "monotony is not defined when all days are alike";
-        string without =
-            load.WithoutMinutes > 0
-                ? $"; {load.WithoutMinutes} {(load.WithoutMinutes == 1 ? "session" : "sessions")} without effort or minutes not in it"
-                : "";
+        string without = load.WithoutMinutes > 0 ? $"; {sessions} without effort or minutes not in it" : "";
         to.WriteLine(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{history.Athlete.Name}, week of {Dates.Short(monday)}: session-RPE load {load.Load:0}, {monotony}{without}"
-            )
+            string.Create(CultureInfo.InvariantCulture, $"{who}: session-RPE load {load.Load:0}, {monotony}{without}")
         );
     }
 }

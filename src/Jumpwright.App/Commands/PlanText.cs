@@ -1,6 +1,7 @@
 using Jumpwright.App.Desk;
 using Jumpwright.App.Wording;
 using Jumpwright.Plans;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Commands;
 
@@ -9,6 +10,7 @@ internal static class PlanText
 {
     public static void Write(PlannedWeek week, SquadMaterial material, TextWriter to)
     {
+        TerminalWords.Use(week.Request.Catalogue);
         Plan plan = week.Plan;
         Dictionary<string, string> names = material.Histories.ToDictionary(
             h => h.Athlete.Id,
@@ -20,7 +22,7 @@ internal static class PlanText
         {
             to.WriteLine();
             to.WriteLine(
-                $"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}, {session.Slot.Minutes} min ({session.Slot.Id})"
+                $"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}, {session.Slot.Minutes} min"
             );
             foreach (AthleteSession athlete in session.Athletes.Where(a => a.Items.Length > 0))
             {
@@ -30,11 +32,10 @@ internal static class PlanText
                 );
                 foreach (PlannedItem item in athlete.Items)
                 {
-                    string name = week.Request.Catalogue.Find(item.Dose.ExerciseId)?.Name ?? item.Dose.ExerciseId;
-                    to.WriteLine($"    {name}: {ItemWords.Dose(item)}");
-                    foreach (string reason in item.Because.Take(1))
+                    to.WriteLine($"    {TerminalWords.Exercise(item.Dose.ExerciseId)}: {ItemWords.Dose(item)}");
+                    foreach (Sentence reason in item.Because.Take(1))
                     {
-                        to.WriteLine($"      because {reason}");
+                        to.WriteLine($"      because {TerminalWords.Of(reason)}");
                     }
                 }
             }
@@ -46,7 +47,9 @@ internal static class PlanText
             to.WriteLine("These collide; without any one of them the rest can be met:");
             foreach (Requirement requirement in collision.Requirements)
             {
-                to.WriteLine($"  {requirement.Kind}: {requirement.Text}");
+                to.WriteLine(
+                    $"  {TextBook.T[$"requirement.{requirement.Kind}"]}: {TerminalWords.Of(requirement.Text)}"
+                );
             }
         }
 
@@ -55,27 +58,28 @@ internal static class PlanText
             to.WriteLine();
             to.WriteLine(
                 FormattableString.Invariant(
-                    $"Overridden: {made.Limit}{(made.AthleteId is { } id ? " of " + names.GetValueOrDefault(id, id) : "")} {made.Value:0.###} instead of {made.Standard:0.###} {made.Unit}, by {made.Who} until {Dates.Iso(made.Until)}: {made.Reason}"
+                    $"Overridden: {TerminalWords.Limit(made.Limit)}{(made.AthleteId is { } id ? " of " + names.GetValueOrDefault(id, id) : "")} {made.Value:0.###} instead of {made.Standard:0.###} {made.Unit}, by {made.Who} until {Dates.Iso(made.Until)}: {made.Reason}"
                 )
             );
         }
 
-        foreach (string remark in week.Request.Remarks)
+        foreach (Sentence remark in week.Request.Remarks)
         {
             to.WriteLine();
-            to.WriteLine(remark);
+            to.WriteLine(TerminalWords.Of(remark));
         }
 
         if (plan.Unmet.Length > 0)
         {
             to.WriteLine();
             to.WriteLine("Wished and left out:");
-            foreach (Unmet unmet in plan.Unmet)
+            foreach (IGrouping<string, Unmet> athlete in plan.Unmet.GroupBy(u => u.AthleteId, StringComparer.Ordinal))
             {
-                to.WriteLine(
-                    $"  {names.GetValueOrDefault(unmet.AthleteId, unmet.AthleteId)}: {unmet.Wanted}, because "
-                        + string.Join("; ", unmet.Because)
-                );
+                to.WriteLine($"  {names.GetValueOrDefault(athlete.Key, athlete.Key)}:");
+                foreach (Unmet unmet in athlete)
+                {
+                    to.WriteLine($"    {TerminalWords.Wanted(unmet)}: {TerminalWords.Of(unmet.Because)}");
+                }
             }
         }
     }

@@ -144,6 +144,8 @@ public sealed class PictureBook(
             .ThenByDescending(t => t.Date)
             .ThenByDescending(t => t.File, StringComparer.Ordinal)
             .ThenByDescending(t => t.Trial.Number);
+        ImmutableArray<Evidence> days = StandingJump.Days(history, day);
+        Evidence? reading = days.IsEmpty ? null : days[^1];
         foreach (MeasuredTrial trial in latest)
         {
             if (
@@ -155,7 +157,7 @@ public sealed class PictureBook(
             {
                 return Plots.Trace(
                     trace,
-                    $"{Capital(Spoken.Of(trial.Trial.Task))}, {Dates.Short(trial.Date)}{HeightOf(trial.Trial)}",
+                    $"{Capital(Spoken.Of(trial.Trial.Task))}, {Dates.Short(trial.Date)}{HeightOf(trial, history, reading)}",
                     writer: SpokenSentences.Writer
                 );
             }
@@ -165,47 +167,45 @@ public sealed class PictureBook(
     }
 
     /// <summary>
-    /// Countermovement-jump height over days: of the method and device with the latest trial, so that no two quantities
+    /// The athlete's height as the page's sentence has it, and its earlier days by the same device and method, so that no two quantities
     /// stand on one trend. Nothing with fewer than two days.
     /// </summary>
     private Picture? HeightTrend(History history, LocalDate day)
     {
-        var heights = history
-            .Trials.Where(t => t.Date <= day && t.Trial.Task is JumpTask.CountermovementJump)
-            .Select(t => (t.Date, t.Device, Height: Height(t.Trial)))
-            .Where(t => t.Height is not null)
-            .GroupBy(t => (t.Device, t.Height!.Name))
-            .OrderByDescending(g => g.Max(t => t.Date))
-            .ThenByDescending(g => g.Count())
-            .FirstOrDefault();
-        if (heights is null || heights.Select(t => t.Date).Distinct().Count() < 2)
+        ImmutableArray<Evidence> days = StandingJump.Days(history, day);
+        if (days.Length < 2)
         {
             return null;
         }
 
         (double scale, string unit) = Lengths();
+        Evidence last = days[^1];
         ImmutableArray<TrendPoint> points =
         [
-            .. heights
-                .OrderBy(t => t.Date)
-                .Select(t => new TrendPoint(
-                    t.Date,
-                    scale * t.Height!.In(Unit.Metre),
-                    scale * t.Height.StandardUncertainty
-                )),
+            .. days.Select(e => new TrendPoint(
+                e.Date,
+                scale * e.Measure.In(Unit.Metre),
+                scale * e.Measure.StandardUncertainty
+            )),
         ];
-        string label = $"{Capital(Spoken.Measure(heights.Key.Name))}, {Spoken.Of(heights.Key.Device)}";
+        string label = $"{Capital(Spoken.Measure(last.Measure.Name))}, {Spoken.Of(last.Device ?? Device.ForcePlate)}";
         return Plots.Trend(points, label, unit, writer: SpokenSentences.Writer);
     }
 
-    /// <summary>The height to name a picture with and how it was got, where the trial has one that counts.</summary>
-    private static string HeightOf(Trial trial) =>
-        Height(trial) is { } height
-            ? $": {MeasureWords.Value(height)} ({SpokenSentences.Text($"{new SaidMethod(height.Method)}")})"
+    /// <summary>
+    /// The height to name a picture of a jump with: the mean of its day, as the page's sentence and table have it, and how it was got. A
+    /// single trial's own height would be another number with a smaller doubt, and a day on which only another method counts another quantity.
+    /// </summary>
+    private static string HeightOf(MeasuredTrial trial, History history, Evidence? reading) =>
+        StandingJump.OnDayOf(trial, history) is { } day
+        && (trial.Trial.Task is not JumpTask.CountermovementJump || day == reading)
+            ? TextBook.T[
+                day.Trials > 1 ? "picture.mean" : "picture.single",
+                MeasureWords.Value(day.Measure),
+                SpokenSentences.Text($"{new SaidMethod(day.Measure.Method)}"),
+                day.Trials
+            ]
             : "";
-
-    private static Measure? Height(Trial trial) =>
-        trial.FindTrusted(MeasureNames.JumpHeight) ?? trial.FindTrusted(MeasureNames.JumpHeightFlightTime);
 
     private (double Scale, string Unit) Lengths() =>
         units == UnitSystem.InchPound ? (1 / Customary.MetresPerInch, UnitWords.Word("in")) : (100.0, "cm");

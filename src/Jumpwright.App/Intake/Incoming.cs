@@ -267,10 +267,8 @@ internal sealed class Incoming(FrontDesk desk)
     public static bool LacksRate(StoredRecording recording) =>
         IsOfFrames(recording) && recording.Refusal is not null && recording.Labels.FramesPerSecond is null;
 
-    /// <summary>Whether it is of frames that somebody counted; one that was refused for its rate says so.</summary>
-    public static bool IsOfFrames(StoredRecording recording) =>
-        recording.Device == Athletes.Device.Camera
-        || recording.Refusal?.Sentence.Contains(FrameRate, StringComparison.Ordinal) == true;
+    /// <summary>Whether it is of frames that somebody counted, measured or refused for their rate.</summary>
+    public static bool IsOfFrames(StoredRecording recording) => recording.Device == Athletes.Device.Camera;
 
     /// <summary>All intakes, the latest first.</summary>
     public static IEnumerable<(IntakeEntry Entry, JournalEntry Written, bool Undone)> All(

@@ -36,8 +36,8 @@ internal static partial class MeasureWords
         [MeasureNames.PeakLandingForce] = ("peak landing force", 1, "N"),
         [MeasureNames.PeakLoadingRate] = ("peak loading rate", 0.001, "kN/s"),
         [MeasureNames.LandingNetImpulse] = ("net impulse of the landing", 1, "N s"),
-        [MeasureNames.BrakingDuration] = ("braking", 1000, "ms"),
-        [MeasureNames.PropulsionDuration] = ("propulsion", 1000, "ms"),
+        [MeasureNames.BrakingDuration] = ("duration of braking", 1000, "ms"),
+        [MeasureNames.PropulsionDuration] = ("duration of the push", 1000, "ms"),
         [MeasureNames.VerticalStiffness] = ("vertical stiffness", 0.001, "kN/m"),
         [MeasureNames.VerticalStiffnessTimeModel] = ("vertical stiffness by times", 0.001, "kN/m"),
         [MeasureNames.TimeToStabilisation] = ("time to stabilisation", 1000, "ms"),
@@ -75,6 +75,13 @@ internal static partial class MeasureWords
     /// <summary>What ± means on every screen; said once wherever numbers stand.</summary>
     public const string PlusMinus = "± is one standard uncertainty.";
 
+    /// <summary>Whether it compares left and right, so that its sign says which.</summary>
+    public static bool IsOfSides(Measure measure) =>
+        measure.Name
+            is MeasureNames.AsymmetryPropulsiveImpulse
+                or MeasureNames.AsymmetryBrakingImpulse
+                or MeasureNames.AsymmetryLandingImpulse;
+
     /// <summary>The trade's name of a measure.</summary>
     public static string Name(string contractName) =>
         Known.TryGetValue(contractName, out (string Name, double, string) known) ? known.Name : Plain(contractName);
@@ -110,9 +117,10 @@ internal static partial class MeasureWords
             : T["doubt.part", said, $"{100 * Math.Abs(measure.StandardUncertainty / measure.Value):0.0}"];
     }
 
-    /// <summary>How the value was got, in words.</summary>
+    /// <summary>How the value was got, in plain English; its own words where the text book knows none.</summary>
     public static string Method(Measure measure) =>
-        NumberAndUnit()
+        MethodIn("en", measure.Method)
+        ?? NumberAndUnit()
             .Replace(
                 measure.Method.Replace('-', ' '),
                 m =>

@@ -167,12 +167,7 @@ internal static class Origins
     /// <summary>The height that an athlete's sentence begins with; none where it says none.</summary>
     public static ImmutableArray<Origin> OfHeight(AthleteLeaf leaf)
     {
-        Evidence? Found(string name) =>
-            leaf.Profile.Current.FirstOrDefault(e =>
-                e.Measure.Name == name && e.Task is JumpTask.CountermovementJump && e.Limb is null or Limb.Both
-            );
-
-        return (Found(MeasureNames.JumpHeight) ?? Found(MeasureNames.JumpHeightFlightTime)) is { } height
+        return StandingJump.Of(leaf.Profile.Current) is { } height
             ? [Of(height, leaf.History)]
             :
             [

@@ -28,6 +28,9 @@ internal sealed record PlotSheet(int Width, int Height)
 
     public float DataWidthPx => Width - LeftPx - RightPx;
 
+    /// <summary>Height of what is drawn between title and axis, px.</summary>
+    public double DataHeightPx(double bottomPx) => Height - TopPx - bottomPx;
+
     /// <summary>An empty plot in the house's look, with the title on it.</summary>
     public static Plot Empty(string title, float bottomPx, PlotSheet sheet)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Jumpwright.Quantities;
 using Jumpwright.Trials;
@@ -13,6 +14,12 @@ internal static class TracePlot
     private const double RoomForFallS = 0.24;
     private const double BottomPx = 114;
     private const double LineGapPx = 23;
+
+    /// <summary>Longer than the dashes of any other line in the picture, so that they are dashes at 288 pt of paper too.</summary>
+    private static readonly LinePattern LongDashes = new([14, 7], 0, "long dashes");
+
+    /// <summary>How much of a curve's end is taken for the force it ends with, s.</summary>
+    private const double EndS = 0.1;
 
     public static Plot Draw(MotionTrace trace, string title, SentenceWriter writer)
     {
@@ -34,7 +41,68 @@ internal static class TracePlot
         Lines(plot, trace, from, to);
         Names(plot, trace, from, to, top, secondsPerPx, writer);
         Axes(plot, trace, peak, from, to, writer);
+        Ends(plot, trace, from, to, (top - bottom) / PlotSheet.Trace.DataHeightPx(BottomPx), writer);
         return plot;
+    }
+
+    /// <summary>
+    /// Each leg's name at its curve's own end: where they stand before the jump, else where the picture ends. The higher one's stands above it,
+    /// the lower one's below, never on each other.
+    /// </summary>
+    private static void Ends(
+        Plot plot,
+        MotionTrace trace,
+        double from,
+        double to,
+        double newtonsPerPx,
+        SentenceWriter writer
+    )
+    {
+        if (trace.LeftN.IsEmpty || trace.RightN.IsEmpty)
+        {
+            return;
+        }
+
+        bool standing = trace.Phases is [var first, ..] && first.Name == Tracing.Weighing;
+        double left = EndOf(trace.LeftN);
+        double right = EndOf(trace.RightN);
+        bool leftAbove = left >= right;
+        Named($"left", left, leftAbove, PlotSheet.Accent);
+        Named($"right", right, !leftAbove, PlotSheet.Ink);
+
+        void Named(Sentence name, double force, bool above, Color color)
+        {
+            string word = writer.Write(name);
+            var text = plot.Add.Text(
+                Fonts.PaperFonts.Printable(standing ? " " + word : word + " "),
+                standing ? from : to,
+                force + ((above ? 1 : -1) * 6 * newtonsPerPx)
+            );
+            text.LabelAlignment = (standing, above) switch
+            {
+                (true, true) => Alignment.LowerLeft,
+                (true, false) => Alignment.UpperLeft,
+                (false, true) => Alignment.LowerRight,
+                _ => Alignment.UpperRight,
+            };
+            text.LabelFontName = Fonts.PaperFonts.Family;
+            text.LabelFontSize = PlotSheet.Type;
+            text.LabelBold = true;
+            text.LabelFontColor = color;
+        }
+
+        double EndOf(ImmutableArray<double> forceN)
+        {
+            (double a, double b) = standing ? (from, from + EndS) : (to - EndS, to);
+            double[] end =
+            [
+                .. Enumerable
+                    .Range(0, Math.Min(trace.TimeS.Length, forceN.Length))
+                    .Where(i => trace.TimeS[i] >= a && trace.TimeS[i] <= b)
+                    .Select(i => forceN[i]),
+            ];
+            return end.Length == 0 ? 0 : end.Average();
+        }
     }
 
     /// <summary>What the picture shows, in a sentence or two.</summary>
@@ -117,8 +185,9 @@ internal static class TracePlot
 
         if (!trace.LeftN.IsEmpty && !trace.RightN.IsEmpty)
         {
-            Curve(plot, trace.TimeS, trace.LeftN, from, to, LinePattern.Dashed, PlotSheet.Accent, 2.4f);
-            Curve(plot, trace.TimeS, trace.RightN, from, to, LinePattern.Dotted, PlotSheet.Accent, 3f);
+            // Told apart without colour: long dashes against dots, and each named at its end.
+            Curve(plot, trace.TimeS, trace.LeftN, from, to, LongDashes, PlotSheet.Accent, 3f);
+            Curve(plot, trace.TimeS, trace.RightN, from, to, LinePattern.Dotted, PlotSheet.Ink, 3.4f);
         }
 
         Curve(plot, trace.TimeS, trace.ForceN, from, to, LinePattern.Solid, PlotSheet.Ink, 2.6f);

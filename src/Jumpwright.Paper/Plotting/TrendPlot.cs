@@ -59,7 +59,7 @@ internal static class TrendPlot
         text.LabelAlignment = inOrder.Length > 1 ? Alignment.LowerRight : Alignment.LowerCenter;
         plot.Axes.Bottom.TickGenerator = Days(inOrder, x, span, writer);
         TracePlot.Label(plot.Axes.Left.Label, Fonts.PaperFonts.Printable(unit));
-        TracePlot.Label(plot.Axes.Bottom.Label, writer.Write($"Day (bars: ± of the measuring alone)"));
+        TracePlot.Label(plot.Axes.Bottom.Label, writer.Write($"Day (bars: ±)"));
         return plot;
     }
 
@@ -122,10 +122,7 @@ internal static class TrendPlot
         return ticks;
     }
 
-    /// <summary>As many decimals as the uncertainty has a first digit.</summary>
-    private static string Number(double value, double u)
-    {
-        int decimals = u > 0 ? Math.Clamp((int)-Math.Floor(Math.Log10(u)), 0, 4) : 2;
-        return value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-    }
+    /// <summary>As exactly as its doubt lets it, as everywhere.</summary>
+    private static string Number(double value, double u) =>
+        value.ToString("F" + Digits.Of(u, value).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

@@ -8,7 +8,7 @@ namespace Jumpwright.Storage.Stores;
 
 /// <summary>What measuring made of a recording.</summary>
 /// <param name="Labels">The file's labels overlaid by the manifest's; the manifest's alone if the file could not be read.</param>
-/// <param name="Device">What wrote it; null if it could not be read.</param>
+/// <param name="Device">What wrote it; null if it could not be read and its refusal does not tell.</param>
 /// <param name="Trials">Its trials, or the sentence with which it is refused.</param>
 public sealed record MeasuredRecording(RecordingLabels Labels, Device? Device, Outcome<ImmutableArray<Trial>> Trials)
 {
@@ -27,7 +27,9 @@ public sealed record MeasuredRecording(RecordingLabels Labels, Device? Device, O
     {
         if (!read.TryGet(out Recording? recording, out Refusal? refusal))
         {
-            return new MeasuredRecording(manifest ?? RecordingLabels.None, null, refusal);
+            // Frames whose rate nobody wrote are a camera's all the same; the store keeps that, and not only the refusal's words.
+            Device? device = refusal.Said.Reason is OfCountedFrames ? Athletes.Device.Camera : null;
+            return new MeasuredRecording(manifest ?? RecordingLabels.None, device, refusal);
         }
 
         Outcome<ImmutableArray<Trial>> trials = Measuring

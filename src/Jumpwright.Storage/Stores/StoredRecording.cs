@@ -8,7 +8,7 @@ namespace Jumpwright.Storage.Stores;
 /// <param name="File">Relative to the squad folder, with <c>/</c>.</param>
 /// <param name="Sha256">Its bytes; null when there were none to read.</param>
 /// <param name="Labels">Labels in force.</param>
-/// <param name="Device">What wrote it; null when it could not be read.</param>
+/// <param name="Device">What wrote it; null when it could not be read and its refusal did not tell.</param>
 /// <param name="TrialCount">Measured trials; 0 when it was refused.</param>
 /// <param name="Refusal">Why it was refused; null when it was measured.</param>
 public sealed record StoredRecording(

@@ -38,4 +38,7 @@ public sealed record Finding(
     /// tested, or settled by no number of them.
     /// </summary>
     public int? TrialsToSettle { get; init; }
+
+    /// <summary>It lies so near what is wished that no number of trials that anybody would ask for settles it: none is proposed.</summary>
+    public bool IsTooNear { get; init; }
 }

@@ -15,9 +15,6 @@ public enum QualityTest
     /// <summary>Countermovement jumps with each foot on a plate of its own.</summary>
     TwoPlateJumps,
 
-    /// <summary>Single-leg heel raises, or hops: either would do.</summary>
-    HeelRaisesOrHops,
-
     /// <summary>Repeated hops on both feet.</summary>
     Hops,
 

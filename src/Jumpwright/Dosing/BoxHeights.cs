@@ -39,9 +39,7 @@ internal static class BoxHeights
             );
         }
 
-        Evidence? jump =
-            Current(profile, MeasureNames.JumpHeight) ?? Current(profile, MeasureNames.JumpHeightFlightTime);
-        if (jump is null || athlete.StatureM is not { } stature)
+        if (StandingJump.Of(profile.Current) is not { } jump || athlete.StatureM is not { } stature)
         {
             return (
                 range.MinM,
@@ -70,11 +68,4 @@ internal static class BoxHeights
                 )
             );
     }
-
-    private static Evidence? Current(Profile profile, string name) =>
-        profile
-            .Current.Where(e => e.Task == JumpTask.CountermovementJump && e.Measure.Name == name)
-            .Where(e => e.Limb is null or Limb.Both)
-            .OrderByDescending(e => e.Date)
-            .FirstOrDefault();
 }

@@ -19,7 +19,7 @@ public static class TestForms
         new(["low-pogo"]) { IsNamed = true },
     ];
 
-    /// <summary>The ways to do the test of a quality, but for heel raises, which are no jump.</summary>
+    /// <summary>The ways to do the test of a quality.</summary>
     public static ImmutableArray<TestForm> Of(QualityTest test) =>
         test switch
         {
@@ -32,7 +32,7 @@ public static class TestForms
             ],
             QualityTest.SingleHop => [new(["single-leg-forward-hop"])],
             QualityTest.TwoPlateJumps => [new(["countermovement-jump"])],
-            QualityTest.HeelRaisesOrHops or QualityTest.Hops => Hops,
+            QualityTest.Hops => Hops,
             QualityTest.SquatAndCountermovementJumps => [new(["squat-jump", "countermovement-jump"])],
             QualityTest.DropJumps => [new(["low-drop-jump"])],
             QualityTest.ApproachAndCountermovementJumps =>

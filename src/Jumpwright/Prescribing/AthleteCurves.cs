@@ -87,7 +87,14 @@ public sealed record AthleteCurves(
         return new AthleteCurves(
             drops,
             dropLimit,
-            DropCurves.Of(new DropCurveInput(drops, dropLimit, limits["drop-contact-ceiling"])),
+            drops.IsEmpty
+                ? Refusal.Of(
+                    $"No drop jump was measured: three trials from one height are the least to begin with, from two heights to choose between."
+                ) with
+                {
+                    Brief = $"drop height (three drop jumps from one height, better from two)",
+                }
+                : DropCurves.Of(new DropCurveInput(drops, dropLimit, limits["drop-contact-ceiling"])),
             loaded,
             loaded?.SpeedCurve(from, to, loadLimit, mostTest, TestLoads.LeastKg(kit)) ?? noLoaded,
             loaded?.HeightCurve(from, to, loadLimit) ?? noLoaded,

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
-using Jumpwright.Athletes.Profiles;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
@@ -132,8 +131,7 @@ public sealed class OpenWork
     public Standing Of(Finding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);
-        Standing jumps = finding.Asks is { } test ? Of(TestForms.Of(test)) : new([Unknown]);
-        return !jumps.IsOpen && finding.Asks == QualityTest.HeelRaisesOrHops && HeelRaises.IsOpen ? HeelRaises : jumps;
+        return finding.Asks is { } test ? Of(TestForms.Of(test)) : new([Unknown]);
     }
 
     /// <summary>The profile with why a test waits in the place of a test that is closed. What is known already stays.</summary>
@@ -179,31 +177,8 @@ public sealed class OpenWork
             return finding with { NextTest = closing.InPlaceOfTest, TestWaits = true };
         }
 
-        bool heels = finding.Asks == QualityTest.HeelRaisesOrHops;
-        return standing.With is not { } jump
-            ? heels
-                ? finding with
-                {
-                    NextTest = $"{EntryTests.Find("heel-raises")!.HowToDoIt:capital}",
-                }
-                : finding
-            : !heels
-                ? finding with
-                {
-                    NextTest = $"{jump}: {test:small}",
-                }
-                : HeelRaises.IsOpen
-                    ? finding with
-                    {
-                        NextTest = $"{test:open}, as {jump:small}",
-                    }
-                    : finding with
-                    {
-                        NextTest = $"{jump}: {FindAnkleStiffness.Test}",
-                    };
+        return standing.With is { } jump ? finding with { NextTest = $"{jump}: {test:small}" } : finding;
     }
-
-    private Standing HeelRaises => ByHand(EntryTests.Find("heel-raises")!);
 
     /// <summary>A test that an entry criterion names.</summary>
     /// <param name="test">The test.</param>

@@ -124,7 +124,11 @@ internal static class Refusals
 
     public static Refusal NoFramesPerSecond() =>
         Refusal.Of(
-            $"Counted frames need the rate at which the camera took them: write it on the page Take in, in the column frames_per_second of trials.csv or as '# frames_per_second:' above the header (the capture rate, not the playback rate)."
+            Sentence
+                .Of(
+                    $"Counted frames need the rate at which the camera took them: write it on the page Take in, in the column frames_per_second of trials.csv or as '# frames_per_second:' above the header (the capture rate, not the playback rate)."
+                )
+                .As(new OfCountedFrames())
         );
 
     public static Refusal Frame(int line, string seen) =>
@@ -145,7 +149,11 @@ internal static class Refusals
 
     public static Refusal FrameRateImplausible(int line, Sentence what) =>
         Refusal.Of(
-            $"Line {line}: {what}: check the frame numbers up to this line, and that frames_per_second is the capture rate of the camera, not the playback rate."
+            Sentence
+                .Of(
+                    $"Line {line}: {what}: check the frame numbers up to this line, and that frames_per_second is the capture rate of the camera, not the playback rate."
+                )
+                .As(new OfCountedFrames())
         );
 
     public static Refusal FewEvents() =>

@@ -92,7 +92,7 @@ public class LogCommandTests
         CommandRun run = await CommandRun.Of("log", folder.Path, "--from", "2027-01-04", "--weeks", "1");
 
         Assert.True(run.Exit == 0, run.Errors);
-        Assert.Contains("Ada Example: 60 of ", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Ada Example: 60 contacts done, ", run.Output, StringComparison.Ordinal);
         Assert.Contains("Achilles ", run.Output, StringComparison.Ordinal);
         Assert.Contains("Stop rule: ", run.Output, StringComparison.Ordinal);
         Assert.Contains("2 landing faults; 2 are the limit, and it went on", run.Output, StringComparison.Ordinal);
@@ -167,11 +167,11 @@ public class LogCommandTests
         Assert.True(run.Exit == 0, run.Errors);
         Assert.Contains("5 rows added", run.Output, StringComparison.Ordinal);
         Assert.Contains(
-            "Test, squat-jump, trial 2: the height fell from 30.0 to 26.0 cm, by more than 10 %, and it went on.",
+            "Test, Squat jump, trial 2: the height fell from 30.0 to 26.0 cm, by more than 10 %, and it went on.",
             run.Output,
             StringComparison.Ordinal
         );
-        Assert.Contains("Test, low-pogo, trial 2: it hurt in a new place.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Test, Low pogo hop, trial 2: it hurt in a new place.", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -49,6 +49,28 @@ public sealed class CountedFramesTests
         Assert.Equal(1 / (Math.Sqrt(6) * rate), DoubtOfFlight(site, "recordings/phone.csv"), 1e-6);
     }
 
+    /// <summary>
+    /// That a refused recording is of frames is known by the kind of its refusal, not by its words: a force file that is refused for a word of
+    /// its head about a camera's rate is none.
+    /// </summary>
+    [Theory]
+    [InlineData(Jump, true)]
+    [InlineData("# frames_per_second: 5000\nframe,event\n0,take-off\n24000,touch-down\n", true)]
+    [InlineData("# frames_per_second: fast\ntime_s,force_N\n0,700\n0.001,700\n", false)]
+    public async Task RefusedRecording_IsOfFrames_ByTheKindOfItsRefusal(string text, bool frames)
+    {
+        await using SquadSite site = await SquadSite.Open();
+        await File.WriteAllTextAsync(
+            Path.Combine(site.Folder, "recordings", "some.csv"),
+            text,
+            TestContext.Current.CancellationToken
+        );
+        site.Desk.Change(squad => squad.ImportAgain(null, CancellationToken.None)).Require();
+        StoredRecording stored = site.Desk.Opened.Recordings.Single(r => r.File == "recordings/some.csv");
+        Assert.Contains("frames_per_second", stored.Refusal!.Sentence, StringComparison.Ordinal);
+        Assert.Equal(frames, App.Intake.Incoming.IsOfFrames(stored));
+    }
+
     /// <summary>Several films of one session are labelled together; a recording that has times of its own is given no rate.</summary>
     [Fact]
     public async Task RateForAllThatLackIt_GoesToFilmsAlone_AndOtherLabelsStay()

@@ -45,6 +45,34 @@ public class LayoutTests(ServedDemo demo)
         await page.CloseAsync();
     }
 
+    /// <summary>What a practitioner needs first stands first: what forbids and what to do, symptoms, cards, the ladder, what limits; then the measures.</summary>
+    [Fact]
+    public async Task AthletesPage_BeginsWithWhatToDecide_AndEndsWithWhatWasMeasured()
+    {
+        IPage page = await EveryPageTests.Opened(demo, "athlete-well-known", Phone);
+        string[] told = await page.EvaluateAsync<string[]>(
+            "[...document.querySelectorAll('main section > h2')].map(h => h.id)"
+        );
+        string[] order =
+        [
+            "rulings",
+            "next",
+            "symptoms",
+            "restrictions",
+            "cards",
+            "ladder",
+            "findings",
+            "gains",
+            "jump",
+            "measures",
+            "work",
+            "recordings",
+        ];
+        Assert.Equal(order.Where(told.Contains), told.Where(order.Contains));
+        Assert.True(told.Intersect(order).Count() >= 10, string.Join(", ", told));
+        await page.CloseAsync();
+    }
+
     [Fact]
     public async Task NoNumber_IsTornFromItsUnit_OverALinesEnd()
     {

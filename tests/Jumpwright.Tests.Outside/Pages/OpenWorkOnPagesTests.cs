@@ -92,7 +92,7 @@ public class OpenWorkOnPagesTests(ServedDemo demo, ITestOutputHelper output)
                 )
             );
             int from = page.IndexOf("id=\"gains\"", StringComparison.Ordinal);
-            string gains = page[from..page.IndexOf("id=\"ladder\"", StringComparison.Ordinal)];
+            string gains = page[from..page.IndexOf("</section>", from, StringComparison.Ordinal)];
             if (
                 gains.Contains("Centimetres can't be named", StringComparison.Ordinal)
                 || !(

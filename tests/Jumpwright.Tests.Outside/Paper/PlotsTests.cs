@@ -80,6 +80,32 @@ public class PlotsTests
         Assert.Contains(Texts(one), t => t.Contains("body weight", StringComparison.Ordinal));
     }
 
+    /// <summary>Left and right are told apart without colour: by their dashes, and by their names at the curves' ends, the higher leg's above.</summary>
+    [Fact]
+    public void LegsOfTwoPlates_HaveDashesOfTheirOwn_AndTheirNames()
+    {
+        MotionTrace trace = Trace();
+        Assert.NotEmpty(trace.LeftN);
+        string svg = Plots.TraceSvg(trace, "Jump");
+        Assert.Contains("left", Texts(svg).Select(t => t.Trim()));
+        Assert.Contains("right", Texts(svg).Select(t => t.Trim()));
+        // Drawn dash by dash: the left leg's line, in the accent's colour, has fewer and longer pieces than the right's in ink.
+        (int left, int right) = (Pieces(svg, "#1F4E8C"), Pieces(svg, "#111"));
+        Assert.InRange(left, 10, right / 2);
+        Assert.DoesNotContain(
+            "left",
+            Texts(Plots.TraceSvg(trace with { LeftN = [], RightN = [] }, "Jump")).Select(t => t.Trim())
+        );
+    }
+
+    /// <summary>Of how many pieces the most broken line of that colour is made.</summary>
+    private static int Pieces(string svg, string color) =>
+        XDocument
+            .Parse(svg)
+            .Descendants()
+            .Where(e => e.Name.LocalName == "path" && (string?)e.Attribute("fill") == color)
+            .Max(e => ((string)e.Attribute("d")!).Count(c => c == 'M'));
+
     [Fact]
     public void Picture_WithMarkupInItsTitle_OnlyShowsIt()
     {

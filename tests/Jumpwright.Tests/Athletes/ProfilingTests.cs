@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using CsCheck;
 using Jumpwright.Athletes;
 using Jumpwright.Recordings;
@@ -40,6 +41,137 @@ public class ProfilingTests
                 .Sentence,
             StringComparison.Ordinal
         );
+
+    /// <summary>What each leg does by itself is seen when it works by itself: an even push off both legs is no test of it.</summary>
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(4.5)]
+    public void SingleLeg_FromJumpsOffBothLegsAlone_IsNotTested_AndTheHopWouldSettleIt(double pct)
+    {
+        Finding finding = OffBothLegs(pct)[Quality.SingleLeg];
+        Assert.Equal(FindingVerdict.NotTested, finding.Verdict);
+        Assert.Null(finding.Probability);
+        Assert.Equal(QualityTest.SingleHop, finding.Asks);
+        Assert.StartsWith("A single hop for distance", finding.NextTest, StringComparison.Ordinal);
+        Assert.Contains("in jumps off both legs", finding.Sentence, StringComparison.Ordinal);
+        Assert.EndsWith("What each leg does by itself is not tested.", finding.Sentence, StringComparison.Ordinal);
+        Assert.Single(finding.Evidence);
+    }
+
+    /// <summary>A push that is surely uneven closes all the same, and the hop is still asked for.</summary>
+    [Fact]
+    public void SingleLeg_SurelyUnevenOffBothLegs_HoldsThemBack_AndEachLegStaysUntested()
+    {
+        Finding finding = OffBothLegs(-14.1)[Quality.SingleLeg];
+        Assert.Equal(FindingVerdict.Limits, finding.Verdict);
+        Assert.Equal(QualityTest.SingleHop, finding.Asks);
+        Assert.Contains("What each leg does by itself is not tested.", finding.Sentence, StringComparison.Ordinal);
+    }
+
+    /// <summary>Where both stand, the hop speaks; an uneven push is heard where it is the more careful, an even one changes nothing.</summary>
+    [Theory]
+    [InlineData(1.79, 0.3, FindingVerdict.Sound, "Single hop")]
+    [InlineData(1.79, -14.1, FindingVerdict.Limits, "The right leg pushes more")]
+    [InlineData(1.40, 0.3, FindingVerdict.Limits, "Single hop")]
+    [InlineData(1.40, -14.1, FindingVerdict.Limits, "Single hop")]
+    public void SingleLeg_HopAndPush_TheMoreCarefulSpeaks(
+        double rightM,
+        double pct,
+        FindingVerdict verdict,
+        string first
+    )
+    {
+        Finding finding = OffBothLegs(pct, Hops(1.80, rightM))[Quality.SingleLeg];
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.StartsWith(first, finding.Sentence, StringComparison.Ordinal);
+        Assert.Equal(3, finding.Evidence.Length);
+        // One verdict is said, not two.
+        Assert.Single(Regex.Matches(finding.Sentence, "holds them back"));
+    }
+
+    /// <summary>Hops that are out of date leave it not tested, whatever a fresh jump off both legs shows.</summary>
+    [Fact]
+    public void SingleLeg_OldHopAndFreshEvenPush_IsNotTested() =>
+        Assert.Equal(
+            FindingVerdict.NotTested,
+            OffBothLegs(
+                0.3,
+                Story
+                    .Untested.Screened("single-hop", 1.8, Side.Left, daysAgo: 60)
+                    .Screened("single-hop", 1.8, Side.Right, daysAgo: 60)
+            )[Quality.SingleLeg].Verdict
+        );
+
+    /// <summary>A strong calf is not yet a stiff spring; a weak one holds it back.</summary>
+    [Theory]
+    [InlineData(30, FindingVerdict.NotTested)]
+    [InlineData(20, FindingVerdict.NotTested)]
+    [InlineData(9, FindingVerdict.Limits)]
+    public void AnkleStiffness_FromHeelRaisesAlone_IsNeverSound_AndHopsWouldSettleIt(
+        double reps,
+        FindingVerdict verdict
+    )
+    {
+        Finding finding = Story
+            .Untested.Screened("heel-raises", 30, Side.Left)
+            .Screened("heel-raises", reps, Side.Right)[Quality.AnkleStiffness];
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(QualityTest.Hops, finding.Asks);
+        Assert.NotNull(finding.NextTest);
+        Assert.Contains("not tested without hops", finding.Sentence, StringComparison.Ordinal);
+        Assert.Equal(2, finding.Evidence.Length);
+    }
+
+    /// <summary>Heights of two days are not compared: the latest day that has both jumps speaks, and without one the quality is not tested.</summary>
+    [Fact]
+    public void SquatJump_IsComparedWithTheCountermovementJumpOfItsOwnDay()
+    {
+        Story together = Story.Untested.Times(4, s => s.Counter(0.36, daysAgo: 10).Squat(0.27, daysAgo: 10));
+        Finding later = together.Counter(0.50, daysAgo: 2)[Quality.Push];
+        Assert.Equal(together[Quality.Push].Sentence, later.Sentence);
+        Finding apart = Story.Untested.Times(4, s => s.Counter(0.36, daysAgo: 10).Squat(0.27, daysAgo: 2))[
+            Quality.Push
+        ];
+        Assert.Equal(FindingVerdict.NotTested, apart.Verdict);
+        Assert.Contains("of the same day", apart.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void RunUpJump_IsComparedWithTheStandingJumpOfItsOwnDay()
+    {
+        Story together = RunUp(0.36, 0.46);
+        Finding apart = together.Counter(0.20, daysAgo: 1)[Quality.RunUp];
+        Assert.Equal(together[Quality.RunUp].Sentence, apart.Sentence);
+        Assert.Contains(
+            "of the same day",
+            Story
+                .Untested.Counter(0.36, daysAgo: 9)
+                .Jumped(JumpTask.ApproachJump, [(MeasureNames.JumpHeight, 0.46, 0.004)])[Quality.RunUp]
+                .Sentence,
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>What guards health and was not tested is said beside whatever limits.</summary>
+    [Fact]
+    public void Summary_SaysWhatGuardsHealthAndIsNotTested()
+    {
+        Assert.EndsWith(
+            "Not tested: landing, single-leg ability.",
+            Rebounds(0.26).Profile.Known,
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "Not tested: single-leg ability.",
+            Rebounds(0.198).Times(3, s => s.Screened("landing-screen", 2)).Profile.Known,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain(
+            "Not tested",
+            Rebounds(0.26, Hops(1.8, 1.79)).Times(3, s => s.Screened("landing-screen", 2)).Profile.Known,
+            StringComparison.Ordinal
+        );
+    }
 
     [Fact]
     public void Untested_EveryQuality_SaysNotTestedAndNamesTheCheapestTest()
@@ -286,6 +418,12 @@ public class ProfilingTests
                 Assert.Equal(forward.Profile.Summary, backward.Profile.Summary);
                 Assert.Equal(forward.Profile.Current[0].Measure.Value, backward.Profile.Current[0].Measure.Value, 12);
             });
+
+    private static Story OffBothLegs(double pct, Story? before = null) =>
+        (before ?? Story.Untested).Jumped(
+            JumpTask.CountermovementJump,
+            [(MeasureNames.AsymmetryPropulsiveImpulse, pct, 1.5)]
+        );
 
     private static Story Hops(double left, double right) =>
         Story.Untested.Times(

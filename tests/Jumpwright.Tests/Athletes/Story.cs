@@ -85,8 +85,12 @@ internal sealed record Story(History History)
     internal Story Counter(double heightM, double u = 0.004, int daysAgo = 3, Device device = Device.TwoForcePlates) =>
         Jumped(JumpTask.CountermovementJump, [(MeasureNames.JumpHeight, heightM, u)], daysAgo, device);
 
-    internal Story Squat(double heightM, double dipPct = 2, double u = 0.004) =>
-        Jumped(JumpTask.SquatJump, [(MeasureNames.JumpHeight, heightM, u), (MeasureNames.UnwantedDip, dipPct, 0.5)]);
+    internal Story Squat(double heightM, double dipPct = 2, double u = 0.004, int daysAgo = 3) =>
+        Jumped(
+            JumpTask.SquatJump,
+            [(MeasureNames.JumpHeight, heightM, u), (MeasureNames.UnwantedDip, dipPct, 0.5)],
+            daysAgo
+        );
 
     internal Story Times(int n, Func<Story, Story> more) =>
         Enumerable.Range(0, n).Aggregate(this, (story, _) => more(story));

@@ -27,6 +27,7 @@ public class ProposedTestTests(ITestOutputHelper output)
         var offered = new SortedDictionary<string, int>(StringComparer.Ordinal);
         var refused = new Dictionary<string, int>(StringComparer.Ordinal);
         int lacking = 0;
+        int tooNear = 0;
         for (int squad = 0; squad < 1000; squad++)
         {
             // Every weekday in turn.
@@ -64,6 +65,22 @@ public class ProposedTestTests(ITestOutputHelper output)
                     }
                 }
 
+                // Contacts are not spent on trials that settle nothing, however many they are.
+                foreach (Finding finding in profile.Findings.Where(f => f.IsTooNear))
+                {
+                    tooNear++;
+                    Assert.Equal(FindingVerdict.Unclear, finding.Verdict);
+                    Assert.DoesNotContain(
+                        tests,
+                        t =>
+                            t.Because.ToString()
+                                .EndsWith(
+                                    $"{QualityNames.Of(finding.Quality)} isn't settled.",
+                                    StringComparison.Ordinal
+                                )
+                    );
+                }
+
                 string? together = TooMuchTogether(tests, history, ladder, drawn);
                 Assert.True(together is null, $"squad {squad} {history.Athlete.Id}: {together}");
             }
@@ -77,6 +94,7 @@ public class ProposedTestTests(ITestOutputHelper output)
         // Whoever is too light for the bar is offered what the kit has instead, or told what is missing.
         Assert.True(offered.GetValueOrDefault("light-dumbbells") + offered.GetValueOrDefault("weight-vest") > 0);
         Assert.True(lacking > 0);
+        Assert.True(tooNear > 20, $"{tooNear} findings too near for trials");
         Assert.All(
             (string[])["drop height", "load of a jump", "maximum of the heavy pull", "run-up speed"],
             question => Assert.InRange(offered.GetValueOrDefault(question), 10, 1900)

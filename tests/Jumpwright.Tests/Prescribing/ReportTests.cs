@@ -62,6 +62,79 @@ public class ReportTests
     private static string Text(Report report) =>
         string.Join("\n", report.Sections.SelectMany(s => s.Paragraphs.Prepend(s.Heading)));
 
+    /// <summary>Whoever is measured in another way by now is told that the trend ended, and no change across the two.</summary>
+    [Fact]
+    public void MethodThatChanged_EndsTheTrend_AndIsSaid()
+    {
+        History plates = Athlete(1);
+        Story mat = new(plates);
+        for (int i = 0; i < 2; i++)
+        {
+            mat = mat.Jumped(
+                JumpTask.CountermovementJump,
+                [(MeasureNames.JumpHeightFlightTime, 0.60, 0.01)],
+                daysAgo: 2 + i,
+                device: Device.MatOrGate,
+                method: "flight-time"
+            );
+        }
+
+        static string Told(History history) => Text(Reporting.Of(Club, [history], Catalogue.Standard, Story.Today)[1]);
+        string told = Told(mat.History);
+        Assert.Contains("Last measured on 28 Dec 2026: jump height", told, StringComparison.Ordinal);
+        Assert.Contains("no change is told from one to the other", told, StringComparison.Ordinal);
+        Assert.Contains("Level 32.", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("no change is told", Told(plates), StringComparison.Ordinal);
+    }
+
+    /// <summary>A squad half on plates and half on mats is no wider a squad: each is set against those measured the same way.</summary>
+    [Fact]
+    public void SpreadOfASquad_IsNeverTakenAcrossMethods()
+    {
+        History[] plates = [.. Enumerable.Range(1, 8).Select(Athlete)];
+        History[] mixed = [.. plates.Select((h, i) => i % 2 == 0 ? h : OnMats(h))];
+        Assert.Equal(Typical(plates), Typical(mixed), 0.6);
+
+        static double Typical(History[] squad) =>
+            Reporting
+                .Prescriptions(Club, squad, Catalogue.Standard, Story.Today)[0]
+                .Gains.Require()
+                .Ranked.Single(g => g.Quality == Quality.ReactiveStrength)
+                .Centimetres!.Value;
+    }
+
+    /// <summary>The same jumps, a hand higher, as a mat has them that rests on the flight alone.</summary>
+    private static History OnMats(History history) =>
+        history with
+        {
+            Trials =
+            [
+                .. history.Trials.Select(t =>
+                    t with
+                    {
+                        Device = Device.MatOrGate,
+                        Trial = t.Trial with
+                        {
+                            Measures =
+                            [
+                                .. t.Trial.Measures.Select(m =>
+                                    m.Name == MeasureNames.JumpHeight
+                                        ? new Measure(
+                                            MeasureNames.JumpHeightFlightTime,
+                                            m.Value + 0.15,
+                                            m.Unit,
+                                            m.StandardUncertainty,
+                                            "flight-time"
+                                        )
+                                        : m
+                                ),
+                            ],
+                        },
+                    }
+                ),
+            ],
+        };
+
     [Fact]
     public void Reports_SquadFirstThenEveryAthlete()
     {

@@ -167,16 +167,7 @@ public class OpenWorkTests(ITestOutputHelper output)
     [InlineData(Tissue.Patellar, true)]
     public void HeelRaises_WaitWhileTheAchillesIsSore(Tissue sore, bool open)
     {
-        Finding ankle = Of(
-            Quality.AnkleStiffness,
-            FindingVerdict.NotTested,
-            QualityTest.HeelRaisesOrHops,
-            $"Single-leg heel raises, each side; or ten hops"
-        );
         OpenWork today = Under(new TierAtMost(sore, 1), new NoAnkleSprings());
-        Assert.Equal(open, today.Of(ankle).IsOpen);
-        Sentence next = today.In(Known($"Known.", $"Test.", ankle)).Findings[0].NextTest!;
-        Assert.Equal(open ? "Single-leg heel raises, each side" : "not now: Sore: only low work", next);
         var ladder = new AthleteStory().Ladder([.. today.Rulings]);
         Assert.Equal(
             open ? "single-leg heel raises, each side" : "not now: Sore: only low work",

@@ -19,68 +19,87 @@ internal static class CurrentMeasures
     /// </summary>
     private const double ReferenceDropM = 0.30;
 
-    internal static ImmutableArray<Evidence> Of(History history, LocalDate asOf)
-    {
-        var pooled = new List<Evidence>();
-        var groups = history
-            .Trials.Where(t => t.Date <= asOf)
-            .SelectMany(t => t.Trial.Measures.Select(m => (Trial: t, Measure: m)))
-            .Where(p => p.Trial.Trial.MayBeAveraged(p.Measure.Name))
-            .GroupBy(p =>
-                (
-                    p.Measure.Name,
-                    p.Trial.Trial.Task,
-                    Limb: p.Trial.Labels.Limb ?? Limb.Both,
-                    p.Trial.Device,
-                    p.Measure.Method
-                )
-            );
-        foreach (var group in groups)
-        {
-            (MeasuredTrial Trial, Measure Measure)[] comparable = Comparable([.. group]);
-            LocalDate latest = comparable.Max(p => p.Trial.Date);
-            (MeasuredTrial Trial, Measure Measure)[] today =
-            [
-                .. comparable
-                    .Where(p => p.Trial.Date == latest)
-                    .OrderBy(p => p.Trial.File, StringComparer.Ordinal)
-                    .ThenBy(p => p.Trial.Trial.Number),
-            ];
-            double mean = today.Average(p => p.Measure.Value);
-            double device = Math.Sqrt(
-                today.Average(p => p.Measure.StandardUncertainty * p.Measure.StandardUncertainty)
-            );
-            double scatter = Scatter(comparable, group.Key.Name, group.Key.Task, mean);
-            double doubt = Math.Sqrt((device * device) + (scatter * scatter / today.Length));
-            MeasuredTrial last = today[^1].Trial;
-            pooled.Add(
-                new Evidence(
-                    new Measure(group.Key.Name, mean, today[0].Measure.Unit, doubt, group.Key.Method),
-                    latest,
-                    last.File,
-                    last.Trial.Number,
-                    group.Key.Device,
-                    group.Key.Task,
-                    group.Key.Limb
-                )
-                {
-                    BoxM = last.Labels.DropHeightM,
-                    LoadKg = last.Labels.ExternalLoadKg,
-                    Trials = today.Length,
-                    TrialSd = scatter,
-                }
-            );
-        }
-
-        return
+    internal static ImmutableArray<Evidence> Of(History history, LocalDate asOf) =>
         [
-            .. pooled
+            .. Groups(history, asOf)
+                .Select(g =>
+                {
+                    (MeasuredTrial Trial, Measure Measure)[] comparable = Comparable([.. g]);
+                    return Pooled(comparable, comparable.Max(p => p.Trial.Date));
+                })
                 .OrderBy(e => e.Task)
                 .ThenBy(e => e.Measure.Name, StringComparer.Ordinal)
                 .ThenBy(e => e.Limb)
                 .ThenBy(e => e.Device)
                 .ThenBy(e => e.Measure.Method, StringComparer.Ordinal),
         ];
+
+    /// <summary>That current measure and its earlier days, in order: one measure, task, limb, device, method, box and load.</summary>
+    internal static ImmutableArray<Evidence> Days(History history, LocalDate asOf, Evidence current)
+    {
+        (MeasuredTrial Trial, Measure Measure)[] comparable = Comparable([
+            .. Groups(history, asOf)
+                .Single(g =>
+                    g.Key
+                    == new Group(
+                        current.Measure.Name,
+                        current.Task,
+                        current.Limb,
+                        current.Device,
+                        current.Measure.Method
+                    )
+                ),
+        ]);
+        return [.. comparable.Select(p => p.Trial.Date).Distinct().Order().Select(day => Pooled(comparable, day))];
+    }
+
+    private static IEnumerable<IGrouping<Group, (MeasuredTrial Trial, Measure Measure)>> Groups(
+        History history,
+        LocalDate asOf
+    ) =>
+        history
+            .Trials.Where(t => t.Date <= asOf)
+            .SelectMany(t => t.Trial.Measures.Select(m => (Trial: t, Measure: m)))
+            .Where(p => p.Trial.Trial.MayBeAveraged(p.Measure.Name))
+            .GroupBy(p => new Group(
+                p.Measure.Name,
+                p.Trial.Trial.Task,
+                p.Trial.Labels.Limb ?? Limb.Both,
+                p.Trial.Device,
+                p.Measure.Method
+            ));
+
+    /// <summary>The mean of that day, with what the device and the athlete's own scatter over all days leave in doubt.</summary>
+    private static Evidence Pooled((MeasuredTrial Trial, Measure Measure)[] comparable, LocalDate day)
+    {
+        (MeasuredTrial Trial, Measure Measure)[] today =
+        [
+            .. comparable
+                .Where(p => p.Trial.Date == day)
+                .OrderBy(p => p.Trial.File, StringComparer.Ordinal)
+                .ThenBy(p => p.Trial.Trial.Number),
+        ];
+        Measure first = today[0].Measure;
+        MeasuredTrial last = today[^1].Trial;
+        double mean = today.Average(p => p.Measure.Value);
+        double device = Math.Sqrt(today.Average(p => p.Measure.StandardUncertainty * p.Measure.StandardUncertainty));
+        double scatter = Scatter(comparable, first.Name, last.Trial.Task, mean);
+        double doubt = Math.Sqrt((device * device) + (scatter * scatter / today.Length));
+        return new Evidence(
+            new Measure(first.Name, mean, first.Unit, doubt, first.Method),
+            day,
+            last.File,
+            last.Trial.Number,
+            last.Device,
+            last.Trial.Task,
+            last.Labels.Limb ?? Limb.Both
+        )
+        {
+            BoxM = last.Labels.DropHeightM,
+            LoadKg = last.Labels.ExternalLoadKg,
+            Trials = today.Length,
+            TrialSd = scatter,
+        };
     }
 
     private static (MeasuredTrial Trial, Measure Measure)[] Comparable((MeasuredTrial Trial, Measure Measure)[] group)
@@ -129,4 +148,6 @@ internal static class CurrentMeasures
             TrialErrors.PriorDegreesOfFreedom.Value
         );
     }
+
+    private sealed record Group(string Measure, JumpTask? Task, Limb? Limb, Device? Device, string Method);
 }

@@ -5,7 +5,7 @@ using Jumpwright.Trials;
 
 namespace Jumpwright.Athletes.Profiles;
 
-/// <summary>Ankle stiffness: contact time of repeated hops; without a device, single-leg heel raises.</summary>
+/// <summary>Ankle stiffness: contact time of repeated hops. Single-leg heel raises may speak against it, never for it.</summary>
 internal static class FindAnkleStiffness
 {
     internal static readonly Sentence Test = $"ten hops on a plate or a mat, or filmed at 240 frames a second";
@@ -41,27 +41,14 @@ internal static class FindAnkleStiffness
             );
         }
 
-        return HeelRaises(known)
-            ?? (
-                contact is null
-                    ? Verdicts.NotTested(
-                        Quality.AnkleStiffness,
-                        QualityTest.HeelRaisesOrHops,
-                        $"single-leg heel raises, each side; or {Test}",
-                        ProfileLimits.HopContact
-                    )
-                    : Verdicts.Stale(
-                        Quality.AnkleStiffness,
-                        known,
-                        QualityTest.Hops,
-                        Test,
-                        ProfileLimits.HopContact,
-                        contact
-                    )
-            );
+        Finding untested = contact is null
+            ? Verdicts.NotTested(Quality.AnkleStiffness, QualityTest.Hops, Test, ProfileLimits.HopContact)
+            : Verdicts.Stale(Quality.AnkleStiffness, known, QualityTest.Hops, Test, ProfileLimits.HopContact, contact);
+        return HeelRaises(known, untested) ?? untested;
     }
 
-    private static Finding? HeelRaises(Known known)
+    /// <summary>Strength of the calf may speak against its spring, where it lacks; enough of it says nothing of the spring.</summary>
+    private static Finding? HeelRaises(Known known, Finding untested)
     {
         double u = ProfileLimits.HeelRaises.StandardUncertainty!.Value;
         Evidence? left = known.Screen("heel-raises", Side.Left, "reps", u);
@@ -77,16 +64,17 @@ internal static class FindAnkleStiffness
             worse.Measure.StandardUncertainty,
             ProfileLimits.HeelRaises.Value - 0.5
         );
-        return Verdicts.From(
-            Quality.AnkleStiffness,
+        Sentence said =
+            $"Single-leg heel raises: left {left.Measure.Value:0}, right {right.Measure.Value:0} (± {u:0}) on {worse.Date} (at least {ProfileLimits.HeelRaises.Value:0} wished). That is strength of the calf; its spring is not tested without hops.";
+        return Verdicts.OnlyAgainst(
+            untested with
+            {
+                Sentence = untested.Evidence.IsEmpty ? said : Sentence.Of($"{untested.Sentence} {said}"),
+                Evidence = [.. untested.Evidence, left, right],
+                Thresholds = [ProfileLimits.HopContact.Source, ProfileLimits.HeelRaises.Source],
+            },
             limits,
-            guardsHealth: false,
-            $"Single-leg heel raises: left {left.Measure.Value:0}, right {right.Measure.Value:0} (± {u:0}) on {worse.Date} (at least {ProfileLimits.HeelRaises.Value:0} wished). Strength of the calf, not yet its spring: hops have not been timed.",
-            QualityTest.Hops,
-            Test,
-            ProfileLimits.HeelRaises,
-            left,
-            right
+            ProfileLimits.HeelRaises
         );
     }
 }

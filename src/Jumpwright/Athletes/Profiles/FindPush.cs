@@ -9,15 +9,10 @@ internal static class FindPush
     {
         if (share is null)
         {
-            return Verdicts.NotTested(
-                Quality.Push,
-                QualityTest.SquatAndCountermovementJumps,
-                SquatJumpShare.Test,
-                ProfileLimits.SquatJumpShareLow
-            );
+            return SquatJumpShare.Untested(known, Quality.Push, ProfileLimits.SquatJumpShareLow);
         }
 
-        if (!known.IsFresh(share.SquatJump.Date) || !known.IsFresh(share.Countermovement.Date))
+        if (!known.IsFresh(share.SquatJump.Date))
         {
             return Verdicts.Stale(
                 Quality.Push,

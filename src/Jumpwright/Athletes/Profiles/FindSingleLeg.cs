@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Statistics;
@@ -5,45 +6,104 @@ using Jumpwright.Trials;
 
 namespace Jumpwright.Athletes.Profiles;
 
-/// <summary>Single leg: hop distances left and right; with two plates also the share of the push in a jump off both legs.</summary>
+/// <summary>
+/// Single leg: hop distances left and right. How two plates share the push of a jump off both legs may speak against an athlete, never
+/// for one: what a leg does by itself is seen when it works by itself.
+/// </summary>
 internal static class FindSingleLeg
 {
     private static readonly Sentence Test = $"a single hop for distance, each leg, with a tape";
     private const double HopUncertaintyM = 0.05;
 
+    private static readonly ImmutableArray<Source> Both =
+    [
+        ProfileLimits.HopSymmetry.Source,
+        ProfileLimits.ImpulseAsymmetry.Source,
+    ];
+
     internal static Finding In(Known known)
     {
-        Finding? hops = Hops(known);
-        Finding? push = Push(known);
-        if (hops is not null && push is not null)
+        Seen? hops = Hops(known);
+        Seen? push = Push(known);
+        return (hops, push) switch
         {
-            // The one that is surer to hold them back speaks; the other's sentence stands behind it.
-            (Finding first, Finding second) = hops.Probability >= push.Probability ? (hops, push) : (push, hops);
-            return first with
-            {
-                Sentence = $"{first.Sentence} {second.Sentence}",
-                Evidence = [.. first.Evidence, .. second.Evidence],
-                Thresholds = [hops.Source, push.Source],
-            };
-        }
-
-        return hops
-            ?? push
-            ?? (
-                known.Screen("single-hop", Side.Left, "m", HopUncertaintyM) is { } old && !known.IsFresh(old.Date)
-                    ? Verdicts.Stale(
-                        Quality.SingleLeg,
-                        known,
-                        QualityTest.SingleHop,
-                        Test,
-                        ProfileLimits.HopSymmetry,
-                        old
-                    )
-                    : Verdicts.NotTested(Quality.SingleLeg, QualityTest.SingleHop, Test, ProfileLimits.HopSymmetry)
-            );
+            ({ } hopped, { } pushed) => Together(hopped, pushed),
+            ({ } hopped, null) => OfHops(hopped),
+            (null, { } pushed) => OffBothLegs(pushed, Untested(known)),
+            _ => Untested(known),
+        };
     }
 
-    private static Finding? Hops(Known known)
+    /// <summary>The hop is the quality's own test and speaks; the push speaks first only where it is the more careful of the two.</summary>
+    private static Finding Together(Seen hops, Seen push)
+    {
+        Finding hopped = OfHops(hops);
+        Finding pushed = Verdicts.From(
+            Quality.SingleLeg,
+            push.Limits,
+            guardsHealth: true,
+            push.Said,
+            QualityTest.TwoPlateJumps,
+            $"countermovement jumps on two plates",
+            ProfileLimits.ImpulseAsymmetry,
+            push.Evidence
+        );
+        (Finding first, Seen second) = Caution(pushed) > Caution(hopped) ? (pushed, hops) : (hopped, push);
+        return first with
+        {
+            Sentence = $"{first.Sentence} {second.Said}",
+            Evidence = [.. first.Evidence, .. second.Evidence],
+            Thresholds = Both,
+        };
+    }
+
+    private static Finding OfHops(Seen hops) =>
+        Verdicts.From(
+            Quality.SingleLeg,
+            hops.Limits,
+            guardsHealth: true,
+            hops.Said,
+            QualityTest.SingleHop,
+            Test,
+            ProfileLimits.HopSymmetry,
+            hops.Evidence
+        );
+
+    private static Finding OffBothLegs(Seen push, Finding untested)
+    {
+        Sentence said = $"{push.Said} What each leg does by itself is not tested.";
+        return Verdicts.OnlyAgainst(
+            untested with
+            {
+                Sentence = untested.Evidence.IsEmpty ? said : Sentence.Of($"{untested.Sentence} {said}"),
+                Evidence = [.. untested.Evidence, .. push.Evidence],
+                GuardsHealth = true,
+                Thresholds = Both,
+            },
+            push.Limits,
+            ProfileLimits.ImpulseAsymmetry
+        );
+    }
+
+    private static int Caution(Finding finding) =>
+        finding.Verdict switch
+        {
+            FindingVerdict.Limits => 2,
+            FindingVerdict.Unclear => 1,
+            _ => 0,
+        };
+
+    private static Finding Untested(Known known)
+    {
+        Evidence? old = new[] { Side.Left, Side.Right }
+            .Select(side => known.Screen("single-hop", side, "m", HopUncertaintyM))
+            .FirstOrDefault(hop => hop is not null && !known.IsFresh(hop.Date));
+        return old is null
+            ? Verdicts.NotTested(Quality.SingleLeg, QualityTest.SingleHop, Test, ProfileLimits.HopSymmetry)
+            : Verdicts.Stale(Quality.SingleLeg, known, QualityTest.SingleHop, Test, ProfileLimits.HopSymmetry, old);
+    }
+
+    private static Seen? Hops(Known known)
     {
         Evidence? left = known.Screen("single-hop", Side.Left, "m", HopUncertaintyM);
         Evidence? right = known.Screen("single-hop", Side.Right, "m", HopUncertaintyM);
@@ -70,20 +130,18 @@ internal static class FindSingleLeg
             left.Measure.Value == right.Measure.Value ? Sentence.Of($"both legs alike")
             : isLeft ? Sentence.Of($"the left reaches {Spoken.Percent(index, doubt)} of the other")
             : Sentence.Of($"the right reaches {Spoken.Percent(index, doubt)} of the other");
-        return Verdicts.From(
-            Quality.SingleLeg,
+        Sentence days =
+            left.Date == right.Date
+                ? Sentence.Of($"{left.Date}")
+                : Sentence.Of($"{left.Date} and {right.Date}, two days");
+        return new Seen(
+            $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {days}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
             Likelihood.Below(index, doubt, ProfileLimits.HopSymmetry.Value),
-            guardsHealth: true,
-            $"Single hop: left {Spoken.Of(left.Measure)}, right {Spoken.Of(right.Measure)} on {shorter.Date}; {compared} ({ProfileLimits.HopSymmetry.Value:0} % wished).",
-            QualityTest.SingleHop,
-            Test,
-            ProfileLimits.HopSymmetry,
-            left,
-            right
+            [left, right]
         );
     }
 
-    private static Finding? Push(Known known)
+    private static Seen? Push(Known known)
     {
         Evidence? push = known.Find(MeasureNames.AsymmetryPropulsiveImpulse, JumpTask.CountermovementJump);
         if (push is null || !known.IsFresh(push.Date))
@@ -102,15 +160,13 @@ internal static class FindSingleLeg
             (false, true) => $"The right leg pushes more: {amount}",
             _ => $"The left leg pushes more: {amount}",
         };
-        return Verdicts.From(
-            Quality.SingleLeg,
+        return new Seen(
+            $"{said} of the summed impulse on {push.Date}, in jumps off both legs (within {limit:0} % wished).",
             Likelihood.Above(value, doubt, limit) + Likelihood.Below(value, doubt, -limit),
-            guardsHealth: true,
-            $"{said} of the summed impulse on {push.Date} (within {limit:0} % wished).",
-            QualityTest.TwoPlateJumps,
-            $"countermovement jumps on two plates",
-            ProfileLimits.ImpulseAsymmetry,
-            push
+            [push]
         );
     }
+
+    /// <summary>What was seen, in words; the probability that it limits them (0 to 1); what it rests on.</summary>
+    private sealed record Seen(Sentence Said, double Limits, ImmutableArray<Evidence> Evidence);
 }

@@ -9,15 +9,10 @@ internal static class FindStretchShortening
     {
         if (share is null)
         {
-            return Verdicts.NotTested(
-                Quality.StretchShortening,
-                QualityTest.SquatAndCountermovementJumps,
-                SquatJumpShare.Test,
-                ProfileLimits.SquatJumpShareHigh
-            );
+            return SquatJumpShare.Untested(known, Quality.StretchShortening, ProfileLimits.SquatJumpShareHigh);
         }
 
-        if (!known.IsFresh(share.SquatJump.Date) || !known.IsFresh(share.Countermovement.Date))
+        if (!known.IsFresh(share.SquatJump.Date))
         {
             return Verdicts.Stale(
                 Quality.StretchShortening,

@@ -12,6 +12,8 @@ internal sealed class Known(History history, LocalDate asOf, ImmutableArray<Evid
 
     internal LocalDate AsOf { get; } = asOf;
 
+    internal ImmutableArray<Evidence> Current { get; } = current;
+
     internal int FreshDays { get; } =
         (int)
             (history.Athlete.Operation is null ? ProfileLimits.FreshDays : ProfileLimits.FreshDaysAfterOperation).Value;
@@ -20,7 +22,7 @@ internal sealed class Known(History history, LocalDate asOf, ImmutableArray<Evid
 
     /// <summary>Current measures of that name and task on both legs, the freshest first, plates before mats before cameras.</summary>
     internal IEnumerable<Evidence> All(string measure, JumpTask task) =>
-        current
+        Current
             .Where(e => e.Measure.Name == measure && e.Task == task)
             .Where(e => e.Limb is null or Limb.Both)
             .OrderByDescending(e => e.Date)

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using Jumpwright.Quantities;
-using Jumpwright.Recordings;
-using Jumpwright.Trials;
 
 namespace Jumpwright.Athletes.Profiles;
 
@@ -40,7 +38,12 @@ internal static class ProfileSummary
         };
         bool settles = performance is [] && condition is null;
         return (
-            Joined(height, first, then),
+            Joined(
+                height,
+                first,
+                then,
+                performance is [] && condition is null && unclear is null ? null : Untested(findings)
+            ),
             settles && unclear?.NextTest is { } next ? NamedTest.Settling(unclear.Quality, next) : null
         );
     }
@@ -75,12 +78,22 @@ internal static class ProfileSummary
             : Sentence.Of($"Nothing tested is shown to limit them; not tested: {Sentence.Join(", ", untested)}.");
     }
 
+    /// <summary>What guards health and nobody tested is said whatever else is known: unknown closes.</summary>
+    private static Sentence? Untested(ImmutableArray<Finding> findings)
+    {
+        Sentence[] untested =
+        [
+            .. findings
+                .Where(f => f.Quality is Quality.Landing or Quality.SingleLeg)
+                .Where(f => f.Verdict == FindingVerdict.NotTested)
+                .Select(f => QualityNames.Of(f.Quality)),
+        ];
+        return untested.Length == 0 ? null : Sentence.Of($"Not tested: {Sentence.Join(", ", untested)}.");
+    }
+
     private static Sentence? Height(Known known)
     {
-        Evidence? height =
-            known.Find(MeasureNames.JumpHeight, JumpTask.CountermovementJump)
-            ?? known.Find(MeasureNames.JumpHeightFlightTime, JumpTask.CountermovementJump);
-        if (height is not null)
+        if (StandingJump.Of(known.Current) is { } height)
         {
             Sentence how = $"{new SaidMethod(height.Measure.Method)}, {Spoken.Device(height.Device)}, {height.Date}";
             return known.IsFresh(height.Date)

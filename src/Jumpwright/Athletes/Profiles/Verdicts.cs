@@ -31,11 +31,12 @@ internal static class Verdicts
                 $"{what} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
             _ => $"{what} Not settled: {Probability.Said(limits)} that it holds them back.",
         };
-        (Sentence? next, int? more) =
-            verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null);
+        (Sentence? next, int? more, bool tooNear) =
+            verdict == FindingVerdict.Unclear ? Settling(limits, soundBelow, nextTest, evidence) : (null, null, false);
         return new Finding(quality, verdict, limits, said, next, evidence, threshold.Source)
         {
             TrialsToSettle = more,
+            IsTooNear = tooNear,
             Asks = next is null ? null : test,
             GuardsHealth = guardsHealth,
         };
@@ -45,7 +46,7 @@ internal static class Verdicts
     /// What would settle it: so many trials of each measure on one day, if the means stay; or, where the device alone leaves too much doubt,
     /// another day or device. Only the scatter from trial to trial shrinks with trials.
     /// </summary>
-    private static (Sentence Next, int? Trials) Settling(
+    private static (Sentence Next, int? Trials, bool TooNear) Settling(
         double limits,
         double soundBelow,
         Sentence test,
@@ -57,7 +58,7 @@ internal static class Verdicts
         double byTrials = evidence.Sum(e => Square(e.TrialSd / e.Measure.Value) / e.Trials);
         if (!double.IsFinite(all) || all <= 0)
         {
-            return (Sentence.Of($"More trials of {test}"), null);
+            return (Sentence.Of($"More trials of {test}"), null, false);
         }
 
         int trials = evidence.Min(e => e.Trials);
@@ -81,28 +82,51 @@ internal static class Verdicts
                 Sentence.Of(
                     $"{trials + n} trials on one day, {n} more than so far, if the mean stays where it is: {test}"
                 ),
-                trials + n
+                trials + n,
+                false
             ),
             _ when needed.Value("certainty_then").Value >= wished => (
                 Sentence.Of($"{trials + 1} trials on one day, one more than so far: {test}"),
-                trials + 1
+                trials + 1,
+                false
             ),
             _ when share < 0.5 => (
                 Sentence.Of(
                     $"Another day or another device, since more trials of the same would not settle it: {test}"
                 ),
-                null
+                null,
+                false
             ),
             _ => (
                 Sentence.Of(
                     $"More than {TrialsNeeded.Most} further trials ({test}): it lies too near what is wished, so decide on the careful side"
                 ),
-                null
+                null,
+                true
             ),
         };
     }
 
     private static double Square(double x) => x * x;
+
+    /// <summary>
+    /// Evidence of something near the quality, which may close and never open: it says that the quality limits where it shows that surely,
+    /// and leaves it not tested otherwise. Either way the quality's own test is asked for.
+    /// </summary>
+    /// <param name="untested">The finding without it: what it says, rests on and asks for.</param>
+    /// <param name="limits">Probability that the quality limits, as that evidence has it (0 to 1).</param>
+    /// <param name="threshold">What that evidence is judged by.</param>
+    internal static Finding OnlyAgainst(Finding untested, double limits, Coefficient threshold) =>
+        limits < ProfileLimits.Sure.Value
+            ? untested
+            : untested with
+            {
+                Verdict = FindingVerdict.Limits,
+                Probability = limits,
+                Sentence =
+                    $"{untested.Sentence} That this holds them back is {Spoken.Chance(limits)} ({Probability.Said(limits)}).",
+                Source = threshold.Source,
+            };
 
     internal static Finding NotTested(Quality quality, QualityTest test, Sentence nextTest, Coefficient threshold) =>
         new(quality, FindingVerdict.NotTested, null, $"Not tested.", $"{nextTest:capital}", [], threshold.Source)

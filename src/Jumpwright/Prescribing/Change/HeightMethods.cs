@@ -43,6 +43,30 @@ internal static class HeightMethods
         return [.. all.Where(s => !followed.Contains(s)).Select(s => s.Key)];
     }
 
+    /// <summary>Heights that are followed and were measured in another way since their last session, each with the one measured last.</summary>
+    internal static ImmutableArray<(Series Followed, Series Since)> Switched(IEnumerable<Series> series)
+    {
+        Series[] heights = [.. series.Where(s => IsHeight(s.Key))];
+        return
+        [
+            .. One(heights, s => s)
+                .Select(followed =>
+                    (
+                        followed,
+                        Since: heights
+                            .Where(s =>
+                                (s.AthleteId, s.Key.Task, s.Key.Limb, s.Key.Condition)
+                                == (followed.AthleteId, followed.Key.Task, followed.Key.Limb, followed.Key.Condition)
+                            )
+                            .Where(s => s.Days[^1] > followed.Days[^1])
+                            .MaxBy(s => s.Days[^1])
+                    )
+                )
+                .Where(p => p.Since is not null)
+                .Select(p => (p.followed, p.Since!)),
+        ];
+    }
+
     private static bool IsHeight(SeriesKey key) =>
         key.Measure is MeasureNames.JumpHeight or MeasureNames.JumpHeightFlightTime;
 }

@@ -124,29 +124,43 @@ public static class NextTests
             null => [],
         };
 
-    private static int TrialsOf(Finding finding) =>
-        finding.Asks is QualityTest.Hops or QualityTest.HeelRaisesOrHops ? Hops : Trials;
+    private static int TrialsOf(Finding finding) => finding.Asks is QualityTest.Hops ? Hops : Trials;
 
     private static Outcome<TestProposal> OfQuality(string athlete, Finding finding, TestGate gate)
     {
+        if (finding.IsTooNear)
+        {
+            return Refusal.Of(
+                $"More trials of that test are not worth their contacts: it lies too near what is wished, and no number of them would settle it."
+            ) with
+            {
+                Brief = $"too near what is wished for trials to settle it",
+            };
+        }
+
         Refusal? last = null;
         int trials = TrialsOf(finding);
         foreach (string exercise in Jumps(finding))
         {
             double? dropM = gate.Find(exercise)?.DropRangeM?.MinM;
-            // So many as would settle it, where that is no more than a test usually has twice over.
-            int asked = finding.TrialsToSettle is { } needed and <= 2 * Trials ? Math.Max(needed, Trials) : trials;
+            // So many as would settle it, where that is no more than a test usually has twice over. Hops in a row are one trial.
+            bool inARow = trials == Hops;
+            int asked =
+                inARow ? trials
+                : finding.TrialsToSettle is { } needed and <= 2 * Trials ? Math.Max(needed, Trials)
+                : trials;
             Outcome<TestProposal> test = Make(
                 athlete,
-                new TestAsk(exercise, trials == Trials ? asked : trials) { DropM = dropM },
+                new TestAsk(exercise, asked) { DropM = dropM },
                 gate,
                 finding.Verdict == FindingVerdict.Unclear
-                    ? finding.TrialsToSettle is { } n && n <= asked
+                    ? finding.TrialsToSettle is { } n && n <= (inARow ? 1 : asked)
                         ? Sentence.Of(
                             $"{QualityNames.Of(finding.Quality)} isn't settled, and so many would settle it if the mean stays"
                         )
                         : Sentence.Of($"{QualityNames.Of(finding.Quality)} isn't settled")
-                    : Sentence.Of($"a first look at {QualityNames.Of(finding.Quality)}")
+                    : Sentence.Of($"a first look at {QualityNames.Of(finding.Quality)}"),
+                inARow: inARow
             );
             if (test.TryGet(out _, out Refusal? no))
             {
@@ -265,7 +279,8 @@ public static class NextTests
         TestAsk ask,
         TestGate gate,
         Sentence because,
-        double? doubtLeft = null
+        double? doubtLeft = null,
+        bool inARow = false
     )
     {
         if (!gate.Check(ask).TryGet(out Exercise? exercise, out Refusal? refusal))
@@ -274,9 +289,9 @@ public static class NextTests
         }
 
         Sentence what =
-            ask.Trials == 1
-                ? Sentence.Of($"{How(exercise, ask)}, 1 trial")
-                : Sentence.Of($"{How(exercise, ask)}, {ask.Trials} trials");
+            inARow ? Sentence.Of($"{How(exercise, ask)}, {ask.Trials} in a row")
+            : ask.Trials == 1 ? Sentence.Of($"{How(exercise, ask)}, 1 trial")
+            : Sentence.Of($"{How(exercise, ask)}, {ask.Trials} trials");
         bool jumps = exercise.ContactsPerRep > 0;
         return new TestProposal(
             athlete,

@@ -77,7 +77,7 @@ public sealed class TestGate(History history, OpenWork today, Squad squad, Local
                 }
             ) with
             {
-                Brief = closing.Brief,
+                Brief = closing.Ruling is { } ruling ? closing.Brief.As(new Waits(ruling)) : closing.Brief,
             };
 
     private Refusal? TooFar(Exercise exercise, TestAsk ask) =>

@@ -5,6 +5,7 @@ using Jumpwright.Calculators.Curves;
 using Jumpwright.Prescribing.Change;
 using Jumpwright.Prescribing.Gains;
 using Jumpwright.Prescribing.Proposals;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using NodaTime;
 
@@ -20,7 +21,7 @@ internal static class AthleteReports
             asOf,
             [
                 Limits(facts),
-                Changed(facts, units),
+                Changed(facts, asOf, units),
                 .. CurveSections.Of(facts.Curves, units),
                 Gained(facts),
                 Next(facts),
@@ -54,7 +55,7 @@ internal static class AthleteReports
             ? Sentence.Of($"{finding.Sentence} Would settle it: {next:small open}.")
         : finding.Sentence;
 
-    private static ReportSection Changed(Prescription facts, PlotUnits units) =>
+    private static ReportSection Changed(Prescription facts, LocalDate asOf, PlotUnits units) =>
         new(
             ReportTopic.Change,
             $"What changed, and how sure",
@@ -66,7 +67,11 @@ internal static class AthleteReports
                         $"{ReportWords.Of(t.Series.Key):capital}. {t.Sentence}",
                         t
                     )),
+                    Sentence.Of(
+                        $"A level weighs all sessions of its trend; a height said elsewhere is the mean of its latest day."
+                    ),
                     .. OtherHeights(facts),
+                    .. Switched(facts, asOf),
                 ],
             [.. facts.Shown.Where(t => t.Series.Sessions.Length >= 3).Select((t, i) => TrendPlot(t, i + 1, units))]
         );
@@ -107,6 +112,14 @@ internal static class AthleteReports
                 ),
             ];
     }
+
+    /// <summary>Where a height is measured in another way by now than the one that is followed: the trend ends there, and it is said.</summary>
+    private static IEnumerable<ReportParagraph> Switched(Prescription facts, LocalDate asOf) =>
+        HeightMethods
+            .Switched(SeriesList.Of(facts.History, asOf))
+            .Select(s => new ReportParagraph(
+                $"Last measured on {s.Followed.Days[^1]}: {ReportWords.Of(s.Followed.Key)}. Measured since: {ReportWords.Of(s.Since.Key)}. Those are two quantities, so no change is told from one to the other."
+            ));
 
     private static Sentence PlannedIsNotCounted =>
         $"What is planned for that day and its week is not counted here: the floor view counts it, and offers only what fits beside it.";
@@ -162,16 +175,19 @@ internal static class AthleteReports
                 .Where(o => o.Why is not null)
                 .Select(o => (o.Question, o.Why!)),
         ];
-        Sentence[] waiting =
-        [
-            .. refused
-                .Where(r => r.Why != TestOffer.KnownWellEnough)
-                .GroupBy(r => r.Why)
-                .Select(g => Sentence.Of($"{Sentence.Join(", ", g.Select(r => r.Question))} ({g.Key})")),
-        ];
+        (Sentence Question, Sentence Why)[] waiting = [.. refused.Where(r => r.Why != TestOffer.KnownWellEnough)];
         if (waiting.Length > 0)
         {
-            yield return Sentence.Of($"Not now: {Sentence.Join("; ", waiting)}.");
+            yield return new ReportParagraph(Grouped(waiting))
+            {
+                UnderRulings = waiting.Any(r => IsRuling(r.Why))
+                    ? Grouped([
+                        .. waiting
+                            .OrderBy(r => IsRuling(r.Why) ? 0 : 1)
+                            .Select(r => IsRuling(r.Why) ? (r.Question, Sentence.Of($"what forbids today, above")) : r),
+                    ])
+                    : null,
+            };
         }
 
         Sentence[] known = [.. refused.Where(r => r.Why == TestOffer.KnownWellEnough).Select(r => r.Question)];
@@ -179,6 +195,19 @@ internal static class AthleteReports
         {
             yield return Sentence.Of($"Known well enough for now: {Sentence.Join(", ", known)}.");
         }
+    }
+
+    private static bool IsRuling(Sentence why) => why.Reason is Waits { For: not null };
+
+    private static Sentence Grouped((Sentence Question, Sentence Why)[] refused)
+    {
+        Sentence[] said =
+        [
+            .. refused
+                .GroupBy(r => r.Why)
+                .Select(g => Sentence.Of($"{Sentence.Join(", ", g.Select(r => r.Question))} ({g.Key})")),
+        ];
+        return $"Not now: {Sentence.Join("; ", said)}.";
     }
 
     private static ReportPlot TrendPlot(Trend trend, int number, PlotUnits units)

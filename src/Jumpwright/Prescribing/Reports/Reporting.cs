@@ -210,22 +210,20 @@ public static class Reporting
             _ => ChosenOutcome.StandingJump,
         };
 
-    private static Measure? Now(Profile profile, ChosenOutcome outcome)
-    {
-        if (TaskOf(outcome) is not { } task)
+    private static Measure? Now(Profile profile, ChosenOutcome outcome) =>
+        TaskOf(outcome) switch
         {
-            return null;
-        }
-
-        return profile
-            .Current.Where(e => e.Task == task && e.Limb is null or Limb.Both)
-            .Where(e => e.Task == task)
-            .Where(e => e.Measure.Name is MeasureNames.JumpHeight or MeasureNames.JumpHeightFlightTime)
-            .OrderByDescending(e => e.Date)
-            .ThenBy(e => e.Measure.Name, StringComparer.Ordinal)
-            .FirstOrDefault()
-            ?.Measure;
-    }
+            null => null,
+            JumpTask.CountermovementJump => StandingJump.Of(profile.Current)?.Measure,
+            { } task => profile
+                .Current.Where(e => e.Task == task && e.Limb is null or Limb.Both)
+                .Where(e => e.Measure.Name is MeasureNames.JumpHeight or MeasureNames.JumpHeightFlightTime)
+                .OrderByDescending(e => e.Date)
+                .ThenBy(e => e.Measure.Name == MeasureNames.JumpHeight ? 0 : 1)
+                .ThenBy(e => e.Device)
+                .FirstOrDefault()
+                ?.Measure,
+        };
 
     private static JumpTask? TaskOf(ChosenOutcome outcome) =>
         outcome switch
@@ -236,10 +234,21 @@ public static class Reporting
             _ => null,
         };
 
+    /// <summary>
+    /// Spread between athletes, m: a height by impulse and one by flight time are two quantities, so that each athlete is set against those
+    /// measured the same way, and the squares are pooled. Null below five athletes, or where all were measured differently.
+    /// </summary>
     private static double? BetweenSd(IEnumerable<Profile> all, ChosenOutcome outcome)
     {
-        double[] values = [.. all.Select(p => Now(p, outcome)).OfType<Measure>().Select(m => m.Value)];
-        return values.Length < 5 ? null : Statistics.Spread.StandardDeviation(values);
+        Measure[] now = [.. all.Select(p => Now(p, outcome)).OfType<Measure>()];
+        double[][] ways = [.. now.GroupBy(m => m.Name).Select(g => g.Select(m => m.Value).ToArray())];
+        int freedom = now.Length - ways.Length;
+        return now.Length < 5 || freedom < 4
+            ? null
+            : Math.Sqrt(
+                ways.Where(w => w.Length > 1)
+                    .Sum(w => (w.Length - 1) * Math.Pow(Statistics.Spread.StandardDeviation(w), 2)) / freedom
+            );
     }
 
     private static Report SquadReport(
