@@ -138,14 +138,14 @@ internal static class LogText
 
     private static string Load(LoadDone load) =>
         load.Tissue is { } tissue
-            ? $"{Words.Of(tissue)} {Amount(load)}, {load.Planned} planned (contacts × tier)"
-            : $"{Amount(load)}, {load.Planned} planned (contacts)";
+            ? $"{Words.Of(tissue)} {load.Done} done{Perhaps(load)}, {load.Planned} planned (contacts × tier)"
+            : $"{load.Done} contacts done{Perhaps(load)}, {load.Planned} planned";
 
-    /// <summary>What was logged; with a set that pain broke off and nobody counted, up to what it may have been.</summary>
-    private static string Amount(LoadDone load) =>
+    /// <summary>With a set that pain broke off and nobody counted, what it may have come to.</summary>
+    private static string Perhaps(LoadDone load) =>
         load.PossiblyMore == 0
-            ? $"{load.Done} done"
-            : $"{load.Done ?? 0} done, perhaps up to {(load.Done ?? 0) + load.PossiblyMore} (a set was broken off and not counted)";
+            ? ""
+            : $" (perhaps up to {(load.Done ?? 0) + load.PossiblyMore}: a set was broken off and not counted)";
 
     /// <summary>Work on days for which this plan has no session of theirs.</summary>
     private static IEnumerable<string> Outside(Plan plan, PlanRequest request, History history) =>

@@ -22,6 +22,11 @@ public sealed class TerminalNamesTests
         // The restriction names what it allows as the catalogue does.
         Assert.Contains("ankle bounce on the spot", plan.Output, StringComparison.Ordinal);
 
+        await File.AppendAllTextAsync(
+            Path.Combine(folder.Path, "completed.csv"),
+            "a01,2026-12-28,2026-12-28-pm,low-drop-landing,1,4,4,3,0,0,5,0.20,\n",
+            TestContext.Current.CancellationToken
+        );
         CommandRun log = await CommandRun.Of("log", folder.Path, "--from", "2026-12-28", "--weeks", "1");
         Assert.True(log.Exit == 0, log.Errors);
         Assert.Contains("Stop rule: Low drop landing: 3 landing faults", log.Output, StringComparison.Ordinal);

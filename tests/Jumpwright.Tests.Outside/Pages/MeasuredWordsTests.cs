@@ -102,7 +102,7 @@ public partial class MeasuredWordsTests(ServedDemo demo)
             Assert.Equal(
                 new Piece(
                     measure.Method == "onset-5sd-30ms"
-                        ? "from where the force leaves standing (by 5 SD, for 30 ms)"
+                        ? "start of movement: 30 ms before the force left that of standing by 5 standard deviations"
                         : MeasureWords.Method(measure)
                 ),
                 MeasureWords.MethodSaid(measure)

@@ -54,14 +54,14 @@ internal sealed class WrittenRestrictions : SafetyRule
                 : Sentence.Of($"Only a new word from them changes it.");
             foreach (RulingEffect effect in row.Closes)
             {
-                yield return Close(effect, $"The {row.Name} by {row.Whom} {Words(effect)}. {ends}");
+                yield return Close(effect, $"The {row.Name}, set by {row.Whom}, {Words(effect)}. {ends}");
             }
 
             if (!row.AllowsAll && row.AllowedExercises.Count > 0)
             {
                 yield return Close(
                     new OnlyExercises(row.AllowedExercises),
-                    $"The {row.Name} by {row.Whom} allows only: {Listed.Of(row.AllowedExercises)}. {ends}"
+                    $"The {row.Name}, set by {row.Whom}, allows only: {Listed.Of(row.AllowedExercises)}. {ends}"
                 );
             }
         }

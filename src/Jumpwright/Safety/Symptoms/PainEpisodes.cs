@@ -47,7 +47,7 @@ internal static class PainEpisodes
 
     /// <summary>What ends a judgement by the worst report that counts, as the rest of a sentence.</summary>
     public static Sentence Ends(LimitBook limits, string scoreLimit) =>
-        $"with a later report of 0, or once {limits.Whole(Window)} days of reports held no more than {limits[scoreLimit]:0.#}.";
+        $"with a later report of 0 for the same place and moment, or once {limits.Whole(Window)} days of reports held no more than {limits[scoreLimit]:0.#}.";
 
     private static bool InWindow(SymptomReport report, LocalDate day, int windowDays) =>
         Period.DaysBetween(report.Date, day) <= windowDays;
