@@ -233,8 +233,10 @@
       }
       for (const item of a.items) {
         const why = stopOf(a, item);
-        if (why) out.push(say("alarm.item", a.name, named(item), why));
+        if (why && !carried(a, item)) out.push(say("alarm.item", a.name, named(item), why));
       }
+      if (a.items.some(item => carried(a, item)))
+        out.push(newPlace(a.id) ? t("alarm.new-place", a.name) : t("alarm.sore", a.name, worstPain(a.id)));
       for (const test of a.tests || []) {
         const why = testStop(a, test);
         if (why) out.push(say("alarm.test", a.name, named(test), why));
@@ -242,13 +244,15 @@
     }
     return out;
   };
+  // What hurt in one exercise counts for each: the card leaves of every exercise what stands instead, and where it hurts nobody may have asked.
+  const carried = (a, item) => Math.max(worstPain(a.id, item.exercise), worstPain(a.id, null)) <= item.stop.pain_during_above
+    && !newPlace(a.id, item.exercise) && (worstPain(a.id) > item.stop.pain_during_above || newPlace(a.id));
   const stopOf = (a, item) => {
     const faults = doneOf(a.id, item.exercise).reduce((sum, e) => sum + (e.data.faults || 0), 0);
-    // Pain at rest is of no exercise, so it counts for each: the card asks for it before anything is done, and leaves what stands instead.
-    const pain = Math.max(worstPain(a.id, item.exercise), worstPain(a.id, null));
+    const pain = worstPain(a.id);
     if (pain > item.stop.pain_during_above) return [t("pain-was", pain, item.stop.pain_during_above), " ",
       pain > stopAbove(a.id) ? t("no-more") : say("instead", en(item.if_sore))].flat();
-    if (item.stop.pain_site_new && newPlace(a.id, item.exercise)) return t("new-place");
+    if (item.stop.pain_site_new && newPlace(a.id)) return t("new-place");
     if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return t("faults", faults);
     return null;
   };

@@ -15,7 +15,8 @@ internal static class OwnWords
             options.SessionsToOwn,
             options.OwnWithinDays,
             ItemWords.Number(options.PainNextMorningAtMost),
-            options.LandingFaultsThatHold
+            options.LandingFaultsThatHold,
+            ItemWords.Number(options.PainDuringAtMost)
         ];
     }
 }

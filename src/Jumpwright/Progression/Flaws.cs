@@ -4,7 +4,7 @@ using Jumpwright.Quantities;
 
 namespace Jumpwright.Progression;
 
-/// <summary>Sessions that went wrong: too many landing faults, or pain the morning after.</summary>
+/// <summary>Sessions that went wrong: too many landing faults, pain in the work above what stops it, or pain the morning after.</summary>
 internal static class Flaws
 {
     /// <summary>What was wrong with one exercise of one session, in words, or null.</summary>
@@ -12,13 +12,16 @@ internal static class Flaws
     {
         int faults = 0;
         double pain = 0;
+        double during = 0;
         foreach (CompletedItem item in session)
         {
             faults += item.LandingFaults ?? 0;
             pain = Math.Max(pain, item.PainNextMorning ?? 0);
+            during = Math.Max(during, item.PainDuring ?? 0);
         }
 
         return pain > options.PainNextMorningAtMost ? Sentence.Of($"pain {pain:0.#}/10 the morning after")
+            : during > options.PainDuringAtMost ? Sentence.Of($"pain {during:0.#}/10 in the work of")
             : faults >= options.LandingFaultsThatHold ? Sentence.Of($"{faults} landing faults on")
             : null;
     }

@@ -25,11 +25,7 @@ internal static class Holds
     {
         ImmutableArray<LocalDate> days =
         [
-            .. Flaws
-                .Without(history.Completed.Where(c => c.Date <= asOf), options)
-                .Select(c => c.Date)
-                .Distinct()
-                .Order(),
+            .. Flaws.Without(LogWithReports.Of(history, asOf, options), options).Select(c => c.Date).Distinct().Order(),
         ];
         LocalDate? ill = history
             .Symptoms.Where(s => s.Kind == "illness" && s.Date <= asOf && s.Date > asOf.PlusDays(-options.FreshDays))
@@ -102,8 +98,9 @@ internal static class Holds
     /// <summary>The last day that says anything of landings decides; a day on which all went wrong otherwise says nothing.</summary>
     private static RungReason? LoggedFaults(History history, LocalDate asOf, LadderOptions options)
     {
-        IEnumerable<IGrouping<LocalDate, CompletedItem>> days = history
-            .Completed.Where(c => c.Date <= asOf && c.LandingFaults is not null)
+        IEnumerable<IGrouping<LocalDate, CompletedItem>> days = LogWithReports
+            .Of(history, asOf, options)
+            .Where(c => c.LandingFaults is not null)
             .GroupBy(c => c.Date)
             .OrderByDescending(g => g.Key);
         foreach (IGrouping<LocalDate, CompletedItem> day in days)

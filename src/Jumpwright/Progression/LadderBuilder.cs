@@ -29,7 +29,7 @@ internal sealed class LadderBuilder(
 
     internal Ladder Build()
     {
-        ImmutableArray<CompletedItem> done = [.. history.Completed.Where(c => c.Date <= asOf)];
+        ImmutableArray<CompletedItem> done = LogWithReports.Of(history, asOf, options);
         ImmutableArray<CompletedItem> sound = Flaws.Without(done, options);
         ImmutableDictionary<string, ImmutableHashSet<string>> keepers = Keepers.Of(catalogue);
         foreach (Exercise exercise in catalogue.Exercises)

@@ -21,6 +21,7 @@ public sealed record LadderOptions
         SessionsToOwn = limits.Whole("sessions-to-own");
         OwnWithinDays = limits.Whole("own-within");
         PainNextMorningAtMost = limits["clean-next-morning-pain"];
+        PainDuringAtMost = limits["stop-pain-during"];
         FadesToOpenAfterDays = limits.Whole("fades-to-open");
         FadesToClosedAfterDays = limits.Whole("fades-to-closed");
         LandingFaultsThatHold = limits.Whole("landing-faults-that-hold");
@@ -62,6 +63,9 @@ public sealed record LadderOptions
 
     /// <summary>Next-morning pain (0 to 10) up to which a session counts as clean.</summary>
     public double PainNextMorningAtMost { get; init; }
+
+    /// <summary>Pain in the work (0 to 10) up to which a session counts as clean: what stops a set spoils the session.</summary>
+    public double PainDuringAtMost { get; init; }
 
     /// <summary>Days without the exercise or a harder one after which it is only open.</summary>
     public int FadesToOpenAfterDays { get; init; }

@@ -76,6 +76,26 @@ internal sealed record AthleteStory
             ),
         };
 
+    /// <summary>Pain somewhere, at some time of its day.</summary>
+    internal AthleteStory Hurt(double score, string when, int daysAgo) =>
+        this with
+        {
+            Symptoms = Symptoms.Add(
+                new SymptomReport(
+                    "a01",
+                    Today.PlusDays(-daysAgo),
+                    "achilles",
+                    Side.Right,
+                    null,
+                    null,
+                    "pain",
+                    when,
+                    score,
+                    null
+                )
+            ),
+        };
+
     /// <summary>One session of an exercise with its usual least dose.</summary>
     internal AthleteStory Did(
         string exercise,
@@ -83,7 +103,8 @@ internal sealed record AthleteStory
         int? faults = 0,
         double? pain = 0,
         int? sets = null,
-        double? dropM = null
+        double? dropM = null,
+        double? during = 0
     )
     {
         Exercise e = Catalogue.Standard.Find(exercise)!;
@@ -99,7 +120,7 @@ internal sealed record AthleteStory
                     e.Dose.RepsMin,
                     e.Dose.SetsMin * e.Dose.RepsMin * e.ContactsPerRep,
                     faults,
-                    0,
+                    during,
                     pain,
                     5,
                     dropM,

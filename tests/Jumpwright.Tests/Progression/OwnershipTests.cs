@@ -45,6 +45,45 @@ public class OwnershipTests
         );
     }
 
+    /// <summary>What stops a set spoils its session: above 2 of 10 in the work nothing was done cleanly.</summary>
+    [Fact]
+    public void PainInTheWork_AboveWhatStopsASet_StartsAnew()
+    {
+        AthleteStory owned = New.Earned("snap-down", daysAgo: 5);
+        Assert.Equal(RungState.Owned, owned.Did("snap-down", 2, during: 2).State("snap-down"));
+        Assert.Equal(RungState.Open, owned.Did("snap-down", 2, during: 3).State("snap-down"));
+        Assert.Contains(
+            "pain 3/10 in the work of 2 Jan 2027",
+            owned.Did("snap-down", 2, during: 3).Reason("snap-down", "owned").Sentence,
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>The log says 0, a report of the same day 4: the worse of the two holds, for all that was done that day.</summary>
+    [Theory]
+    [InlineData("during", 2, 4, RungState.Open)]
+    [InlineData("after", 2, 4, RungState.Open)]
+    [InlineData("next-morning", 1, 4, RungState.Open)]
+    [InlineData("during", 2, 2, RungState.Owned)]
+    [InlineData("during", 4, 6, RungState.Owned)]
+    public void AReportOfPain_SpeaksForTheLogOfItsDay(string when, int daysAgo, double score, RungState state) =>
+        Assert.Equal(
+            state,
+            New.Earned("snap-down", daysAgo: 5).Did("snap-down", 2).Hurt(score, when, daysAgo).State("snap-down")
+        );
+
+    /// <summary>A report can only take away: it names one place, and the log asks for any.</summary>
+    [Fact]
+    public void ALowReport_NeverStandsForAPainNobodyLogged() =>
+        Assert.Equal(
+            RungState.Open,
+            New.Did("snap-down", 6, pain: null)
+                .Did("snap-down", 2, pain: null)
+                .Hurt(0, "next-morning", 5)
+                .Hurt(0, "next-morning", 1)
+                .State("snap-down")
+        );
+
     [Theory]
     [InlineData(null, 0.0)]
     [InlineData(0, null)]

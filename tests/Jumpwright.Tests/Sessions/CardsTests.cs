@@ -170,10 +170,7 @@ public class CardsTests
     {
         PlannedItem[] items =
         [
-            .. Ordinary
-                .Sessions[0]
-                .Athletes[0]
-                .Items.Select(i => i with { Dose = i.Dose with { Instead = null } }),
+            .. Ordinary.Sessions[0].Athletes[0].Items.Select(i => i with { Dose = i.Dose with { Instead = null } }),
         ];
         string middling = PlanByHand.Card(PlanByHand.Plan(items)).Questions[0].Answers[2].Then;
         Assert.Equal("leave every exercise out: today there is nothing to do instead. Tell the coach.", middling);

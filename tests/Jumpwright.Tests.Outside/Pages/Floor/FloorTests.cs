@@ -503,6 +503,38 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     }
 
     /// <summary>
+    /// "3 to 5: do only the 'instead' of each exercise", says the card: of each, and not only of the one in which it hurt. Turns and the rest's
+    /// next exercise follow, and one line says it for all.
+    /// </summary>
+    [Theory]
+    [InlineData(2, false)]
+    [InlineData(4, true)]
+    public async Task PainInOneExercise_LeavesOnlyWhatStandsInstead_OfEveryOther(int score, bool closes)
+    {
+        IPage page = await demo.Open(820);
+        // What is logged here stays on this tablet: the demo is other tests' too.
+        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("#where li");
+        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        string name = await row.Locator(".name").First.ReadAsync();
+        await row.Locator("[data-key^='open ']").ClickAsync();
+        ILocator pain = row.Locator(".item details:has-text('Pain during')").First;
+        await pain.Locator("summary").First.ClickAsync();
+        await pain.Locator($"p.tools button:text-is('{score}')").ClickAsync();
+        await page.WaitForFunctionAsync("() => document.body.dataset.kept !== '0'");
+        int items = await row.Locator(".work-now > .item").CountAsync();
+        Assert.True(items > 1);
+        Assert.Equal(closes ? items : 0, await row.Locator(".work-now > .item:has(> .asking)").CountAsync());
+        Assert.Equal(
+            closes ? 1 : 0,
+            await page.Locator("#alarms p:has-text('Of every other exercise, too')").CountAsync()
+        );
+        Assert.Equal(!closes, (await page.Locator("#where").ReadAsync()).Contains(name, StringComparison.Ordinal));
+        await page.CloseAsync();
+    }
+
+    /// <summary>
     /// After pain above five nothing is offered any more: no countdown, no set, no test, no turn. What was done before is still counted.
     /// </summary>
     [Fact]
