@@ -8,12 +8,15 @@ namespace Jumpwright.Safety;
 
 /// <summary>
 /// Every limit as data, and what somebody set otherwise. House limits can be tightened, never loosened; published, consensus
-/// and common-practice ones can be loosened by name, with a reason and an end within 28 days; preferences freely.
+/// and common-practice ones can be loosened by name, with a reason and an end within 28 days, to twice or half of what they are at most; preferences freely.
 /// </summary>
 public sealed class LimitBook
 {
     /// <summary>Days that an override may last.</summary>
     public const int DaysAtMost = 28;
+
+    /// <summary>An override loosens a limit no further than to so many times of it, or to one part in so many (house rule).</summary>
+    private const double LoosensTimes = 2;
 
     private const string Resource = "Jumpwright.Safety.Data.limits.json";
 
@@ -150,6 +153,14 @@ public sealed class LimitBook
             return $"{name} has no usable value; {stays} stays.";
         }
 
+        if (
+            (asked.Limit.EndsWith("-probability", StringComparison.Ordinal) && asked.Value is <= 0.5 or > 1)
+            || (limit.Unit is "sessions" or "faults" or "exercises" && asked.Value < 1 && limit.Value >= 1)
+        )
+        {
+            return $"{name} to {Amount(asked.Value, limit.Unit)} is no value such a limit can have; {stays} stays.";
+        }
+
         LocalDate begins = asked.From ?? from;
         if (asked.Until is { } end && (end < from || begins > until || end < begins))
         {
@@ -166,6 +177,11 @@ public sealed class LimitBook
         if (limit.Kind == LimitKind.House)
         {
             return $"{name} would loosen it from {Alone(limit.Value, limit.Unit)} to {Amount(asked.Value, limit.Unit)}: it is a rule about health and can only be tightened.";
+        }
+
+        if (asked.Value > LoosensTimes * limit.Value || asked.Value < limit.Value / LoosensTimes)
+        {
+            return $"{name} would loosen it from {Alone(limit.Value, limit.Unit)} to {Amount(asked.Value, limit.Unit)}, which is further than to twice or to half of it; {stays} stays.";
         }
 
         if (asked.IsPolicy)
