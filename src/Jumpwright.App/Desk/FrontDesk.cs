@@ -7,6 +7,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using Jumpwright.Sessions;
 using Jumpwright.Storage.Stores;
 using NodaTime;
@@ -531,7 +532,8 @@ public sealed class FrontDesk : IDisposable
                 Catalogue = now.Catalogue,
                 Leaves = leaves,
                 // Why nothing could be planned need not hold any more; a plan stays until there is another.
-                Week = before.PlanOrNull is null ? NothingYet : before.Week,
+                // But who is gone takes it along, and whoever something was written of that closes more does nothing of it.
+                Week = before.PlanOrNull is { } week ? StillStanding(week, before, leaves) : NothingYet,
             },
             Pictures = new PictureBook(now, _state.Pictures, Settings.Now.Units),
             PlanIsOld = before.PlanOrNull is not null,
@@ -543,6 +545,35 @@ public sealed class FrontDesk : IDisposable
             TaskScheduler.Default
         );
     }
+
+    /// <summary>The plan as it stands after something was written; none where it names somebody who is gone.</summary>
+    private static Outcome<PlannedWeek> StillStanding(
+        PlannedWeek week,
+        Workbook before,
+        ImmutableArray<AthleteLeaf> leaves
+    )
+    {
+        var now = leaves.ToDictionary(l => l.Athlete.Id, StringComparer.Ordinal);
+        if (!week.Request.Athletes.All(a => now.ContainsKey(a.Athlete.Id)))
+        {
+            return NothingYet;
+        }
+
+        return week with
+        {
+            Cards =
+            [
+                .. week.Cards.Select(card =>
+                    Cards.Since(card, RulingsSince(before.Find(card.AthleteId), now[card.AthleteId]), before.Day)
+                ),
+            ],
+        };
+    }
+
+    private static ImmutableArray<Ruling> RulingsSince(AthleteLeaf? before, AthleteLeaf now) =>
+        before is null || ReferenceEquals(before, now)
+            ? []
+            : [.. now.Rulings.Where(r => !before.Rulings.Any(b => b.Because == r.Because))];
 
     private sealed record State(
         Workbook Book,

@@ -4,12 +4,15 @@ using Jumpwright.Exercises;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
 using Jumpwright.Safety;
+using NodaTime;
 
 namespace Jumpwright.Sessions;
 
 /// <summary>The room's door: a plan in, what is printed out.</summary>
 public static class Cards
 {
+    private const string LoggedPain = "logged-pain";
+
     /// <summary>One card for every athlete of every session, those with nothing planned included.</summary>
     public static ImmutableArray<SessionCard> Of(
         Plan plan,
@@ -57,6 +60,41 @@ public static class Cards
             WhyNothing = nothing?.Reason,
             IsShut = nothing?.IsShut ?? false,
             PainStopsAbove = CardQuestions.StopAboveFor(items),
+        };
+    }
+
+    /// <summary>
+    /// A card made before rulings that came since: nothing of it is done any more, until there is another plan. Where one of them plans nothing,
+    /// the card says so; of the day's own session it is closed only by what is no log of that session, for the floor has its own stops.
+    /// </summary>
+    /// <param name="card">As it was made.</param>
+    /// <param name="since">Rulings of the athlete that came since.</param>
+    /// <param name="today">The day they are of.</param>
+    public static SessionCard Since(SessionCard card, ImmutableArray<Ruling> since, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        Ruling[] news = [.. since.Where(r => card.Date > today || (card.Date == today && r.LimitId != LoggedPain))];
+        Ruling[] shut =
+        [
+            .. news.Where(r => r.Effect is NothingPlanned).OrderBy(r => Nothing.ByLicensed.Contains(r.LimitId) ? 0 : 1),
+        ];
+        if (card.NothingPlanned is not null || news.Length == 0 || (shut.Length == 0 && card.Date == today))
+        {
+            return card;
+        }
+
+        Nothing nothing = shut.Length > 0 ? Nothing.Shut(shut) : Nothing.PlannedBefore;
+        return card with
+        {
+            Headline = Sentence.Of($"No jumps in this session."),
+            NothingPlanned = nothing.OnCard,
+            Questions = [],
+            Items = [],
+            TotalContacts = 0,
+            LandingLines = [],
+            NothingInShort = nothing.OnFloor,
+            WhyNothing = nothing.Reason,
+            IsShut = true,
         };
     }
 

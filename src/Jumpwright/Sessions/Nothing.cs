@@ -13,7 +13,7 @@ namespace Jumpwright.Sessions;
 internal sealed record Nothing(Sentence OnCard, Sentence OnFloor, Sentence Reason, bool IsShut)
 {
     /// <summary>Rules that end by the written word of a licensed person alone.</summary>
-    private static readonly string[] ByLicensed = ["stop-sign", "after-operation"];
+    internal static readonly string[] ByLicensed = ["stop-sign", "after-operation"];
 
     internal static Nothing For(Athlete athlete, PlanRequest request, PlannedSession session)
     {
@@ -45,6 +45,21 @@ internal sealed record Nothing(Sentence OnCard, Sentence OnFloor, Sentence Reaso
             );
         }
 
+        return Shut(shut);
+    }
+
+    /// <summary>What came after the plan was made, and closes more than it knew: until there is another, nothing of it is done.</summary>
+    internal static Nothing PlannedBefore { get; } =
+        new(
+            $"Something was written since this was planned that closes a part of your work. No jumps before your coach has planned anew.",
+            $"Planned before something was written that closes a part of it: plan anew first.",
+            $"something was written since: plan anew first",
+            IsShut: true
+        );
+
+    /// <summary>The same where rules of safety plan nothing, the one that only a licensed person ends first.</summary>
+    internal static Nothing Shut(Ruling[] shut)
+    {
         IEnumerable<Sentence> whom = shut.Select(r => ((NothingPlanned)r.Effect).WhomToAsk).Distinct();
         (Sentence why, Sentence reason) = shut[0].LimitId switch
         {

@@ -36,6 +36,55 @@ public class CardsTests
         Assert.Null(card.NothingPlanned);
     }
 
+    /// <summary>A stop sign is written after the plan was made: the card of that day and of later ones plans nothing, until there is another.</summary>
+    [Fact]
+    public void Card_AfterAStopSign_PlansNothing_AndSaysWhoAloneChangesIt()
+    {
+        SessionCard card = Cards.Since(PlanByHand.Card(Ordinary), [StopSign], PlanByHand.Day);
+        Assert.Empty(card.Items);
+        Assert.Equal(0, card.TotalContacts);
+        Assert.True(card.IsShut);
+        Assert.Contains(
+            "has to be looked at before you jump",
+            card.NothingPlanned!.ToString(),
+            StringComparison.Ordinal
+        );
+        Assert.Contains("only a licensed person", card.NothingInShort!.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>What closes a part closes later cards until there is another plan; of the day itself the floor has its own stops.</summary>
+    [Theory]
+    [InlineData(-1, true)]
+    [InlineData(0, false)]
+    public void Card_AfterARulingOfPain_WaitsForAnotherPlan_OnLaterDays(int days, bool waits)
+    {
+        Ruling pain = new(
+            "tendon-pain",
+            new NoHighIntensity(),
+            Sentence.Of($"Achilles pain 4 of 10."),
+            StopSign.Source
+        );
+        SessionCard made = PlanByHand.Card(Ordinary);
+        SessionCard card = Cards.Since(made, [pain], PlanByHand.Day.PlusDays(days));
+        Assert.Equal(waits ? 0 : made.Items.Length, card.Items.Length);
+        Assert.Equal(waits, card.IsShut);
+    }
+
+    [Fact]
+    public void Card_OfADayThatIsOver_StaysAsItWas() =>
+        Assert.Equal(
+            PlanByHand.Card(Ordinary).Items.Length,
+            Cards.Since(PlanByHand.Card(Ordinary), [StopSign], PlanByHand.Day.PlusDays(1)).Items.Length
+        );
+
+    private static Ruling StopSign { get; } =
+        new(
+            "stop-sign",
+            new NothingPlanned(Sentence.Of($"a clinician")),
+            Sentence.Of($"Chest pain."),
+            LimitBook.Standard.Find("pain-window").Source
+        );
+
     [Fact]
     public void Card_WithWhatLimits_SaysItToTheAthleteAndHidesTheNumbers()
     {

@@ -107,7 +107,15 @@ internal static class FloorRoutes
             stop_at_once = week.Cards.Where(c => c.SessionId == id).Select(c => Said(c.StopAtOnce)).FirstOrDefault()
                 ?? "",
             rotation = session
-                .Rotation.Select(r => new
+                .Rotation.Select(r =>
+                    r with
+                    {
+                        // Whoever something closes that was written since stands in no turn.
+                        AthleteIds = [.. r.AthleteIds.Where(a => !week.Cards.Any(c => IsShut(c, id, a)))],
+                    }
+                )
+                .Where(r => !r.AthleteIds.IsEmpty)
+                .Select(r => new
                 {
                     station = r.Station,
                     place = ItemWords.Station(r.Station),
@@ -150,6 +158,9 @@ internal static class FloorRoutes
                 .ToArray(),
         };
     }
+
+    private static bool IsShut(SessionCard card, string session, string athlete) =>
+        card.IsShut && card.SessionId == session && card.AthleteId == athlete;
 
     /// <summary>The kit that the session uses, as planned, with the word for a piece of it.</summary>
     private static object[] Kit(PlannedWeek week, PlannedSession session)
