@@ -24,12 +24,12 @@ public sealed class TerminalNamesTests
 
         await File.AppendAllTextAsync(
             Path.Combine(folder.Path, "completed.csv"),
-            "a01,2026-12-28,2026-12-28-pm,low-drop-landing,1,4,4,3,0,0,5,0.20,\n",
+            "a01,2026-12-28,2026-12-28-pm,snap-down,1,4,4,3,0,0,5,,\n",
             TestContext.Current.CancellationToken
         );
         CommandRun log = await CommandRun.Of("log", folder.Path, "--from", "2026-12-28", "--weeks", "1");
         Assert.True(log.Exit == 0, log.Errors);
-        Assert.Contains("Stop rule: Low drop landing: 3 landing faults", log.Output, StringComparison.Ordinal);
+        Assert.Contains("Stop rule: Snap-down: 3 landing faults", log.Output, StringComparison.Ordinal);
         Assert.Equal([], IdsIn(log.Output));
         // What nobody rated is no load of nothing.
         Assert.Contains("session-RPE load not known", log.Output, StringComparison.Ordinal);
