@@ -409,6 +409,10 @@
         const total = a.items.reduce((n, i) => n + i.sets, 0);
         const done = a.items.reduce((n, i) => n + doneOf(a.id, i.exercise).filter(e => !e.data.broken_off).length, 0);
         right.append(el("p", t("done", done, total), { class: "done" }));
+        // The plan keeps to what rules allow; more than it is said at once, and not only on the page Done.
+        const planned = a.items.reduce((n, i) => n + i.sets * i.contacts_per_set, 0);
+        const contacts = a.items.reduce((n, i) => n + doneOf(a.id, i.exercise).reduce((m, e) => m + (e.data.contacts || 0), 0), 0);
+        if (contacts > planned) right.append(el("p", t("more-than-planned", contacts, planned), { class: "asking" }));
         right.append(stopped(a.id) ? closedLine(a) : el("p", restOf(a.id), { class: "rest", "data-rest": a.id }));
         right.append(opener(a, shown));
         if (shown) right.append(work(a));

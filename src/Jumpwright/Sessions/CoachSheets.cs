@@ -56,13 +56,13 @@ internal static class CoachSheets
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
         AthleteRequest? asked = request.Athletes.FirstOrDefault(a => a.Athlete.Id == athlete.Id);
+        ImmutableArray<Ruling> rulings = asked?.RulingsOn(session.Slot.Date) ?? [];
+        // What alone is allowed is never cut off: whoever swaps an exercise goes by it.
         Sentence[] watching =
         [
-            .. (asked?.RulingsOn(session.Slot.Date) ?? [])
-                .Select(r => r.Because)
-                .Distinct()
-                .Take(3)
-                .Concat(asked?.Prompts ?? []),
+            .. rulings.Where(IsWhole).Select(r => r.Because).Distinct(),
+            .. rulings.Where(r => !IsWhole(r)).Select(r => r.Because).Distinct().Take(3),
+            .. asked?.Prompts ?? [],
         ];
         Sentence? watch = watching.Length == 0 ? null : Sentence.Join(" ", watching);
         return new CoachLine(
@@ -72,6 +72,8 @@ internal static class CoachSheets
             watch
         );
     }
+
+    private static bool IsWhole(Ruling ruling) => ruling.Effect is NothingPlanned or OnlyExercises;
 
     private static Sentence Brief(PlannedItem item, Catalogue catalogue)
     {

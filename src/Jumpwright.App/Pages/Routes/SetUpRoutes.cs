@@ -120,7 +120,7 @@ internal static class SetUpRoutes
         cells["stature_m"] = cells["stature_m"].Replace(',', '.');
         cells["operation_site"] = PlaceWords.Read(cells["operation_site"]);
         bool written = cells["operation_site"].Length > 0;
-        return !IsDay(cells["birth_date"]) ? ("born", T["set-up.born.wrong"])
+        return !IsBirthday(cells["birth_date"]) ? ("born", T["set-up.born.wrong"])
             : !IsWithin(cells["body_mass_kg"], 15, 300) ? ("mass", ReadersUnits.In(T["set-up.mass.wrong"]))
             : !IsWithin(cells["stature_m"], 0.8, 2.6) ? ("stature", ReadersUnits.In(T["set-up.stature.wrong"]))
             // Nobody knows what was not asked: an operation closes, so neither yes nor no is taken for granted.
@@ -132,6 +132,15 @@ internal static class SetUpRoutes
     }
 
     private static bool IsDay(string cell) => cell.Length == 0 || LocalDatePattern.Iso.Parse(cell).Success;
+
+    /// <summary>Empty, or a day on which somebody who trains here can have been born.</summary>
+    private static bool IsBirthday(string cell) =>
+        cell.Length == 0
+        || (
+            LocalDatePattern.Iso.Parse(cell).TryGetValue(default, out LocalDate day)
+            && day.Year >= 1900
+            && day < SystemClock.Instance.GetCurrentInstant().InUtc().Date
+        );
 
     private static bool IsWithin(string cell, double least, double most) =>
         cell.Length == 0

@@ -72,6 +72,15 @@ internal static class SettingRoutes
 
                 ConsentState now = Consent.Of(id, desk.Journal, SquadZone.Of(desk.Book.Material.Squad.TimeZone)).State;
                 string word = form["given"].ToString();
+                if (
+                    word == "yes"
+                    && desk.Book.Find(id)?.Athlete.Name is { } own
+                    && string.Equals(own.Trim(), by, StringComparison.CurrentCultureIgnoreCase)
+                )
+                {
+                    return Page(desk, TextBook.T["settings.minors.own"]);
+                }
+
                 if (word is not ("yes" or "no"))
                 {
                     return Page(desk, TextBook.T["settings.minors.choose"]);

@@ -5,9 +5,15 @@ namespace Jumpwright.Calculators.Bands;
 /// <summary>The conditions of a band set-up, each judged at the apex with tension + 2u. Unknown closes.</summary>
 internal static class BandChecks
 {
+    /// <summary>No band that is jumped against pulls less at its longest, N, nor less for each metre of its stretch, N/m (house rules; half of a light band's).</summary>
+    private const double LeastPullN = 15;
+
+    private const double LeastPullNM = 60;
+
     internal static IEnumerable<Check> Of(BandPlace side, Pull pull, double apexM, double friction)
     {
         yield return Kind(side, pull.Side.Anchor);
+        yield return Plausible(side, pull, apexM);
         yield return Lifts(side, pull, apexM);
         yield return Slides(side, pull, apexM, friction);
         yield return Stretch(side, pull, apexM);
@@ -61,6 +67,21 @@ internal static class BandChecks
 
     /// <summary>A condition that is met stands by itself; one that is not is told within a sentence.</summary>
     private static Sentence Within(bool met, Sentence sentence) => met ? sentence : Sentence.Of($"{sentence:small}");
+
+    /// <summary>Hand scales read kilograms: a pull that small for its stretch is more likely a wrong unit than a band, and holds no anchor down on paper.</summary>
+    private static Check Plausible(BandPlace side, Pull pull, double apexM)
+    {
+        string id = $"{side.Id}-pull";
+        double tension = pull.TensionN(apexM);
+        bool plausible = tension >= LeastPullN && tension >= LeastPullNM * pull.StretchM(apexM);
+        return plausible
+            ? new(id, CheckState.Met, $"The {side.Said} band pulls with {tension:0} N at the apex, as bands do.")
+            : new(
+                id,
+                CheckState.NotKnown,
+                $"the {side.Said} band would pull with only {tension:0} N at the apex: read the scale again; kilograms are newtons only times 9.81, and lengths are in metres."
+            );
+    }
 
     private static Check Lifts(BandPlace side, Pull pull, double apexM)
     {

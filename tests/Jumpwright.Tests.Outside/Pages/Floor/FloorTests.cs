@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Jumpwright.App.Commands;
@@ -499,6 +500,32 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         string alarms = await page.Locator("#alarms").ReadAsync();
         Assert.Equal(closes, alarms.Contains($"Pain was {score} of 10, above 2.", StringComparison.Ordinal));
         Assert.Equal(!closes, (await page.Locator("#where").ReadAsync()).Contains(name, StringComparison.Ordinal));
+        await page.CloseAsync();
+    }
+
+    /// <summary>A plan keeps to what rules allow, a finger does not: the first contact beyond what was planned is said at once.</summary>
+    [Fact]
+    public async Task MoreContactsThanPlanned_AreSaidAtOnce()
+    {
+        IPage page = await demo.Open(820);
+        // What is logged here stays on this tablet: the demo is other tests' too.
+        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("#where li");
+        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        await row.Locator("[data-key^='open ']").ClickAsync();
+        ILocator beyond = row.Locator(".asking:has-text('More than planned')");
+        for (int tap = 0; tap < 40 && await beyond.CountAsync() == 0; tap++)
+        {
+            await row.Locator("[data-key^='more ']").First.ClickAsync();
+        }
+
+        string said = await beyond.ReadAsync();
+        string[] numbers = [.. said.Split(' ').Where(w => w.All(char.IsAsciiDigit) && w.Length > 0)];
+        Assert.True(
+            int.Parse(numbers[0], CultureInfo.InvariantCulture) > int.Parse(numbers[1], CultureInfo.InvariantCulture),
+            said
+        );
         await page.CloseAsync();
     }
 
