@@ -14,19 +14,33 @@ internal static class Holds
     internal const string TimeOff = "time-off-hold";
 
     /// <summary>The reason that holds everything beyond landing back, or null.</summary>
-    internal static RungReason? ForLandings(History history, LocalDate asOf, LadderOptions options) =>
-        FailedScreen(history, asOf, options) ?? LoggedFaults(history, asOf, options);
+    /// <param name="history">Whose.</param>
+    /// <param name="done">The log up to that day, with what was reported beside it.</param>
+    /// <param name="asOf">The day.</param>
+    /// <param name="options">Numbers of the ladder.</param>
+    internal static RungReason? ForLandings(
+        History history,
+        ImmutableArray<CompletedItem> done,
+        LocalDate asOf,
+        LadderOptions options
+    ) => FailedScreen(history, asOf, options) ?? LoggedFaults(done, options);
 
     /// <summary>
     /// The reason that holds the highest stage an athlete has earned back, after illness or a long time off, until
     /// enough sessions were done since; or null.
     /// </summary>
-    internal static RungReason? ForTimeOff(History history, LocalDate asOf, LadderOptions options)
+    /// <param name="history">Whose.</param>
+    /// <param name="sound">The log up to that day without what went wrong.</param>
+    /// <param name="asOf">The day.</param>
+    /// <param name="options">Numbers of the ladder.</param>
+    internal static RungReason? ForTimeOff(
+        History history,
+        ImmutableArray<CompletedItem> sound,
+        LocalDate asOf,
+        LadderOptions options
+    )
     {
-        ImmutableArray<LocalDate> days =
-        [
-            .. Flaws.Without(LogWithReports.Of(history, asOf, options), options).Select(c => c.Date).Distinct().Order(),
-        ];
+        ImmutableArray<LocalDate> days = [.. sound.Select(c => c.Date).Distinct().Order()];
         LocalDate? ill = history
             .Symptoms.Where(s => s.Kind == "illness" && s.Date <= asOf && s.Date > asOf.PlusDays(-options.FreshDays))
             .Select(s => (LocalDate?)s.Date)
@@ -96,11 +110,9 @@ internal static class Holds
     }
 
     /// <summary>The last day that says anything of landings decides; a day on which all went wrong otherwise says nothing.</summary>
-    private static RungReason? LoggedFaults(History history, LocalDate asOf, LadderOptions options)
+    private static RungReason? LoggedFaults(ImmutableArray<CompletedItem> done, LadderOptions options)
     {
-        IEnumerable<IGrouping<LocalDate, CompletedItem>> days = LogWithReports
-            .Of(history, asOf, options)
-            .Where(c => c.LandingFaults is not null)
+        IEnumerable<IGrouping<LocalDate, CompletedItem>> days = done.Where(c => c.LandingFaults is not null)
             .GroupBy(c => c.Date)
             .OrderByDescending(g => g.Key);
         foreach (IGrouping<LocalDate, CompletedItem> day in days)

@@ -18,19 +18,21 @@ internal sealed class LadderBuilder(
 )
 {
     private readonly CriterionJudge _judge = new(profile, history, asOf, options);
-    private readonly RungReason? _landingHold = Holds.ForLandings(history, asOf, options);
-    private readonly RungReason? _timeOffHold = Holds.ForTimeOff(history, asOf, options);
     private readonly Dictionary<string, Rung> _rungs = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Rung> _proposed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, CleanSessions> _own = new(StringComparer.Ordinal);
     private readonly Dictionary<string, CleanSessions> _sessions = new(StringComparer.Ordinal);
 
     private CriterionJudge? _proposing;
+    private RungReason? _landingHold;
+    private RungReason? _timeOffHold;
 
     internal Ladder Build()
     {
         ImmutableArray<CompletedItem> done = LogWithReports.Of(history, asOf, options);
         ImmutableArray<CompletedItem> sound = Flaws.Without(done, options);
+        _landingHold = Holds.ForLandings(history, done, asOf, options);
+        _timeOffHold = Holds.ForTimeOff(history, sound, asOf, options);
         ImmutableDictionary<string, ImmutableHashSet<string>> keepers = Keepers.Of(catalogue);
         foreach (Exercise exercise in catalogue.Exercises)
         {

@@ -74,16 +74,13 @@ public static class Cards
     {
         ArgumentNullException.ThrowIfNull(card);
         Ruling[] news = [.. since.Where(r => card.Date > today || (card.Date == today && r.LimitId != LoggedPain))];
-        Ruling[] shut =
-        [
-            .. news.Where(r => r.Effect is NothingPlanned).OrderBy(r => Nothing.ByLicensed.Contains(r.LimitId) ? 0 : 1),
-        ];
-        if (card.NothingPlanned is not null || news.Length == 0 || (shut.Length == 0 && card.Date == today))
+        Nothing? nothing =
+            Nothing.ShutBy(news) ?? (news.Length > 0 && card.Date > today ? Nothing.PlannedBefore : null);
+        if (card.NothingPlanned is not null || nothing is null)
         {
             return card;
         }
 
-        Nothing nothing = shut.Length > 0 ? Nothing.Shut(shut) : Nothing.PlannedBefore;
         return card with
         {
             Headline = Sentence.Of($"No jumps in this session."),

@@ -13,39 +13,32 @@ namespace Jumpwright.Sessions;
 internal sealed record Nothing(Sentence OnCard, Sentence OnFloor, Sentence Reason, bool IsShut)
 {
     /// <summary>Rules that end by the written word of a licensed person alone.</summary>
-    internal static readonly string[] ByLicensed = ["stop-sign", "after-operation"];
+    private static readonly string[] ByLicensed = ["stop-sign", "after-operation"];
 
     internal static Nothing For(Athlete athlete, PlanRequest request, PlannedSession session)
     {
         AthleteRequest? asked = request.Athletes.FirstOrDefault(a => a.Athlete.Id == athlete.Id);
-        Ruling[] shut =
-        [
-            .. (asked?.RulingsOn(session.Slot.Date) ?? [])
-                .Where(r => r.Effect is NothingPlanned)
-                // What only a licensed person ends is said before what an answer ends.
-                .OrderBy(r => ByLicensed.Contains(r.LimitId) ? 0 : 1),
-        ];
-        if (shut.Length == 0)
+        if (ShutBy(asked?.RulingsOn(session.Slot.Date) ?? []) is { } shut)
         {
-            if (request.HasBegun(athlete.Id, session.Slot.Id))
-            {
-                return new(
-                    $"What you did in this session is logged. Nothing more is planned for you in it.",
-                    $"What was logged stands. Nothing more is planned in this session.",
-                    $"begun: what was logged stands, and nothing more is planned here",
-                    IsShut: false
-                );
-            }
+            return shut;
+        }
 
+        if (request.HasBegun(athlete.Id, session.Slot.Id))
+        {
             return new(
-                $"Nothing is planned for you in this session: your work stands in the week's other sessions, or what is open to you needs more rest first. Ask your coach before you do any jumps.",
-                $"Nothing planned. No jumps before the coach has said so.",
-                $"not planned here: the work stands in the week's other sessions, or needs more rest first",
+                $"What you did in this session is logged. Nothing more is planned for you in it.",
+                $"What was logged stands. Nothing more is planned in this session.",
+                $"begun: what was logged stands, and nothing more is planned here",
                 IsShut: false
             );
         }
 
-        return Shut(shut);
+        return new(
+            $"Nothing is planned for you in this session: your work stands in the week's other sessions, or what is open to you needs more rest first. Ask your coach before you do any jumps.",
+            $"Nothing planned. No jumps before the coach has said so.",
+            $"not planned here: the work stands in the week's other sessions, or needs more rest first",
+            IsShut: false
+        );
     }
 
     /// <summary>What came after the plan was made, and closes more than it knew: until there is another, nothing of it is done.</summary>
@@ -57,9 +50,21 @@ internal sealed record Nothing(Sentence OnCard, Sentence OnFloor, Sentence Reaso
             IsShut: true
         );
 
-    /// <summary>The same where rules of safety plan nothing, the one that only a licensed person ends first.</summary>
-    internal static Nothing Shut(Ruling[] shut)
+    /// <summary>The same where rules of safety plan nothing; null where none of them does.</summary>
+    internal static Nothing? ShutBy(IEnumerable<Ruling> rulings)
     {
+        Ruling[] shut =
+        [
+            .. rulings
+                .Where(r => r.Effect is NothingPlanned)
+                // What only a licensed person ends is said before what an answer ends.
+                .OrderBy(r => ByLicensed.Contains(r.LimitId) ? 0 : 1),
+        ];
+        if (shut.Length == 0)
+        {
+            return null;
+        }
+
         IEnumerable<Sentence> whom = shut.Select(r => ((NothingPlanned)r.Effect).WhomToAsk).Distinct();
         (Sentence why, Sentence reason) = shut[0].LimitId switch
         {

@@ -91,6 +91,7 @@ internal static class FloorRoutes
         ILookup<string, FloorNeeds> needs = FloorNeeds
             .OfAll(session, week.Request)
             .ToLookup(n => n.AthleteId, n => n.Needs, StringComparer.Ordinal);
+        HashSet<string> shut = [.. week.Cards.Where(c => c.SessionId == id && c.IsShut).Select(c => c.AthleteId)];
         return new
         {
             id,
@@ -111,7 +112,7 @@ internal static class FloorRoutes
                     r with
                     {
                         // Whoever something closes that was written since stands in no turn.
-                        AthleteIds = [.. r.AthleteIds.Where(a => !week.Cards.Any(c => IsShut(c, id, a)))],
+                        AthleteIds = [.. r.AthleteIds.Where(a => !shut.Contains(a))],
                     }
                 )
                 .Where(r => !r.AthleteIds.IsEmpty)
@@ -158,9 +159,6 @@ internal static class FloorRoutes
                 .ToArray(),
         };
     }
-
-    private static bool IsShut(SessionCard card, string session, string athlete) =>
-        card.IsShut && card.SessionId == session && card.AthleteId == athlete;
 
     /// <summary>The kit that the session uses, as planned, with the word for a piece of it.</summary>
     private static object[] Kit(PlannedWeek week, PlannedSession session)

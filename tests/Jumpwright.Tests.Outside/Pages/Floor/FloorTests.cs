@@ -472,6 +472,19 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await page.CloseAsync();
     }
 
+    /// <summary>A tablet with the work open of the last in the roll who has any.</summary>
+    private async Task<(IPage Page, ILocator Row)> WithARowOpen()
+    {
+        IPage page = await demo.Open(820);
+        // What is logged here stays on this tablet: the demo is other tests' too.
+        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
+        await page.GotoAsync("/floor/");
+        await page.WaitForSelectorAsync("#where li");
+        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        await row.Locator("[data-key^='open ']").ClickAsync();
+        return (page, row);
+    }
+
     /// <summary>
     /// The card asks for pain before anything is done, and from 3 to 5 leaves what stands instead of each exercise. The tablet says the same: pain at
     /// rest is of no exercise, so it counts for each. Up to 2 work goes on.
@@ -481,14 +494,8 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     [InlineData(4, true)]
     public async Task PainAtRest_LeavesOnlyWhatStandsInstead_OfEveryExercise(int score, bool closes)
     {
-        IPage page = await demo.Open(820);
-        // What is logged here stays on this tablet: the demo is other tests' too.
-        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
-        await page.GotoAsync("/floor/");
-        await page.WaitForSelectorAsync("#where li");
-        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        (IPage page, ILocator row) = await WithARowOpen();
         string name = await row.Locator(".name").First.ReadAsync();
-        await row.Locator("[data-key^='open ']").ClickAsync();
         ILocator rest = row.Locator(".work-now > details:has-text('Pain at rest')");
         await rest.Locator("summary").First.ClickAsync();
         await rest.Locator($"p.tools button:text-is('{score}')").ClickAsync();
@@ -507,13 +514,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     [Fact]
     public async Task MoreContactsThanPlanned_AreSaidAtOnce()
     {
-        IPage page = await demo.Open(820);
-        // What is logged here stays on this tablet: the demo is other tests' too.
-        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
-        await page.GotoAsync("/floor/");
-        await page.WaitForSelectorAsync("#where li");
-        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
-        await row.Locator("[data-key^='open ']").ClickAsync();
+        (IPage page, ILocator row) = await WithARowOpen();
         ILocator beyond = row.Locator(".asking:has-text('More than planned')");
         for (int tap = 0; tap < 40 && await beyond.CountAsync() == 0; tap++)
         {
@@ -538,14 +539,8 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     [InlineData(4, true)]
     public async Task PainInOneExercise_LeavesOnlyWhatStandsInstead_OfEveryOther(int score, bool closes)
     {
-        IPage page = await demo.Open(820);
-        // What is logged here stays on this tablet: the demo is other tests' too.
-        await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
-        await page.GotoAsync("/floor/");
-        await page.WaitForSelectorAsync("#where li");
-        ILocator row = page.Locator(".floor-roll > li:has(.done)").Last;
+        (IPage page, ILocator row) = await WithARowOpen();
         string name = await row.Locator(".name").First.ReadAsync();
-        await row.Locator("[data-key^='open ']").ClickAsync();
         ILocator pain = row.Locator(".item details:has-text('Pain during')").First;
         await pain.Locator("summary").First.ClickAsync();
         await pain.Locator($"p.tools button:text-is('{score}')").ClickAsync();
