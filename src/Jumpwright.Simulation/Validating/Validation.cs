@@ -124,14 +124,15 @@ public static class Validation
         ImmutableArray<ComparedValue> values =
         [
             .. trial
-                .Measures.Where(m => @case.Truth.Find(m.Name) is not null)
+                .Measures.Select(m => (Measure: m, True: @case.Truth.Of(m)))
+                .Where(m => m.True is not null)
                 .Select(m => new ComparedValue(
-                    m.Name,
-                    m.Unit.ToString(),
-                    m.Value,
-                    @case.Truth.Find(m.Name)!.Value,
-                    m.StandardUncertainty,
-                    trial.Doubtful.Contains(m.Name, StringComparer.Ordinal)
+                    m.Measure.Name,
+                    m.Measure.Unit.ToString(),
+                    m.Measure.Value,
+                    m.True!.Value,
+                    m.Measure.StandardUncertainty,
+                    trial.Doubtful.Contains(m.Measure.Name, StringComparer.Ordinal)
                 )),
         ];
         return new(@case.Name, @case.Task, @case.RateHz, @case.Difficulties, null, trials.Length, values);

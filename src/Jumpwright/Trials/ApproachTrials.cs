@@ -139,14 +139,7 @@ internal static class ApproachTrials
 
         if ((list.Find(MeasureNames.JumpHeight) ?? list.Find(MeasureNames.JumpHeightFlightTime)) is { } height)
         {
-            double index = ReactiveStrength.Index(height.Value, contactS);
-            list.Add(
-                MeasureNames.ReactiveStrengthIndex,
-                index,
-                Unit.MetrePerSecond,
-                index * PushMeasures.Quadrature(height.StandardUncertainty / height.Value, contactU / contactS),
-                height.Method
-            );
+            ReboundIndex.Add(list, height, contactS, contactU, takeOff.UncertaintyS);
         }
 
         if (motion is not null && Rebound.Of(plate, motion, plant) is { } rebound)
@@ -172,6 +165,7 @@ internal static class ApproachTrials
             PushMeasures.AsymmetryOf(list, plate, MeasureNames.AsymmetryPropulsiveImpulse, lowest, takeOff.Sample);
         }
 
+        Leading.CheckPush(list, plate, touchDown);
         PushMeasures.PeakForce(list, plate, MeasureNames.PeakForce, (int)touchDown.Sample, (int)takeOff.Sample + 1);
         return new Trial(number, JumpTask.ApproachJump, events, list.Measures, [], list.Warnings, list.Doubtful);
     }

@@ -14,6 +14,9 @@ internal static class Cautions
     public static Sentence LeavesPlate =>
         $"The athlete does not land on the plate again (or the recording ends first): no flight time and no landing.";
 
+    public static Sentence LandingCutOff(double seconds) =>
+        $"The recording ends {seconds * 1000:0} ms after the landing began, so the highest force and the steepest rise may have come later: record on until the athlete stands.";
+
     public static Sentence NoOnset =>
         $"No still stretch right before the jump: its onset is unknown, and so is the time to take-off.";
 

@@ -96,14 +96,7 @@ internal static class DropJumpTrials
         }
 
         Measure height = list.Find(MeasureNames.JumpHeight) ?? list.Find(MeasureNames.JumpHeightFlightTime)!;
-        double index = ReactiveStrength.Index(height.Value, contactS);
-        list.Add(
-            MeasureNames.ReactiveStrengthIndex,
-            index,
-            Unit.MetrePerSecond,
-            index * PushMeasures.Quadrature(height.StandardUncertainty / height.Value, contactU / contactS),
-            height.Method
-        );
+        ReboundIndex.Add(list, height, contactS, contactU, takeOff.UncertaintyS);
 
         if (motion is not null && Rebound.Of(plate, motion, contact) is { } found)
         {
@@ -145,13 +138,7 @@ internal static class DropJumpTrials
             );
         }
 
-        Leading.Check(
-            list,
-            plate,
-            touchDown,
-            MeasureNames.AsymmetryBrakingImpulse,
-            MeasureNames.AsymmetryPropulsiveImpulse
-        );
+        Leading.CheckPush(list, plate, touchDown);
         TouchedPlate.BeforeDrop(list, plate, touchDown, takeOff, landed);
         PushMeasures.PeakForce(list, plate, MeasureNames.PeakForce, (int)touchDown.Sample, (int)takeOff.Sample + 1);
         double? stable = Landing.Measure(list, plate, landed, landing.Samples.To, motion);

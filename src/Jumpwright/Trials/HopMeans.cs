@@ -151,8 +151,7 @@ internal static class HopMeans
     }
 
     private static double IndexUncertainty(HopContact hop, (double ContactU, double FlightU) doubt) =>
-        hop.ReactiveStrengthIndex
-        * PushMeasures.Quadrature(2 * doubt.FlightU / hop.FlightS, doubt.ContactU / hop.ContactS);
+        ReboundIndex.UncertaintyOf(hop, doubt.ContactU, doubt.FlightU);
 
     /// <summary>Whether a hop counts or not by less than its contact time is sure.</summary>
     private static bool HangsOnOne(

@@ -84,12 +84,12 @@ internal static class IntervalTrials
             AddFlight(list, flight, u, Timing(recording));
             list.Add(MeasureNames.ContactTime, contact, Unit.Second, u, Timing(recording));
             Sureness.OfTimer(list);
-            double index = Hops.Of(contact, flight).ReactiveStrengthIndex;
+            HopContact rebound = Hops.Of(contact, flight);
             list.Add(
                 MeasureNames.ReactiveStrengthIndex,
-                index,
+                rebound.ReactiveStrengthIndex,
                 Unit.MetrePerSecond,
-                index * PushMeasures.Quadrature(2 * u / flight, u / contact),
+                ReboundIndex.UncertaintyOf(rebound, u, u),
                 PushMeasures.ByFlightTime
             );
             if (Mass(recording) is var (kg, massU))

@@ -19,6 +19,9 @@ internal static class Landing
 
     private const double RateWithinS = 0.25;
 
+    /// <summary>A landing's impact and the load that follows have come within so long of touch-down, s (house rule).</summary>
+    private const double PeaksWithinS = 0.3;
+
     /// <summary>Adds the landing's measures; gives the sample at which the athlete was stable, or null.</summary>
     /// <param name="into">Receives the measures.</param>
     /// <param name="plate">The recording.</param>
@@ -31,6 +34,11 @@ internal static class Landing
         end = Math.Min(end, plate.ForceN.Length);
         PushMeasures.PeakForce(into, plate, MeasureNames.PeakLandingForce, from, end);
         LoadingRate(into, plate, from, end);
+        if (end == plate.ForceN.Length && plate.Seconds(touchDown.Sample, end) is < PeaksWithinS and var seconds)
+        {
+            into.Doubt(Cautions.LandingCutOff(seconds), MeasureNames.PeakLandingForce, MeasureNames.PeakLoadingRate);
+        }
+
         if (motion is null)
         {
             return null;

@@ -12,6 +12,10 @@ internal static class Leading
     private const double BeforeS = 0.01;
     private const double WithinS = 0.15;
 
+    /// <summary>Looks at a touch-down from which a push follows.</summary>
+    public static void CheckPush(MeasureList into, Plate plate, Instant touchDown) =>
+        Check(into, plate, touchDown, MeasureNames.AsymmetryBrakingImpulse, MeasureNames.AsymmetryPropulsiveImpulse);
+
     /// <summary>Looks at one touch-down.</summary>
     /// <param name="into">Receives the sentence.</param>
     /// <param name="plate">The recording.</param>

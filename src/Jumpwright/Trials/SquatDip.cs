@@ -6,34 +6,74 @@ namespace Jumpwright.Trials;
 internal static class SquatDip
 {
     private const double WarnedPct = 10;
-    private const double WindowS = 0.6;
+
+    /// <summary>A dip before what was taken for the onset, this many times deeper than it is unsure, was the onset (house rule).</summary>
+    private const double SureBy = 3;
+
+    /// <summary>A dip belongs to the push that follows it at once; longer below the weight nobody dips, s (house rule).</summary>
+    private const double LongestS = 0.6;
+
+    /// <summary>An onset found in the rise lies at most so long after the dip's end, s (house rule).</summary>
+    private const double RiseS = 0.1;
+
+    /// <summary>The force is read in means over so long, s: shorter than any dip, longer than noise.</summary>
+    private const double MeanS = 0.02;
 
     public static void Measure(MeasureList into, Plate plate, FittedMotion motion, Push push)
     {
-        int to = (int)push.Bottom.Sample;
-        int from = push.Onset is { } onset ? (int)onset.Sample : to - (int)(WindowS * plate.RateHz);
-        from = Math.Max(from, motion.Samples.From);
-        // The dip lies before the push's main rise: look on to where the force last leaves the weight upwards.
-        int end = to;
-        double least = double.PositiveInfinity;
-        int width = Math.Max((int)(0.005 * plate.RateHz), 1);
-        for (int i = from; i + width <= end + width && i + width <= plate.ForceN.Length; i++)
+        ReadOnlySpan<double> force = plate.ForceN;
+        int bottom = (int)push.Bottom.Sample;
+        int width = Math.Max((int)(MeanS * plate.RateHz), 1);
+        int first = Math.Max(bottom - (int)(LongestS * plate.RateHz), motion.Samples.From);
+        int onset = push.Onset is { } at ? Math.Clamp((int)at.Sample, motion.Samples.From, bottom) : first;
+        double least = motion.WeightN;
+        double early = motion.WeightN;
+        // From where the push has begun back to the onset; and on, before it, through the fall below the weight that ends there: a shallow dip is no
+        // onset, and what was found is the rise after it.
+        int rise = onset - (int)(RiseS * plate.RateHz);
+        bool below = false;
+        for (int i = Math.Min(bottom, force.Length - width); i >= motion.Samples.From; i--)
         {
-            double sum = 0;
-            for (int j = i; j < i + width; j++)
+            double mean = Mean(force.Slice(i, width));
+            if (i < onset)
             {
-                sum += plate.ForceN[j];
+                below |= mean < motion.WeightN;
+                if (i < first || (mean >= motion.WeightN && (below || i < rise)))
+                {
+                    break;
+                }
+
+                early = Math.Min(early, mean);
             }
 
-            least = Math.Min(least, sum / width);
+            least = Math.Min(least, mean);
         }
 
-        double dip = double.IsInfinity(least) ? 0 : Math.Max(100 * (motion.WeightN - least) / motion.WeightN, 0);
-        double u = 100 * PushMeasures.Quadrature(plate.Levels.NoiseN, motion.WeightUncertaintyN, 1) / motion.WeightN;
+        double dip = 100 * (motion.WeightN - least) / motion.WeightN;
+        // The deepest of many means is deeper than the dip by about as much as a mean is unsure; who sways is below the weight without any dip, by the trough of a wave.
+        double noise = plate.Levels.NoiseN / Math.Sqrt(width);
+        double trough = Math.Sqrt(2) * motion.SwayN;
+        double u = 100 * PushMeasures.Quadrature(noise, motion.WeightUncertaintyN, trough) / motion.WeightN;
         into.Add(MeasureNames.UnwantedDip, dip, Unit.Percent, u, "least force before propulsion");
+        if (100 * (motion.WeightN - early) / motion.WeightN > SureBy * u)
+        {
+            Sureness.OnsetAfterDip(into);
+        }
+
         if (dip > WarnedPct)
         {
             into.Warn(Cautions.UnwantedDip(dip));
         }
+    }
+
+    private static double Mean(ReadOnlySpan<double> force)
+    {
+        double sum = 0;
+        foreach (double f in force)
+        {
+            sum += f;
+        }
+
+        return sum / force.Length;
     }
 }

@@ -107,16 +107,29 @@ internal static class Sureness
             && (time.StandardUncertainty > OnsetS || time.Value > (squat ? LongestSquatPushS : LongestJumpS))
         )
         {
-            list.Doubt(Cautions.OnsetUnsure, MeasureNames.TimeToTakeOff, MeasureNames.ReactiveStrengthIndexModified);
             if (squat)
+            {
+                list.Doubt(Cautions.OnsetUnsure, MeasureNames.UnwantedDip);
+                OnsetAfterDip(list);
+            }
+            else
             {
                 list.Doubt(
                     Cautions.OnsetUnsure,
-                    MeasureNames.UnwantedDip,
-                    MeasureNames.PropulsionDuration,
-                    MeasureNames.MeanPropulsivePower
+                    MeasureNames.TimeToTakeOff,
+                    MeasureNames.ReactiveStrengthIndexModified
                 );
             }
         }
     }
+
+    /// <summary>Names what rests on the onset of a squat jump, which came after a dip, or nobody knows where.</summary>
+    public static void OnsetAfterDip(MeasureList list) =>
+        list.Doubt(
+            Cautions.OnsetUnsure,
+            MeasureNames.TimeToTakeOff,
+            MeasureNames.ReactiveStrengthIndexModified,
+            MeasureNames.PropulsionDuration,
+            MeasureNames.MeanPropulsivePower
+        );
 }

@@ -44,6 +44,79 @@ public class LandingAndSidesTests
         }
     }
 
+    /// <summary>Who stops recording in the middle of a landing has no peak of it: the largest sample is only the last.</summary>
+    [Theory]
+    [InlineData(0.02, true)]
+    [InlineData(0.2, true)]
+    [InlineData(1.5, false)]
+    public void ARecordingThatEndsInTheLanding_HasNoSurePeak(double afterTouchDownS, bool doubtful)
+    {
+        SimulatedCase jump = Population.Clean(JumpTask.CountermovementJump, 20270123, 1);
+        var whole = (ForceRecording)Recording.From(jump.Bytes).Require();
+        int samples = (int)((jump.Truth.Events.TouchDownS!.Value + afterTouchDownS - whole.StartS) * whole.RateHz);
+        Trial trial = Measuring
+            .Of(
+                new ForceRecording(
+                    whole.Labels,
+                    [],
+                    whole.StartS,
+                    whole.RateHz,
+                    whole.TotalN[..samples],
+                    whole.LeftN[..samples],
+                    whole.RightN[..samples]
+                ),
+                JumpTask.CountermovementJump
+            )
+            .Require()[0];
+        Assert.NotNull(trial.Find(MeasureNames.JumpHeightFlightTime));
+        Assert.Equal(doubtful, trial.Doubtful.Contains(MeasureNames.PeakLandingForce));
+        Assert.Equal(doubtful, trial.Doubtful.Contains(MeasureNames.PeakLoadingRate));
+    }
+
+    /// <summary>A run-up that ends on one foot after the other loads the first one alone for a while: the push's sides are named doubtful then.</summary>
+    [Theory]
+    [InlineData(0.000, false)]
+    [InlineData(0.025, true)]
+    public void APlantWithOneFootFirst_MakesItsSidesDoubtful(double leadS, bool doubtful)
+    {
+        var random = SeededRandom.For(20270120, 4);
+        SimulatedRecording approach = Plates.Record(
+            DropJumps.MakeApproach(
+                new DropJumpSettings
+                {
+                    BodyMassKg = 71,
+                    DropHeightM = 0.05,
+                    ContactS = 0.25,
+                    TakeOffVelocityMS = 2.8,
+                    StandBeforeS = 2,
+                    StandAfterS = 3,
+                    RiseAtTouchDownM = 0.02,
+                },
+                random,
+                landsElsewhere: false
+            ),
+            new PlateSettings { NoiseN = 1, LeadS = leadS },
+            random
+        );
+        Trial trial = Measuring
+            .Of(
+                new ForceRecording(
+                    new RecordingLabels(),
+                    [],
+                    0,
+                    1000,
+                    approach.LeftN.Zip(approach.RightN, (left, right) => left + right).ToArray(),
+                    approach.LeftN,
+                    approach.RightN
+                ),
+                JumpTask.ApproachJump
+            )
+            .Require()[0];
+        Assert.NotNull(trial.Find(MeasureNames.AsymmetryBrakingImpulse));
+        Assert.Equal(doubtful, trial.Doubtful.Contains(MeasureNames.AsymmetryBrakingImpulse));
+        Assert.Equal(doubtful, trial.Doubtful.Contains(MeasureNames.AsymmetryPropulsiveImpulse));
+    }
+
     [Fact]
     public void SwappedPlates_FlipEveryPhasesAsymmetry()
     {
