@@ -111,10 +111,31 @@
   const newPlace = (athlete, exercise) => painsSaid().some(e => e.athlete === athlete && e.data.site_new
     && (exercise === undefined || e.data.exercise === exercise || !e.data.exercise));
 
+  // Where a pain was, said after how bad it was: of several words about one pain the latest counts. The program has the same rule (PainPlaces).
+  const sorePlace = pain => {
+    let last = null;
+    for (const e of entries)
+      if (e.kind === "pain-place" && e.data.pain === pain.id && e.athlete === pain.athlete && e.session === pain.session) last = last ? later(last, e) : e;
+    return last ? last.data : pain.data.site ? pain.data : null;
+  };
+  const sore = athlete => (plan.athletes.find(a => a.id === athlete) || {}).sore || [];
+  const soreAt = (athlete, place) => sore(athlete).find(s => s.site === place.site && (!s.side || s.side === "both" || s.side === place.side));
+  const siteOf = place => (plan.places || []).find(p => p.site === place.site);
+  const placeNamed = (athlete, place) => {
+    const name = (siteOf(place) || sore(athlete).find(s => s.site === place.site) || { name: place.site }).name;
+    return place.side ? t("side." + place.side, name) : name;
+  };
+  // Where it may be bone no number goes on; a place that nobody knows may be one.
+  const mayBeBone = (athlete, place) => (soreAt(athlete, place) || siteOf(place) || { bone: true }).bone;
+  const hurts = e => e.data.score === null || e.data.score > 0;
+  const atBone = pain => hurts(pain) && Boolean(sorePlace(pain)) && mayBeBone(pain.athlete, sorePlace(pain));
+  const bonePain = athlete => painsSaid().filter(e => e.athlete === athlete && atBone(e)).map(sorePlace)[0];
+
   // Pain above which everything stops, wherever it was said: no countdown, no set, no test and no turn is offered any more today.
   // For whom any pain counts, one who may have a bone that hurts, that is 0.
   const stopAbove = athlete => (plan.athletes.find(a => a.id === athlete) || {}).stop_above ?? plan.stop_above;
-  const stopped = athlete => worstPain(athlete) > stopAbove(athlete);
+  const tooMuch = athlete => worstPain(athlete) > stopAbove(athlete);
+  const stopped = athlete => tooMuch(athlete) || Boolean(bonePain(athlete));
   const itemOf = (athlete, exercise) => (plan.athletes.find(a => a.id === athlete) || { items: [] }).items.find(i => i.exercise === exercise);
   const closed = (athlete, exercise) => {
     const item = itemOf(athlete, exercise);
@@ -129,7 +150,8 @@
   const brokenOff = (a, item, test) => {
     const stops = painsSaid().some(e => e.athlete === a.id && e.data.when === "during" && e.data.exercise === item.exercise
       && ((e.data.work || {}).test || null) === (test || null)
-      && (e.data.site_new || e.data.score > ((e.data.work || {}).stops_above ?? 0)));
+      && (e.data.site_new || e.data.score > ((e.data.work || {}).stops_above ?? 0)
+        || atBone(e)));
     if (!stops) return null;
     const sets = [...setsNow().values()].filter(e => e.athlete === a.id && e.data.exercise === item.exercise
       && (e.data.test || null) === (test || null) && !e.data.undone);
@@ -138,7 +160,7 @@
   };
 
   // A test waits for the same: whoever does only what stands for sore days, or less, is not tested.
-  const untested = (a, test) => worstPain(a.id) > Math.min(test.stop.pain_above, stopAbove(a.id));
+  const untested = (a, test) => stopped(a.id) || worstPain(a.id) > Math.min(test.stop.pain_above, stopAbove(a.id));
 
   const log = async (kind, athlete, data) => {
     const entry = {
@@ -228,7 +250,8 @@
     if (!plan) return out;
     for (const a of plan.athletes) {
       if (stopped(a.id)) {
-        out.push(say("alarm.all", a.name, worstPain(a.id), stopAbove(a.id), en(plan.stop_at_once)));
+        out.push(tooMuch(a.id) ? say("alarm.all", a.name, worstPain(a.id), stopAbove(a.id), en(plan.stop_at_once))
+          : say("alarm.bone", a.name, placeNamed(a.id, bonePain(a.id)), en(plan.stop_at_once)));
         continue;
       }
       for (const item of a.items) {
@@ -251,7 +274,7 @@
     const faults = doneOf(a.id, item.exercise).reduce((sum, e) => sum + (e.data.faults || 0), 0);
     const pain = worstPain(a.id);
     if (pain > item.stop.pain_during_above) return [t("pain-was", pain, item.stop.pain_during_above), " ",
-      pain > stopAbove(a.id) ? t("no-more") : say("instead", en(item.if_sore))].flat();
+      stopped(a.id) ? t("no-more") : say("instead", en(item.if_sore))].flat();
     if (item.stop.pain_site_new && newPlace(a.id)) return t("new-place");
     if (item.stop.landing_faults !== null && faults >= item.stop.landing_faults) return t("faults", faults);
     return null;
@@ -443,7 +466,8 @@
     return rest.until <= Date.now() ? [t("rested")]
       : say("rest", clock((rest.until - Date.now()) / 1000), next ? named(next) : t("rest.done"));
   };
-  const closedLine = a => el("p", t("closed", worstPain(a.id), stopAbove(a.id)), { class: "asking", "data-closed": a.id });
+  const closedLine = a => el("p", tooMuch(a.id) ? t("closed", worstPain(a.id), stopAbove(a.id))
+    : t("closed.bone", placeNamed(a.id, bonePain(a.id))), { class: "asking", "data-closed": a.id });
 
   const opener = (a, shown) => el("button", t(shown ? "fold" : "log"), {
     type: "button", "aria-expanded": String(shown), "aria-label": t(shown ? "fold.of" : "log.of", a.name), "data-key": "open " + a.id,
@@ -605,12 +629,40 @@
       "data-key": `place ${a.id} ${exercise}`, onclick: () => { if (!fresh) say(null, true); },
     }));
     line.append(row);
+    const asked = said.filter(hurts).reduce((x, y) => x ? later(x, y) : y, null);
+    if (asked) line.append(...where(a, asked, aloud));
+    if (asked && !(sorePlace(asked) || {}).side) line.open = true;
     const worst = worstPain(a.id, exercise);
     if (fresh) line.append(el("p", t("place.logged") + (worst > 0 ? "" : " " + t("place.say"))));
     if (fresh && worst < 1) line.open = true;
     if (worst >= 0) line.append(el("p", t("pain.logged", worst)));
     line.append(...takingBack(a, exercise, said, aloud));
     return line;
+  };
+
+  // Where it hurts: where it hurt lately first, then the usual places; the side after the place.
+  const where = (a, pain, aloud) => {
+    const place = sorePlace(pain), row = el("p", null, { class: "tools" });
+    const tell = (site, side) => log("pain-place", a.id, { pain: pain.id, site, side });
+    const button = (name, site, side) => row.append(el("button", name, {
+      type: "button", "data-key": `where ${pain.id} ${site} ${side}`, "aria-label": t("where.of", a.name, aloud, name),
+      "aria-pressed": String(Boolean(place && place.site === site && (side === null || place.side === side))), onclick: () => tell(site, side),
+    }));
+    for (const s of sore(a.id)) button(s.name, s.site, s.side);
+    for (const p of plan.places || []) if (!sore(a.id).some(s => s.site === p.site && !s.side)) button(p.name, p.site, null);
+    const parts = [el("p", t("where.ask"), { class: place ? "note" : "asking" }), row];
+    if (!place) parts.push(el("p", t("where.unsaid"), { class: "note" }));
+    else {
+      const sides = el("p", null, { class: "tools" });
+      for (const side of ["left", "right", "both"]) {
+        sides.append(el("button", t("side." + side + ".only"), {
+          type: "button", "data-key": `side ${pain.id} ${side}`, "aria-label": t("where.of", a.name, aloud, t("side." + side + ".only")),
+          "aria-pressed": String(place.side === side), onclick: () => tell(place.site, side),
+        }));
+      }
+      parts.push(sides, el("p", t("where.logged", placeNamed(a.id, place))));
+    }
+    return parts;
   };
 
   // Taking a pain back: who does it says a name, and what was said stays to be seen.
@@ -652,7 +704,7 @@
     const whole = minutesToday() || plan.minutes;
     if (!stopped(a.id)) return whole;
     if (minutesTyped.has(a.id)) return minutesTyped.get(a.id);
-    const at = Math.min(...painsSaid().filter(e => e.athlete === a.id && e.data.score > plan.stop_above).map(e => Date.parse(e.made_at)));
+    const at = Math.min(...painsSaid().filter(e => e.athlete === a.id && (e.data.score > plan.stop_above || atBone(e))).map(e => Date.parse(e.made_at)));
     const until = began ? Math.ceil((at - began) / 60000) : 0;
     return until > 0 ? Math.min(whole, until) : whole;
   };

@@ -48,6 +48,37 @@ public sealed class HealthPageTests
         Assert.Contains("stop sign lifted", await squad.Get("/athletes/a01"));
     }
 
+    /// <summary>A slip of the finger is taken back by name and on its own day; the page still shows both, and of two signs the other stands.</summary>
+    [Fact]
+    public async Task AStopSignWrittenWrongly_IsTakenBackByName_AndOnlyThatOne()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        await Write(squad, "sign", ("what", "locking"), ("on", "2027-01-04"), ("site", "knee"), ("side", "left"));
+        await Write(squad, "sign", ("what", "swelling"), ("on", "2027-01-04"), ("site", "ankle"));
+        Assert.Equal(2, Closing(squad).Length);
+        string page = await squad.Get("/health/a01");
+        Assert.Contains("Stop signs that stand now.", page);
+        string locking = Entries(squad).Single(e => e.Json.Contains("locking", StringComparison.Ordinal)).Id;
+
+        Assert.Contains(
+            "by name",
+            await Refused(squad, "take-back", [("entry", locking), ("by", " ")]),
+            StringComparison.OrdinalIgnoreCase
+        );
+        Assert.Equal(2, Closing(squad).Length);
+        await Write(squad, "take-back", ("entry", locking), ("by", "Runa Teal"));
+        Assert.Contains("swelling", Assert.Single(Closing(squad)).Because.ToString());
+        Assert.Contains("Taken back by Runa Teal: it does not count.", await squad.Get("/health/a01"));
+        Assert.Equal(3, Entries(squad).Length);
+
+        static Jumpwright.Storage.Stores.JournalEntry[] Entries(OwnSquad squad) =>
+            [
+                .. squad.Desk.Journal.Where(e =>
+                    e.Kind.StartsWith("sign", StringComparison.Ordinal) && e.AthleteId == "a01"
+                ),
+            ];
+    }
+
     [Fact]
     public async Task StopSign_SurvivesTheProgram_AndIsGoneWithTheAthlete()
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Athletes;
+using Jumpwright.Safety;
 using Jumpwright.Storage.Stores;
 using NodaTime;
 
@@ -40,7 +41,10 @@ internal static class BrokenOff
             .OfType<PossibleWork>();
     }
 
-    private static bool Stops(PainEntry pain) => pain.SiteNew || pain.Score > (pain.Work?.StopsAbove ?? 0);
+    private static bool Stops(PainEntry pain) =>
+        pain.SiteNew
+        || pain.Score > (pain.Work?.StopsAbove ?? 0)
+        || (pain.Score > 0 && pain.Site is { } site && SorePlaces.MayBeBone(site));
 
     /// <summary>Contacts that may have been done beyond the sets; null where none can have been.</summary>
     private static int? Open(SetEntry[] sets, WorkEntry? work)

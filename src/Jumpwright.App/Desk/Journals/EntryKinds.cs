@@ -42,6 +42,9 @@ internal static class EntryKinds
     /// <summary>A stop sign that somebody saw or felt.</summary>
     public const string Sign = "sign";
 
+    /// <summary>A stop sign written in the pages was written wrongly, says a person by name.</summary>
+    public const string SignTakenBack = "sign-taken-back";
+
     /// <summary>What a person allows or forbids, by name and day.</summary>
     public const string Restriction = "restriction";
 
@@ -57,6 +60,9 @@ internal static class EntryKinds
     /// <summary>A pain that was tapped by mistake, taken back by a person on its own day.</summary>
     public const string PainWithdrawn = "pain-withdrawn";
 
+    /// <summary>Where a pain was that had been said without a place.</summary>
+    public const string PainPlace = "pain-place";
+
     /// <summary>Kit at hand on the day of a session; about nobody.</summary>
     public const string Kit = "kit";
 
@@ -65,5 +71,16 @@ internal static class EntryKinds
 
     /// <summary>Kinds that the floor view may hand in.</summary>
     public static IReadOnlySet<string> OfTheFloor { get; } =
-        new HashSet<string>(StringComparer.Ordinal) { Set, Pain, Stop, Here, Effort, Kit, Minutes, PainWithdrawn };
+        new HashSet<string>(StringComparer.Ordinal)
+        {
+            Set,
+            Pain,
+            Stop,
+            Here,
+            Effort,
+            Kit,
+            Minutes,
+            PainWithdrawn,
+            PainPlace,
+        };
 }

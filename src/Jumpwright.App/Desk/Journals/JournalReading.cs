@@ -38,7 +38,7 @@ internal static class JournalReading
             return history;
         }
 
-        theirs = WithdrawnPain.Without(theirs, zone);
+        theirs = PainPlaces.Filled(WithdrawnPain.Without(theirs, zone));
 
         ImmutableArray<CompletedItem> done = SetsDone.Merge(history.Completed, theirs, zone);
         ImmutableArray<SymptomReport> felt =
@@ -71,7 +71,7 @@ internal static class JournalReading
                 {
                     WrittenAt = p.Entry.MadeAt,
                 }),
-            .. theirs.Where(e => e.Kind == EntryKinds.Sign).Select(e => SignOf(e, zone)),
+            .. SignsIn(theirs, zone).Where(s => s.TakenBackBy is null).Select(s => SignOf(s.Entry, zone)),
         ];
         return history with
         {
@@ -116,11 +116,7 @@ internal static class JournalReading
         DateTimeZone zone
     )
     {
-        ILookup<string, (JournalEntry Entry, string By)> back = theirs
-            .Where(e => e.Kind == EntryKinds.RestrictionTakenBack)
-            .Select(e => (Entry: e, Word: Read<RestrictionTakenBackEntry>(e)))
-            .Where(b => !string.IsNullOrWhiteSpace(b.Word?.By) && b.Word.Entry is not null)
-            .ToLookup(b => b.Word!.Entry, b => (b.Entry, b.Word!.By), StringComparer.Ordinal);
+        Func<JournalEntry, string?> back = BackBy(theirs, EntryKinds.RestrictionTakenBack, zone);
         ILookup<string, LocalDate> ends = theirs
             .Where(e => e.Kind == EntryKinds.RestrictionEnded)
             .Select(Read<RestrictionEndedEntry>)
@@ -128,13 +124,33 @@ internal static class JournalReading
             .ToLookup(w => w!.Entry, w => w!.Day!.Value, StringComparer.Ordinal);
         return theirs
             .Where(e => e.Kind == EntryKinds.Restriction)
-            .Select(e =>
-                (
-                    e,
-                    (Read<RestrictionEntry>(e) ?? NotReadable).EndingOn(ends[e.Id]),
-                    back[e.Id].Where(b => TakingBack.IsInTime(b.Entry, e, zone)).Select(b => b.By).FirstOrDefault()
-                )
-            );
+            .Select(e => (e, (Read<RestrictionEntry>(e) ?? NotReadable).EndingOn(ends[e.Id]), back(e)));
+    }
+
+    /// <summary>Stop signs written in the pages, in their order, and who says on that very day that one was written wrongly.</summary>
+    public static IEnumerable<(JournalEntry Entry, SignEntry? Said, string? TakenBackBy)> SignsIn(
+        IReadOnlyCollection<JournalEntry> theirs,
+        DateTimeZone zone
+    )
+    {
+        Func<JournalEntry, string?> back = BackBy(theirs, EntryKinds.SignTakenBack, zone);
+        return theirs.Where(e => e.Kind == EntryKinds.Sign).Select(e => (e, Read<SignEntry>(e), back(e)));
+    }
+
+    /// <summary>Who took an entry back in time, by name; null where nobody did.</summary>
+    private static Func<JournalEntry, string?> BackBy(
+        IReadOnlyCollection<JournalEntry> theirs,
+        string kind,
+        DateTimeZone zone
+    )
+    {
+        ILookup<string, (JournalEntry Entry, string By)> back = theirs
+            .Where(e => e.Kind == kind)
+            .Select(e => (Entry: e, Word: Read<TakenBackEntry>(e)))
+            .Where(b => !string.IsNullOrWhiteSpace(b.Word?.By) && b.Word.Entry is not null)
+            .ToLookup(b => b.Word!.Entry, b => (b.Entry, b.Word!.By), StringComparer.Ordinal);
+        return entry =>
+            back[entry.Id].Where(b => TakingBack.IsInTime(b.Entry, entry, zone)).Select(b => b.By).FirstOrDefault();
     }
 
     /// <summary>Stands where an entry can't be read: without a name it closes everything.</summary>

@@ -14,4 +14,14 @@ internal static class Sides
             "both" => Side.Both,
             _ => Side.Unknown,
         };
+
+    /// <summary>Null where nobody said it.</summary>
+    public static string? Word(Side side) =>
+        side switch
+        {
+            Side.Left => "left",
+            Side.Right => "right",
+            Side.Both => "both",
+            _ => null,
+        };
 }

@@ -6,10 +6,12 @@ using Jumpwright.App.Contracts;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.App.Wording;
+using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Planning;
 using Jumpwright.Plans;
 using Jumpwright.Quantities;
+using Jumpwright.Safety;
 using Jumpwright.Sessions;
 using Jumpwright.Storage.Stores;
 using NodaTime;
@@ -128,6 +130,15 @@ internal static class FloorRoutes
                     athletes = r.AthleteIds,
                 })
                 .ToArray(),
+            places = PlaceWords
+                .Usual.Select(p => new SorePlace(p, Side.Unknown, SorePlaces.MayBeBone(p)))
+                .Select(p => new
+                {
+                    site = p.Site,
+                    name = SpokenSentences.Text(p.Said),
+                    bone = p.MayBeBone,
+                })
+                .ToArray(),
             athletes = week
                 .Cards.Where(c => c.SessionId == id)
                 .Select(card => new
@@ -136,6 +147,7 @@ internal static class FloorRoutes
                     name = card.AthleteName,
                     nothing = card.NothingInShort is { } nothing ? SpokenSentences.Text(nothing) : null,
                     stop_above = card.PainStopsAbove,
+                    sore = Sore(book, card.AthleteId, session.Slot.Date),
                     done = Done(book, card.AthleteId, session.Slot),
                     card = (string?)Paths.Card(id, card.AthleteId),
                     items = Items(book.Catalogue, session, card, needs[card.AthleteId]),
@@ -150,6 +162,7 @@ internal static class FloorRoutes
                             name = l.Athlete.Name,
                             nothing = (string?)T["floor.not-planned"],
                             stop_above = CardQuestions.StopAbove.Value,
+                            sore = Array.Empty<object>(),
                             done = Array.Empty<object>(),
                             card = (string?)null,
                             items = Array.Empty<object>(),
@@ -159,6 +172,20 @@ internal static class FloorRoutes
                 .ToArray(),
         };
     }
+
+    /// <summary>Where it hurt lately, to choose from first when it hurts again.</summary>
+    private static object[] Sore(Workbook book, string athlete, LocalDate day) =>
+        [
+            .. (book.Find(athlete) is { } leaf ? SorePlaces.Of(leaf.Dossier.Bare, day) : [])
+                .Where(p => p.Site.Length > 0 && p.Site != PainEntry.PlaceNotSaid)
+                .Select(p => new
+                {
+                    site = p.Site,
+                    side = Sides.Word(p.Side),
+                    name = SpokenSentences.Text(p.Said),
+                    bone = p.MayBeBone,
+                }),
+        ];
 
     /// <summary>The kit that the session uses, as planned, with the word for a piece of it.</summary>
     private static object[] Kit(PlannedWeek week, PlannedSession session)
@@ -395,6 +422,17 @@ internal static class FloorRoutes
                         || !Guid.TryParse(pain, out _)
                         || string.IsNullOrWhiteSpace(by) => Quantities.Refusal.Of(
                     $"A pain is taken back by its id and with a person's name."
+                ),
+                EntryKinds.PainPlace
+                    when JournalReading.Read<PainPlaceEntry>(entry)
+                        is not {
+                            Pain: { Length: > 0 and <= Longest } pain,
+                            Site: { Length: > 0 and <= Longest } site,
+                            Side: null or "left" or "right" or "both"
+                        }
+                        || !Guid.TryParse(pain, out _)
+                        || string.IsNullOrWhiteSpace(site) => Quantities.Refusal.Of(
+                    $"Where it hurt is said of a pain by its id, with a place."
                 ),
                 EntryKinds.Kit
                     when JournalReading.Read<KitEntry>(entry)

@@ -62,7 +62,7 @@ internal static class HealthRoutes
             Paths.Athlete(id)
                 + entry.Kind switch
                 {
-                    EntryKinds.Sign => "#symptoms",
+                    EntryKinds.Sign or EntryKinds.SignTakenBack => "#symptoms",
                     EntryKinds.Body => "",
                     _ => "#restrictions",
                 }
@@ -190,7 +190,7 @@ internal static class HealthRoutes
         string wrong = form["entry"].ToString();
         string by = Cell(form["by"]);
         JournalEntry? written = desk.Journal.FirstOrDefault(e =>
-            e.Id == wrong && e.Kind == EntryKinds.Restriction && e.AthleteId == leaf.Athlete.Id
+            e.Id == wrong && e.Kind is EntryKinds.Restriction or EntryKinds.Sign && e.AthleteId == leaf.Athlete.Id
         );
         return by.Length == 0 ? Wrong("take-back", "by-" + wrong, "health.by.wrong", form)
             : written is null ? Wrong("take-back", "restrictions", "health.back.gone", form)
@@ -199,9 +199,19 @@ internal static class HealthRoutes
                 written.MadeAt,
                 SquadZone.Of(desk.Book.Material.Squad.TimeZone)
             )
-                ? Wrong("take-back", "restrictions", "health.back.late", form)
+                ? Wrong(
+                    "take-back",
+                    "restrictions",
+                    written.Kind == EntryKinds.Sign ? "health.back.sign.late" : "health.back.late",
+                    form
+                )
             : (
-                Entry(leaf, EntryKinds.RestrictionTakenBack, desk.Book.Day, new RestrictionTakenBackEntry(wrong, by)),
+                Entry(
+                    leaf,
+                    written.Kind == EntryKinds.Sign ? EntryKinds.SignTakenBack : EntryKinds.RestrictionTakenBack,
+                    desk.Book.Day,
+                    new TakenBackEntry(wrong, by)
+                ),
                 null
             );
     }

@@ -64,6 +64,32 @@ public class FloorPainTests
         );
     }
 
+    /// <summary>A place said after the number goes to the rules with it: at a tendon a 2 is worked through, at the shin nothing is.</summary>
+    [Theory]
+    [InlineData("achilles", false)]
+    [InlineData("shin", true)]
+    [InlineData("a place nobody knows", true)]
+    public void WithAPlaceSaidAfterIt_IsJudgedByThatPlace(string site, bool closesImpact)
+    {
+        JournalEntry pain = Pain(2, "during", "pogo-hop");
+        History history = Read(Set("pogo-hop"), pain, Place(pain, "foot", null, 1), Place(pain, site, "left", 2));
+        SymptomReport felt = Assert.Single(history.Symptoms);
+        Assert.Equal((site, Side.Left, 2.0), (felt.Site, felt.Side, felt.Score!.Value));
+        Assert.Equal(
+            closesImpact,
+            SafetyRules.For(history, Day).Any(r => r.Effect is TierAtMost { Tissue: Tissue.Bone, Tier: 0 })
+        );
+    }
+
+    /// <summary>A word about another athlete's pain, or about none, fills nothing: without a place the strictest rule stays.</summary>
+    [Fact]
+    public void APlaceOfSomebodyElsesPain_FillsNothing()
+    {
+        JournalEntry pain = Pain(2, "rest", null);
+        History history = Read(pain, Place(pain, "achilles", null, 1) with { SessionId = "another" });
+        Assert.Equal(PainEntry.PlaceNotSaid, Assert.Single(history.Symptoms).Site);
+    }
+
     /// <summary>However little it hurts and whoever carries the score: a new place closes by itself.</summary>
     [Fact]
     public void InANewPlaceAtALoggedSet_ClosesByItself()
@@ -198,6 +224,12 @@ public class FloorPainTests
 
     private static JournalEntry Pain(double score, string when, string? exercise) =>
         Entry(EntryKinds.Pain, new PainEntry(score, when, exercise, null, null));
+
+    private static JournalEntry Place(JournalEntry pain, string site, string? side, int secondsLater) =>
+        Entry(EntryKinds.PainPlace, new PainPlaceEntry(pain.Id, site, side)) with
+        {
+            MadeAt = pain.MadeAt.Plus(Duration.FromSeconds(secondsLater)),
+        };
 
     private static JournalEntry Set(string exercise) =>
         Entry(
