@@ -11,8 +11,9 @@ namespace Jumpwright.App.Desk;
 internal static class FloorTests
 {
     /// <summary>
-    /// Tests that are open on the session's day with everything planned for that day and the rest of the week taken already. What was
-    /// logged in the session itself is left out, so that a test that was begun is still there with its rule.
+    /// Tests that are open on the session's day with everything planned for that day and the rest of the week taken already, and what was logged
+    /// in the session beyond its plan: a session planned anew has none of it in its plan. Trials logged in the session are left out, so that a test
+    /// that was begun is still there with its rule.
     /// </summary>
     public static ImmutableArray<(string Question, TestProposal Test)> Of(
         Workbook book,
@@ -62,10 +63,30 @@ internal static class FloorTests
                 ExerciseId = item.Dose.ExerciseId,
             },
         ];
+        ImmutableArray<PlannedContacts> beyond =
+        [
+            .. from done in leaf.History.Completed
+            where done.Date == session.Slot.Date && done.SessionId == session.Slot.Id
+            group done by done.ExerciseId into exercise
+            let contacts =
+                exercise.Sum(c => c.Contacts - c.ContactsInTests)
+                - planned
+                    .Where(p => p.Date == session.Slot.Date && p.ExerciseId == exercise.Key)
+                    .Sum(p => p.Contacts)
+            where contacts > 0
+            select new PlannedContacts(
+                session.Slot.Date,
+                contacts,
+                exercise.Any(c => book.Catalogue.Find(c.ExerciseId)?.IsHighIntensityAt(c.DropHeightM) != false)
+            )
+            {
+                ExerciseId = exercise.Key,
+            },
+        ];
         return
         [
             .. Reporting
-                .TestsBeside(book.Material.Squad, before, book.Catalogue, session.Slot.Date, planned)
+                .TestsBeside(book.Material.Squad, before, book.Catalogue, session.Slot.Date, planned.AddRange(beyond))
                 .Select(o => (o.Question, Test: o.Test.TryGet(out TestProposal? test, out _) ? test : null))
                 .Where(o => o.Test is not null)
                 .Select(o => (o.Question, o.Test!)),

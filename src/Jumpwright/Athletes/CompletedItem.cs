@@ -33,6 +33,9 @@ public sealed record CompletedItem(
     /// <summary>Whether it hurt in a place where it had not hurt before.</summary>
     public bool PainSiteNew { get; init; }
 
+    /// <summary>How many of its contacts were trials of a proposed test; 0 where nobody logged it on the floor.</summary>
+    public int ContactsInTests { get; init; }
+
     /// <summary>Minutes of the whole session, for session-RPE load; null when not said.</summary>
     public double? SessionMinutes { get; init; }
 }

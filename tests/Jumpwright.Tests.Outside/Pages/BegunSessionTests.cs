@@ -64,10 +64,44 @@ public class BegunSessionTests
         Assert.Contains(name, anew, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// What was done in the session counts for its tests as well, and most of all once the session was planned anew and has nothing of it in its plan:
+    /// the day's contacts are used up.
+    /// </summary>
+    [Fact]
+    public async Task TestsBesideABegunSession_FitIntoWhatWasDoneInIt()
+    {
+        await using OwnSquad squad = await OwnSquad.Open(plans: true);
+        (PlannedSession session, AthleteSession hers) = Offered(squad)
+            .First(o => o.Hers.Items.Length > 0 && o.Session.Slot.Date == Monday);
+        int most = squad.Desk.Book.PlanOrNull!.Request.Athletes.Single(a => a.Athlete.Id == hers.AthleteId)
+            .ContactsAtMostOn(Monday);
+        await HandIn(squad, hers, session.Slot.Id, most);
+        Assert.DoesNotContain(Offered(squad), o => o.Session.Slot.Date == Monday && o.Hers.AthleteId == hers.AthleteId);
+
+        squad.Desk.Plan(null, TestContext.Current.CancellationToken);
+        Assert.DoesNotContain(Offered(squad), o => o.Session.Slot.Date == Monday && o.Hers.AthleteId == hers.AthleteId);
+    }
+
+    private static IEnumerable<(PlannedSession Session, AthleteSession Hers)> Offered(OwnSquad squad)
+    {
+        Workbook book = squad.Desk.Book;
+        PlannedWeek week = book.PlanOrNull!;
+        return from session in week.Plan.Sessions
+            from leaf in book.Leaves
+            where
+                App.Desk.FloorTests.Of(book, week, session, leaf.Athlete.Id).Any(t => t.Test.Contacts > 0)
+            select (
+                session,
+                session.Athletes.FirstOrDefault(a => a.AthleteId == leaf.Athlete.Id)
+                    ?? new AthleteSession(leaf.Athlete.Id, [])
+            );
+    }
+
     private static string Name(OwnSquad squad, PlannedItem item) =>
         SpokenExercises.Name(squad.Desk.Book.Catalogue, item.Dose.ExerciseId);
 
-    private static async Task HandIn(OwnSquad squad, AthleteSession her, string session)
+    private static async Task HandIn(OwnSquad squad, AthleteSession her, string session, int? contacts = null)
     {
         object entry = new
         {
@@ -82,7 +116,7 @@ public class BegunSessionTests
                 exercise = her.Items[0].Dose.ExerciseId,
                 set = 1,
                 reps = her.Items[0].Dose.Reps,
-                contacts = her.Items[0].Dose.Contacts(1),
+                contacts = contacts ?? her.Items[0].Dose.Contacts(1),
             },
         };
         using var body = new StringContent(

@@ -80,6 +80,7 @@ internal static class SetsDone
                     HeightM = Mean(group, s => s.HeightM),
                     ContactTimeS = Mean(group, s => s.ContactTimeS),
                     SessionMinutes = effort?.Minutes,
+                    ContactsInTests = group.Where(s => s.Set.Test is not null).Sum(s => s.Set.Contacts),
                 }
             );
         }
