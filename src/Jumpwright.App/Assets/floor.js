@@ -121,9 +121,11 @@
   const sore = athlete => (plan.athletes.find(a => a.id === athlete) || {}).sore || [];
   const soreAt = (athlete, place) => sore(athlete).find(s => s.site === place.site && (!s.side || s.side === "both" || s.side === place.side));
   const siteOf = place => (plan.places || []).find(p => p.site === place.site);
+  const ofSide = { left: name => t("side.left", name), right: name => t("side.right", name), both: name => t("side.both", name) };
+  const sideWord = { left: t("side.left.only"), right: t("side.right.only"), both: t("side.both.only") };
   const placeNamed = (athlete, place) => {
     const name = (siteOf(place) || sore(athlete).find(s => s.site === place.site) || { name: place.site }).name;
-    return place.side ? t("side." + place.side, name) : name;
+    return place.side ? ofSide[place.side](name) : name;
   };
   // Where it may be bone no number goes on; a place that nobody knows may be one.
   const mayBeBone = (athlete, place) => (soreAt(athlete, place) || siteOf(place) || { bone: true }).bone;
@@ -513,7 +515,8 @@
       }
       part.append(pains(a, item.exercise, say("pain.during", named(item)), t("pain.during.aloud", within(item)), workOf(item)));
       if (!isClosed) {
-        part.append(el("p", say("stop-when", en(item.stop_when)), { class: "stop-when" }));
+        const own = item.own_stop ? [" ", { en: item.own_stop, lang: item.lang || "en" }] : [];
+        part.append(el("p", [...say("stop-when", en(item.stop_when)), ...own], { class: "stop-when" }));
         part.append(el("p", [en(item.rest), ". ", ...say("sore", en(item.if_sore))], { class: "note" }));
       }
       box.append(part);
@@ -655,8 +658,8 @@
     else {
       const sides = el("p", null, { class: "tools" });
       for (const side of ["left", "right", "both"]) {
-        sides.append(el("button", t("side." + side + ".only"), {
-          type: "button", "data-key": `side ${pain.id} ${side}`, "aria-label": t("where.of", a.name, aloud, t("side." + side + ".only")),
+        sides.append(el("button", sideWord[side], {
+          type: "button", "data-key": `side ${pain.id} ${side}`, "aria-label": t("where.of", a.name, aloud, sideWord[side]),
           "aria-pressed": String(place.side === side), onclick: () => tell(place.site, side),
         }));
       }

@@ -68,11 +68,8 @@ internal static class FloorTests
             .. from done in leaf.History.Completed
             where done.Date == session.Slot.Date && done.SessionId == session.Slot.Id
             group done by done.ExerciseId into exercise
-            let contacts =
-                exercise.Sum(c => c.Contacts - c.ContactsInTests)
-                - planned
-                    .Where(p => p.Date == session.Slot.Date && p.ExerciseId == exercise.Key)
-                    .Sum(p => p.Contacts)
+            let contacts = exercise.Sum(c => c.Contacts - c.ContactsInTests)
+                - planned.Where(p => p.Date == session.Slot.Date && p.ExerciseId == exercise.Key).Sum(p => p.Contacts)
             where contacts > 0
             select new PlannedContacts(
                 session.Slot.Date,

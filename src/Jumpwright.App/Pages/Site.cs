@@ -110,7 +110,15 @@ internal static class Site
                     desk.Shown();
                     return Task.CompletedTask;
                 });
-                return locked.Check(context, DeviceOf(context), next);
+                return locked.Check(
+                    context,
+                    DeviceOf(context),
+                    passed =>
+                    {
+                        NotDone.Use(passed, desk);
+                        return next(passed);
+                    }
+                );
             }
         );
         app.Use(Forms.Read);

@@ -25,7 +25,7 @@ internal static class SpokenCards
 
     private static CardItem Of(CardItem item, Catalogue catalogue)
     {
-        (_, string name, string setUp, string cue) = SpokenExercises.OnCard(catalogue, item);
-        return item with { Name = name, SetUp = setUp, Cue = cue };
+        (_, string name, string setUp, string cue, string stop) = SpokenExercises.OnCard(catalogue, item);
+        return item with { Name = name, SetUp = setUp, Cue = cue, OwnStop = stop };
     }
 }

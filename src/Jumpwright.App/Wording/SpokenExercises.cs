@@ -46,11 +46,20 @@ internal static class SpokenExercises
     public static Sentence Dose(CardItem item) =>
         item.HeightOrLoad is { } height ? Sentence.Of($"{item.Dose}, {height}") : item.Dose;
 
-    /// <summary>A card's item as far as the exercise itself says it: name, set-up and the cue.</summary>
-    public static (string Language, string Name, string SetUp, string Cue) OnCard(Catalogue catalogue, CardItem item) =>
+    /// <summary>A card's item as far as the exercise itself says it: name, set-up, the cue and what ends it.</summary>
+    public static (string Language, string Name, string SetUp, string Cue, string Stop) OnCard(
+        Catalogue catalogue,
+        CardItem item
+    ) =>
         catalogue.Find(item.ExerciseId) is { } exercise
         && Of(exercise) is var words
         && (words.Language != Own || words.Name == item.Name)
-            ? (words.Language, words.Name, Cards.SetUp(words.SetUp), words.Cues[0])
-            : (Own, item.Name, item.SetUp, item.Cue);
+            ? (
+                words.Language,
+                words.Name,
+                Cards.SetUp(words.SetUp),
+                words.Cues[0],
+                item.OwnStop.Length == 0 ? "" : words.StopRule
+            )
+            : (Own, item.Name, item.SetUp, item.Cue, item.OwnStop);
 }

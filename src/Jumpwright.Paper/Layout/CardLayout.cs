@@ -197,7 +197,12 @@ internal sealed class CardLayout(
         rows.AddRange(Named(($"Why", words.Say(item.Why))));
         // How it is begun and done, and when it ends and what comes in its place, are read together; a line of their own each has no room.
         rows.AddRange(Named(($"Set up", item.SetUp), ($"Think", item.Cue)));
-        rows.AddRange(Named(($"Stop when", words.Say(item.StopWhen)), ($"Instead", words.Say(item.InsteadIfSore))));
+        rows.AddRange(
+            Named(
+                ($"Stop when", $"{words.Say(item.StopWhen)} {item.OwnStop}".TrimEnd()),
+                ($"Instead", words.Say(item.InsteadIfSore))
+            )
+        );
         rows.Add(Rows.Rule(Ink.ThinRule, width, 3, 1));
         return Margined(rows);
     }

@@ -25,12 +25,12 @@ public sealed record StopRule(
         List<Sentence> when = [];
         if (HeightLossPct is { } height)
         {
-            when.Add($"you jump clearly lower (by {height:0.#} %)");
+            when.Add($"you jump {height:0.#} % lower");
         }
 
         if (ContactGainPct is { } contact)
         {
-            when.Add($"contact gets clearly longer (by {contact:0.#} %)");
+            when.Add($"contact gets {contact:0.#} % longer");
         }
 
         if (LandingFaults is { } faults)

@@ -12,6 +12,7 @@ namespace Jumpwright.Sessions;
 /// <param name="HeightOrLoad">Height in cm, load in kg, band or run-up; null when there is none.</param>
 /// <param name="Rest">Between reps, sets, and the two of a pair.</param>
 /// <param name="StopWhen">When to stop.</param>
+/// <param name="OwnStop">What ends this exercise beside that, as the catalogue says it: a bar that slows, a knee that falls in, a foot at the edge; empty where that says all.</param>
 /// <param name="InsteadIfSore">What to do at pain 3 to 5: an exercise that asks less, or that this one is left out.</param>
 /// <param name="Sets">Boxes to tick.</param>
 /// <param name="Contacts">Ground contacts of all sets.</param>
@@ -25,6 +26,7 @@ public sealed record CardItem(
     Sentence? HeightOrLoad,
     Sentence Rest,
     Sentence StopWhen,
+    string OwnStop,
     Sentence InsteadIfSore,
     int Sets,
     int Contacts

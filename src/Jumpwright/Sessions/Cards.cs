@@ -118,6 +118,7 @@ public static class Cards
             CardWords.HeightOrLoad(item.Dose),
             CardWords.Rest(item, partner),
             CardWords.StopWhen(item.Dose.Stop),
+            CardWords.OwnStop(exercise),
             CardWords.Instead(item.Dose, item.Sets, catalogue),
             item.Sets,
             item.Contacts

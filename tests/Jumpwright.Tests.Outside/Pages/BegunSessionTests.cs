@@ -74,7 +74,8 @@ public class BegunSessionTests
         await using OwnSquad squad = await OwnSquad.Open(plans: true);
         (PlannedSession session, AthleteSession hers) = Offered(squad)
             .First(o => o.Hers.Items.Length > 0 && o.Session.Slot.Date == Monday);
-        int most = squad.Desk.Book.PlanOrNull!.Request.Athletes.Single(a => a.Athlete.Id == hers.AthleteId)
+        int most = squad
+            .Desk.Book.PlanOrNull!.Request.Athletes.Single(a => a.Athlete.Id == hers.AthleteId)
             .ContactsAtMostOn(Monday);
         await HandIn(squad, hers, session.Slot.Id, most);
         Assert.DoesNotContain(Offered(squad), o => o.Session.Slot.Date == Monday && o.Hers.AthleteId == hers.AthleteId);
@@ -89,8 +90,7 @@ public class BegunSessionTests
         PlannedWeek week = book.PlanOrNull!;
         return from session in week.Plan.Sessions
             from leaf in book.Leaves
-            where
-                App.Desk.FloorTests.Of(book, week, session, leaf.Athlete.Id).Any(t => t.Test.Contacts > 0)
+            where App.Desk.FloorTests.Of(book, week, session, leaf.Athlete.Id).Any(t => t.Test.Contacts > 0)
             select (
                 session,
                 session.Athletes.FirstOrDefault(a => a.AthleteId == leaf.Athlete.Id)

@@ -194,6 +194,28 @@ public sealed class HealthPageTests
         Assert.DoesNotContain(squad.Desk.Journal, e => e.Kind == "restriction");
     }
 
+    /// <summary>A person who sends a form reads a page, with a way back; a script reads JSON.</summary>
+    [Theory]
+    [InlineData("text/html", "<h1>Not done</h1>")]
+    [InlineData("application/json", "{\"refused\":")]
+    public async Task WhatWasNotDone_IsAPageToAPerson_AndJsonToAScript(string reads, string begins)
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true);
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/athletes/a01/felt")
+        {
+            Content = new FormUrlEncodedContent([KeyValuePair.Create("score", "12")]),
+        };
+        request.Headers.Accept.ParseAdd(reads);
+        request.Headers.Referrer = new Uri(squad.Address + "/athletes/a01");
+        using HttpResponseMessage answer = await squad.Client.SendAsync(request, TestContext.Current.CancellationToken);
+        string said = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
+        Assert.Contains(begins, said, StringComparison.Ordinal);
+        Assert.Contains("Say how bad it is", said, StringComparison.Ordinal);
+        Assert.Equal(reads == "text/html", said.Contains("href=\"/athletes/a01\"", StringComparison.Ordinal));
+        Assert.Empty(squad.Desk.Journal);
+    }
+
     /// <summary>Whatever was left empty is asked for; no place, no end and no day are filled in for whoever wrote nothing.</summary>
     [Fact]
     public async Task EmptyForm_WritesNothing()

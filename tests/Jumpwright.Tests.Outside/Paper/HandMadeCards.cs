@@ -17,6 +17,7 @@ internal static class HandMadeCards
         null,
         $"10 s between reps, 1 min between sets",
         $"two landings go wrong, pain goes above 2, or pain comes in a new place",
+        "Stop the set at the second loud or uneven landing.",
         $"at pain 3 to 5: leave this one out",
         3,
         15
@@ -32,6 +33,7 @@ internal static class HandMadeCards
         null,
         $"1 min 30 s between sets",
         $"contact feels long or slow (10 % longer), two landings go wrong, pain goes above 2, or pain comes in a new place",
+        "Stop the set when heels touch or the rhythm slows.",
         $"at pain 3 to 5: Snap-down, 1 × 5",
         3,
         30
@@ -47,6 +49,7 @@ internal static class HandMadeCards
         $"step off 30 cm",
         $"8 s between reps, 2 min 30 s between sets",
         $"the jump is 10 % lower than your best, two landings go wrong, pain goes above 2, or pain comes in a new place",
+        "Stop when height falls by 10 %, contact grows by 10 % or a landing has a fault; if unsure, one box lower.",
         $"at pain 3 to 5: Box jump, 1 × 5, box 30 cm, rest 2 min",
         3,
         30
@@ -62,6 +65,7 @@ internal static class HandMadeCards
         $"hex bar 25 kg in all (about 20 % of your body mass)",
         $"3 min after the heavy pull, then jump; 2 min between sets",
         $"the jump is 10 % lower than your best, pain goes above 2, or pain comes in a new place",
+        "Stop when the jump is visibly lower than the first, or a landing has a fault.",
         $"at pain 3 to 5: Jump from a seat to a box, 2 × 3, box 40 cm",
         4,
         12

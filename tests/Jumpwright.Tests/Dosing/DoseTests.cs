@@ -379,7 +379,7 @@ public class DoseTests
     {
         string sentence = new StopRule(10, 10, 2, 2, true).Sentence();
         Assert.Equal(
-            "Stop when you jump clearly lower (by 10 %), contact gets clearly longer (by 10 %), 2 landings go wrong, pain is above 2 of 10 or it hurts in a new place.",
+            "Stop when you jump 10 % lower, contact gets 10 % longer, 2 landings go wrong, pain is above 2 of 10 or it hurts in a new place.",
             sentence
         );
         Assert.Equal("Stop when pain is above 2 of 10.", new StopRule(null, null, null, 2, false).Sentence());

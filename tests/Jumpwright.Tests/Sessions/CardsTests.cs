@@ -113,6 +113,20 @@ public class CardsTests
         Assert.DoesNotContain(lack, Why(quality, FindingVerdict.Sound), StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// Beside what every exercise stops at, each has an end of its own: a bar that slows, a knee that falls in, a foot at the edge. It stands on the card.
+    /// </summary>
+    [Theory]
+    [InlineData("hex-bar-jump", "visibly lower")]
+    [InlineData("continuous-tuck-jumps", "knee collapse")]
+    [InlineData("band-resisted-jump", "visibly lower")]
+    public void EveryExercise_SaysItsOwnEnd(string exercise, string end) =>
+        Assert.Contains(
+            end,
+            PlanByHand.Card(PlanByHand.Plan(PlanByHand.Item(exercise, $"open"))).Items[0].OwnStop,
+            StringComparison.Ordinal
+        );
+
     /// <summary>The kind of a reason decides, however it is worded.</summary>
     [Fact]
     public void AReasonWithoutAKind_SaysNothingOfWhatHoldsBack() =>

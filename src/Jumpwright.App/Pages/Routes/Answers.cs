@@ -26,7 +26,7 @@ internal static class Answers
         string sentence,
         int status = StatusCodes.Status409Conflict,
         string language = "en"
-    ) => Results.Json(new { refused = sentence, lang = language }, statusCode: status);
+    ) => new NotDone(sentence, status, language);
 
     /// <summary>The same in the language of the reader.</summary>
     /// <param name="key">Of the sentence in the text book.</param>

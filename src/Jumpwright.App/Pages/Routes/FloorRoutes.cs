@@ -234,6 +234,7 @@ internal static class FloorRoutes
                     rest_s = item.First.Dose.RestBetweenSetsS,
                     rest = Said(item.Second.Rest),
                     stop_when = Said(item.Second.StopWhen),
+                    own_stop = SpokenExercises.OnCard(catalogue, item.Second).Stop,
                     if_sore = Said(item.Second.InsteadIfSore),
                     stop = StopJson.Of(item.First.Dose.Stop),
                     needs = Needs(item.Third),
