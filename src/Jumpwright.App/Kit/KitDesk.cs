@@ -23,6 +23,7 @@ public static class KitDesk
             [
                 new("rest", "m", "0.60"),
                 new("readings", "m:N", "0.8:45, 1.0:85, 1.2:120, 1.6:180, 2.0:240"),
+                new("right", "m:N", "0.8:46, 1.0:84, 1.2:122, 1.6:181, 2.0:243"),
                 new("anchor", "", "flat-sided", "not known", "flat-sided", "two crossed", "round"),
                 new("mass", "kg", "50"),
                 new("distance", "m", "0.30"),
@@ -105,25 +106,37 @@ public static class KitDesk
             "round" => AnchorKind.Round,
             _ => AnchorKind.Unknown,
         };
-        var side = new BandSide(
-            t.Number("rest"),
-            [.. t.Pairs("readings").Select(p => new BandReading(p.A, p.B))],
-            null,
-            anchor,
-            t.Maybe("mass") is { } mass && double.IsFinite(mass) ? mass : null,
-            t.Number("distance"),
-            WearChecked: t.Text("wear") switch
-            {
-                "yes" => true,
-                "no" => false,
-                _ => null,
-            }
-        );
+        // Two bands are two bands: each is measured by itself.
+        BandSide Side(string readings) =>
+            new(
+                t.Number("rest"),
+                [.. t.Pairs(readings).Select(p => new BandReading(p.A, p.B))],
+                null,
+                anchor,
+                t.Maybe("mass") is { } mass && double.IsFinite(mass) ? mass : null,
+                t.Number("distance"),
+                WearChecked: t.Text("wear") switch
+                {
+                    "yes" => true,
+                    "no" => false,
+                    _ => null,
+                }
+            );
         double standing = t.Number("standing");
         double height = t.Number("height");
         double distance = t.Number("distance");
         return BandJumps
-            .Of(new BandJumpInput(side, side, standing, t.Number("dip"), height, t.Number("sd"), t.Number("athlete")))
+            .Of(
+                new BandJumpInput(
+                    Side("readings"),
+                    Side("right"),
+                    standing,
+                    t.Number("dip"),
+                    height,
+                    t.Number("sd"),
+                    t.Number("athlete")
+                )
+            )
             .Then<KitAnswer>(jump =>
             {
                 double apex = standing + BandMargins.TakeOffRise.Value + height + (2 * t.Number("sd"));

@@ -68,6 +68,30 @@ public class KitDeskTests(ServedDemo demo)
         );
     }
 
+    /// <summary>Two bands are two bands: a second one that was not measured, or pulls otherwise, is not held by the first one's readings.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("0.8:90, 1.0:170, 1.2:240, 1.6:360, 2.0:480")]
+    public void TheSecondBand_IsMeasuredByItself(string right)
+    {
+        KitTool tool = KitDesk.Tools.Single(t => t.Id == "bands");
+        string With(KitField field, string second) =>
+            field.Name switch
+            {
+                "wear" => "yes",
+                "right" => second,
+                _ => field.Start,
+            };
+        KitAnswer alike = Answer(tool, f => With(f, f.Start)).Require();
+        Assert.Equal(CheckState.Met, Worst(alike));
+        Assert.False(
+            Answer(tool, f => With(f, right)).TryGet(out KitAnswer? other, out _) && Worst(other) == CheckState.Met
+        );
+
+        static CheckState Worst(KitAnswer answer) =>
+            answer.Checks.All(c => c.State == CheckState.Met) ? CheckState.Met : CheckState.NotMet;
+    }
+
     [Theory]
     [MemberData(nameof(Tools))]
     public async Task Page_ShowsFormulaSourcesAndDispute_WhetherItAnswersOrRefuses(string id)

@@ -239,6 +239,27 @@ public class CurveTests
         Assert.True(result.TwoFeet.LeftM > 0);
     }
 
+    /// <summary>A limit below the slowest run-up measured leaves nothing to read: what a slower one gives was never measured.</summary>
+    [Theory]
+    [InlineData(2.9, false)]
+    [InlineData(3.0, true)]
+    public void RunUp_UnderALimit_IsReadOnlyWhereItWasMeasured(double limitMS, bool known)
+    {
+        ApproachTrial[] trials =
+        [
+            new(TakeOffFoot.TwoFeet, 3, 0.40),
+            new(TakeOffFoot.TwoFeet, 3.5, 0.42),
+            new(TakeOffFoot.TwoFeet, 4, 0.43),
+        ];
+        Outcome<RunUp> result = RunUpCurves.Of(new RunUpInput([.. trials], 0.38, 0.01, limitMS));
+        Assert.Equal(known, result.TryGet(out RunUp? run, out Refusal? why));
+        Assert.True(
+            known
+                ? run!.TwoFeet!.BestSpeedMS <= limitMS + 1e-9
+                : why!.Sentence.Contains("the slowest is 3", StringComparison.Ordinal)
+        );
+    }
+
     [Fact]
     public void RunUp_TwoTrials_IsRefused() =>
         Assert.False(

@@ -51,6 +51,19 @@ public static class RunUpCurves
             return bad;
         }
 
+        // What was measured faster says nothing of what is allowed: no curve is read below its slowest trial.
+        if (
+            input.LimitMS is { } limit
+            && trials.Length > 0
+            && trials.Min(t => t.SpeedMS) is var slowest
+            && slowest > limit + 1e-9
+        )
+        {
+            return Refusal.Of(
+                $"No run-up at or under the limit of {limit:0.0} m/s was measured: the slowest is {slowest:0.0} m/s. What a slower one gives is not known; test at the limit or under it."
+            );
+        }
+
         RunUpCurve? two = Curve(input, TakeOffFoot.TwoFeet);
         RunUpCurve? one = Curve(input, TakeOffFoot.OneFoot);
         if (two is null && one is null)
@@ -105,7 +118,7 @@ public static class RunUpCurves
     private static RunUpCurve? Curve(RunUpInput input, TakeOffFoot foot)
     {
         ApproachTrial[] trials = [.. input.Trials.Where(t => t.TakeOff == foot)];
-        if (trials.Length < 3)
+        if (trials.Length < 3 || trials.Min(t => t.SpeedMS) > (input.LimitMS ?? double.MaxValue) + 1e-9)
         {
             return null;
         }
