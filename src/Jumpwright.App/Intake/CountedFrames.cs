@@ -49,6 +49,11 @@ internal sealed record CountedFrames(string Name, string Text)
             return No("film-date", "import.film.date.wrong");
         }
 
+        if (day > book.Day)
+        {
+            return No("film-date", "import.day.wrong");
+        }
+
         if (!Tasks.Contains(task, StringComparer.Ordinal))
         {
             return No("film-task", "import.film.task.wrong");

@@ -256,12 +256,14 @@ internal sealed class Incoming(FrontDesk desk)
     /// <summary>The label of a camera's frames that no other recording has.</summary>
     public const string FrameRate = "frames_per_second";
 
-    /// <summary>Whether nothing says whose a recording is, of which day, or what was asked, or how fast its camera was.</summary>
+    /// <summary>
+    /// Whether nothing says whose a recording is, of which day, or what was asked, or how fast its camera was. One that was asked for a task and
+    /// refused has another fault, which no label mends.
+    /// </summary>
     public static bool Lacks(StoredRecording recording) =>
-        recording.Labels.Athlete is null
-        || recording.Labels.Date is null
+        LacksRate(recording)
         || recording.Labels.Task is null
-        || LacksRate(recording);
+        || (recording.Refusal is null && (recording.Labels.Athlete is null || recording.Labels.Date is null));
 
     /// <summary>Whether it is of counted frames whose rate nobody wrote.</summary>
     public static bool LacksRate(StoredRecording recording) =>

@@ -42,6 +42,31 @@ public sealed class FoundRecordingsTests
         Assert.Contains("For this one", said);
     }
 
+    /// <summary>A slip of the pen is caught before it stands in a file: a box of 30 m, a day that has not come.</summary>
+    [Theory]
+    [InlineData("drop_height_m", "30", "A height stepped from lies between 2 cm and 150 cm.")]
+    [InlineData("body_mass_kg", "7", "A body mass lies between 15 kg and 300 kg.")]
+    [InlineData("external_load_kg", "-20", "A load lies between 0 kg and 500 kg.")]
+    [InlineData("date", "2027-01-05", "A recording is of today or of a day before it.")]
+    public async Task ALabelThatCannotBe_IsSaid_AndNothingIsWritten(string cell, string typed, string why)
+    {
+        await using OwnSquad squad = await OwnSquad.Open(few: true, before: AddThree);
+        string trials = File.ReadAllText(squad.At("trials.csv"));
+        using HttpResponseMessage answer = await squad.Post(
+            "/import/labels",
+            ("file", "recordings/found-1.csv"),
+            ("athlete", "a02"),
+            ("task", "drop-jump"),
+            (cell, typed)
+        );
+        Assert.Contains(
+            why,
+            PageText.Of(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)),
+            StringComparison.Ordinal
+        );
+        Assert.Equal(trials, File.ReadAllText(squad.At("trials.csv")));
+    }
+
     /// <summary>Three jumps as a device writes them.</summary>
     private static void AddThree(string folder)
     {

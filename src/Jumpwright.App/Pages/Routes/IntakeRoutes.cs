@@ -111,7 +111,7 @@ internal static class IntakeRoutes
                 Dictionary<string, string> cells = new[] { "athlete", "date", "task", Incoming.FrameRate }
                     .Where(c => form[c].ToString().Trim() is { Length: > 0 and <= 200 })
                     .ToDictionary(c => c, c => form[c].ToString().Trim(), StringComparer.Ordinal);
-                if (WrongRate(cells) is { } wrong)
+                if ((WrongRate(cells) ?? Beyond(cells, desk)) is { } wrong)
                 {
                     return Page(desk, null, [wrong]);
                 }
@@ -159,6 +159,11 @@ internal static class IntakeRoutes
                     cells[cell] = TypedAmount.Metric(cells[cell], unit, typedIn);
                 }
 
+                if (Beyond(cells, desk) is { } beyond)
+                {
+                    return Page(desk, null, [beyond]);
+                }
+
                 return incoming
                     .Label(form["file"].ToString(), cells, cancel)
                     .TryGet(out StoredRecording? now, out Refusal? why)
@@ -186,6 +191,10 @@ internal static class IntakeRoutes
             }
         );
     }
+
+    /// <summary>Why a label can't stand so; null where it can.</summary>
+    private static Piece? Beyond(Dictionary<string, string> cells, FrontDesk desk) =>
+        LabelBounds.Wrong(cells, desk.Book.Day) is { } key ? new Piece(ReadersUnits.In(T[key])) : null;
 
     /// <summary>Why a camera's rate can't stand so; null where it can, or none was typed. A decimal comma is read.</summary>
     private static Piece? WrongRate(Dictionary<string, string> cells)

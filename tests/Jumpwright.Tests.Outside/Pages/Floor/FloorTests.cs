@@ -571,6 +571,13 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         await pain.Locator("p.tools button:text-is('1')").ClickAsync();
         await Assertions.Expect(pain.Locator("p.asking")).ToHaveTextAsync("Where does it hurt?");
         await Assertions.Expect(row.Locator("[data-closed]")).ToHaveCountAsync(0);
+        await page.ScreenshotAsync(
+            new PageScreenshotOptions
+            {
+                Path = Repository.At("artifacts", "screenshots", "floor-where-it-hurts.png"),
+                FullPage = true,
+            }
+        );
         await pain.Locator($"button:text-is('{place}')").First.ClickAsync();
         await row.Locator("[data-key^='side '][data-key$=' left']").First.ClickAsync();
         await Assertions.Expect(row.Locator("[data-closed]")).ToHaveCountAsync(stops ? 1 : 0);
