@@ -6,6 +6,7 @@ using Jumpwright.App.Desk;
 using Jumpwright.App.Desk.Journals;
 using Jumpwright.Athletes;
 using Jumpwright.Storage.Stores;
+using Jumpwright.Tests.Outside.House;
 using Microsoft.Playwright;
 
 namespace Jumpwright.Tests.Outside.Pages.Floor;
