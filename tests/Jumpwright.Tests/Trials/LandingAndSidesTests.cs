@@ -81,20 +81,7 @@ public class LandingAndSidesTests
     {
         var random = SeededRandom.For(20270120, 4);
         SimulatedRecording approach = Plates.Record(
-            DropJumps.MakeApproach(
-                new DropJumpSettings
-                {
-                    BodyMassKg = 71,
-                    DropHeightM = 0.05,
-                    ContactS = 0.25,
-                    TakeOffVelocityMS = 2.8,
-                    StandBeforeS = 2,
-                    StandAfterS = 3,
-                    RiseAtTouchDownM = 0.02,
-                },
-                random,
-                landsElsewhere: false
-            ),
+            Approach(random, landsElsewhere: false),
             new PlateSettings { NoiseN = 1, LeadS = leadS },
             random
         );
@@ -143,20 +130,7 @@ public class LandingAndSidesTests
     {
         var random = SeededRandom.For(20270118, 3);
         SimulatedRecording approach = Plates.Record(
-            DropJumps.MakeApproach(
-                new DropJumpSettings
-                {
-                    BodyMassKg = 71,
-                    DropHeightM = 0.05,
-                    ContactS = 0.25,
-                    TakeOffVelocityMS = 2.8,
-                    StandBeforeS = 2,
-                    StandAfterS = 1,
-                    RiseAtTouchDownM = 0.02,
-                },
-                random,
-                landsElsewhere: true
-            ),
+            Approach(random, landsElsewhere: true),
             new PlateSettings { TwoPlates = false, NoiseN = 1 },
             random
         );
@@ -197,4 +171,21 @@ public class LandingAndSidesTests
         Trial trial = new(1, JumpTask.CountermovementJump, new TrialEvents(), [], [], ["…"], [MeasureNames.JumpHeight]);
         Assert.False(trial.MayBeAveraged(MeasureNames.JumpHeight));
     }
+
+    /// <summary>A run-up that ends on two feet, and three seconds of standing where it lands on the plate again.</summary>
+    private static SimulatedMotion Approach(SeededRandom random, bool landsElsewhere) =>
+        DropJumps.MakeApproach(
+            new DropJumpSettings
+            {
+                BodyMassKg = 71,
+                DropHeightM = 0.05,
+                ContactS = 0.25,
+                TakeOffVelocityMS = 2.8,
+                StandBeforeS = 2,
+                StandAfterS = 3,
+                RiseAtTouchDownM = 0.02,
+            },
+            random,
+            landsElsewhere
+        );
 }

@@ -71,7 +71,7 @@ internal static class JournalReading
                 {
                     WrittenAt = p.Entry.MadeAt,
                 }),
-            .. SignsIn(theirs, zone).Where(s => s.TakenBackBy is null).Select(s => SignOf(s.Entry, zone)),
+            .. SignsIn(theirs).Where(s => s.TakenBackBy is null).Select(s => SignOf(s.Entry, zone)),
         ];
         return history with
         {
@@ -116,7 +116,11 @@ internal static class JournalReading
         DateTimeZone zone
     )
     {
-        Func<JournalEntry, string?> back = BackBy(theirs, EntryKinds.RestrictionTakenBack, zone);
+        Func<JournalEntry, string?> back = BackBy(
+            theirs,
+            EntryKinds.RestrictionTakenBack,
+            (word, entry) => TakingBack.IsInTime(word, entry, zone)
+        );
         ILookup<string, LocalDate> ends = theirs
             .Where(e => e.Kind == EntryKinds.RestrictionEnded)
             .Select(Read<RestrictionEndedEntry>)
@@ -127,13 +131,16 @@ internal static class JournalReading
             .Select(e => (e, (Read<RestrictionEntry>(e) ?? NotReadable).EndingOn(ends[e.Id]), back(e)));
     }
 
-    /// <summary>Stop signs written in the pages, in their order, and who says on that very day that one was written wrongly.</summary>
+    /// <summary>Stop signs written in the pages, in their order, and who says at once that one was written wrongly.</summary>
     public static IEnumerable<(JournalEntry Entry, SignEntry? Said, string? TakenBackBy)> SignsIn(
-        IReadOnlyCollection<JournalEntry> theirs,
-        DateTimeZone zone
+        IReadOnlyCollection<JournalEntry> theirs
     )
     {
-        Func<JournalEntry, string?> back = BackBy(theirs, EntryKinds.SignTakenBack, zone);
+        Func<JournalEntry, string?> back = BackBy(
+            theirs,
+            EntryKinds.SignTakenBack,
+            (word, sign) => TakingBack.IsAtOnce(word.MadeAt, sign.MadeAt)
+        );
         return theirs.Where(e => e.Kind == EntryKinds.Sign).Select(e => (e, Read<SignEntry>(e), back(e)));
     }
 
@@ -141,7 +148,7 @@ internal static class JournalReading
     private static Func<JournalEntry, string?> BackBy(
         IReadOnlyCollection<JournalEntry> theirs,
         string kind,
-        DateTimeZone zone
+        Func<JournalEntry, JournalEntry, bool> inTime
     )
     {
         ILookup<string, (JournalEntry Entry, string By)> back = theirs
@@ -149,8 +156,7 @@ internal static class JournalReading
             .Select(e => (Entry: e, Word: Read<TakenBackEntry>(e)))
             .Where(b => !string.IsNullOrWhiteSpace(b.Word?.By) && b.Word.Entry is not null)
             .ToLookup(b => b.Word!.Entry, b => (b.Entry, b.Word!.By), StringComparer.Ordinal);
-        return entry =>
-            back[entry.Id].Where(b => TakingBack.IsInTime(b.Entry, entry, zone)).Select(b => b.By).FirstOrDefault();
+        return entry => back[entry.Id].Where(b => inTime(b.Entry, entry)).Select(b => b.By).FirstOrDefault();
     }
 
     /// <summary>Stands where an entry can't be read: without a name it closes everything.</summary>

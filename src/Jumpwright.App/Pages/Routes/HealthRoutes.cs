@@ -194,17 +194,16 @@ internal static class HealthRoutes
         );
         return by.Length == 0 ? Wrong("take-back", "by-" + wrong, "health.by.wrong", form)
             : written is null ? Wrong("take-back", "restrictions", "health.back.gone", form)
-            : !TakingBack.IsInTime(
+            : written.Kind == EntryKinds.Sign
+            && !TakingBack.IsAtOnce(SystemClock.Instance.GetCurrentInstant(), written.MadeAt)
+                ? Wrong("take-back", "sign", "health.back.sign.late", form)
+            : written.Kind == EntryKinds.Restriction
+            && !TakingBack.IsInTime(
                 SystemClock.Instance.GetCurrentInstant(),
                 written.MadeAt,
                 SquadZone.Of(desk.Book.Material.Squad.TimeZone)
             )
-                ? Wrong(
-                    "take-back",
-                    "restrictions",
-                    written.Kind == EntryKinds.Sign ? "health.back.sign.late" : "health.back.late",
-                    form
-                )
+                ? Wrong("take-back", "restrictions", "health.back.late", form)
             : (
                 Entry(
                     leaf,

@@ -500,7 +500,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         ILocator rest = row.Locator(".work-now > details:has-text('Pain at rest')");
         await rest.Locator("summary").First.ClickAsync();
         await rest.Locator($"p.tools button:text-is('{score}')").ClickAsync();
-        await page.WaitForFunctionAsync("() => Number(document.body.dataset.kept) > 0");
+        await row.GetByText($"Logged: {score} of 10").First.WaitForAsync();
         int items = await row.Locator(".work-now > .item").CountAsync();
         Assert.True(items > 1);
         Assert.Equal(closes ? items : 0, await row.Locator(".work-now > .item > .asking").CountAsync());
@@ -545,7 +545,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         ILocator pain = row.Locator(".item details:has-text('Pain during')").First;
         await pain.Locator("summary").First.ClickAsync();
         await pain.Locator($"p.tools button:text-is('{score}')").ClickAsync();
-        await page.WaitForFunctionAsync("() => Number(document.body.dataset.kept) > 0");
+        await row.GetByText($"Logged: {score} of 10").First.WaitForAsync();
         int items = await row.Locator(".work-now > .item").CountAsync();
         Assert.True(items > 1);
         Assert.Equal(closes ? items : 0, await row.Locator(".work-now > .item:has(> .asking)").CountAsync());
