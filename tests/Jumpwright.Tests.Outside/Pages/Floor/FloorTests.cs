@@ -160,7 +160,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     public async Task Absent_TheRotationIsMadeAnewWithoutThem_AndNobodyStartsLater()
     {
         IPage page = await demo.Open(820);
-        // What is logged here stays on this tablet: the demo is other tests' too. (A page that is loaded again has its worker, which no route stops.)
+        // What is logged here stays on this tablet: the demo is other tests' too.
         await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("body[data-ready]");
@@ -456,7 +456,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     public async Task PainAboveFive_StopsEverythingAtOnce_InWords()
     {
         IPage page = await demo.Open(390);
-        // What is logged here stays on this tablet: the demo is other tests' too. (A page that is loaded again has its worker, which no route stops.)
+        // What is logged here stays on this tablet: the demo is other tests' too.
         await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("body[data-ready]");
@@ -597,7 +597,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     {
         IPage page = await demo.Open(820);
         await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route));
-        // What is logged here stays on this tablet: the demo is other tests' too. (A page that is loaded again has its worker, which no route stops.)
+        // What is logged here stays on this tablet: the demo is other tests' too.
         await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("#where li");
