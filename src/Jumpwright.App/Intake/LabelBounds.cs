@@ -20,7 +20,10 @@ internal static class LabelBounds
     /// <param name="today">The day on which they are written.</param>
     public static string? Wrong(IReadOnlyDictionary<string, string> cells, LocalDate today)
     {
-        if (cells.GetValueOrDefault("date", "") is { Length: > 0 } date && !IsADay(date, today))
+        if (
+            cells.GetValueOrDefault("date", "") is { Length: > 0 } date
+            && !(LocalDatePattern.Iso.Parse(date) is { Success: true, Value: var day } && day <= today)
+        )
         {
             return "import.day.wrong";
         }
@@ -42,8 +45,4 @@ internal static class LabelBounds
 
         return null;
     }
-
-    /// <summary>Whether it is written as a day, and nobody has to wait for it.</summary>
-    public static bool IsADay(string date, LocalDate today) =>
-        LocalDatePattern.Iso.Parse(date) is { Success: true, Value: var day } && day <= today;
 }

@@ -106,37 +106,30 @@ public static class KitDesk
             "round" => AnchorKind.Round,
             _ => AnchorKind.Unknown,
         };
+        var left = new BandSide(
+            t.Number("rest"),
+            Readings("readings"),
+            null,
+            anchor,
+            t.Maybe("mass") is { } mass && double.IsFinite(mass) ? mass : null,
+            t.Number("distance"),
+            WearChecked: t.Text("wear") switch
+            {
+                "yes" => true,
+                "no" => false,
+                _ => null,
+            }
+        );
         // Two bands are two bands: each is measured by itself.
-        BandSide Side(string readings) =>
-            new(
-                t.Number("rest"),
-                [.. t.Pairs(readings).Select(p => new BandReading(p.A, p.B))],
-                null,
-                anchor,
-                t.Maybe("mass") is { } mass && double.IsFinite(mass) ? mass : null,
-                t.Number("distance"),
-                WearChecked: t.Text("wear") switch
-                {
-                    "yes" => true,
-                    "no" => false,
-                    _ => null,
-                }
-            );
+        BandSide right = left with
+        {
+            Readings = Readings("right"),
+        };
         double standing = t.Number("standing");
         double height = t.Number("height");
         double distance = t.Number("distance");
         return BandJumps
-            .Of(
-                new BandJumpInput(
-                    Side("readings"),
-                    Side("right"),
-                    standing,
-                    t.Number("dip"),
-                    height,
-                    t.Number("sd"),
-                    t.Number("athlete")
-                )
-            )
+            .Of(new BandJumpInput(left, right, standing, t.Number("dip"), height, t.Number("sd"), t.Number("athlete")))
             .Then<KitAnswer>(jump =>
             {
                 double apex = standing + BandMargins.TakeOffRise.Value + height + (2 * t.Number("sd"));
@@ -166,6 +159,9 @@ public static class KitDesk
                     Because = jump.Holds ? null : Because(jump.Checks),
                 };
             });
+
+        ImmutableArray<BandReading> Readings(string field) =>
+            [.. t.Pairs(field).Select(p => new BandReading(p.A, p.B))];
     }
 
     private static Outcome<KitAnswer> Box(KitTyped t)

@@ -110,15 +110,14 @@ internal static class Site
                     desk.Shown();
                     return Task.CompletedTask;
                 });
-                return locked.Check(
-                    context,
-                    DeviceOf(context),
-                    passed =>
-                    {
-                        NotDone.Use(passed, desk);
-                        return next(passed);
-                    }
-                );
+                return locked.Check(context, DeviceOf(context), next);
+            }
+        );
+        app.Use(
+            (context, next) =>
+            {
+                NotDone.Use(context, desk);
+                return next(context);
             }
         );
         app.Use(Forms.Read);

@@ -15,12 +15,10 @@ public static class SorePlaces
     public static ImmutableArray<SorePlace> Of(History history, LocalDate day)
     {
         ArgumentNullException.ThrowIfNull(history);
-        ImmutableArray<SymptomReport> reports = [.. history.Symptoms.Where(s => s.Date <= day).OrderBy(s => s.Date)];
         return
         [
-            .. PainEpisodes
-                .Of(reports, day, LimitBook.For(history, day).Whole(PainEpisodes.Window))
-                .OrderByDescending(e => e.Counting.Union(e.Recent).Max(r => r.Date))
+            .. new SafetyCase(history, day, null)
+                .Episodes.OrderByDescending(e => e.Counting.Union(e.Recent).Max(r => r.Date))
                 .Select(e => new SorePlace(e.Site.Name, e.Site.Side, MayBeBone(e.Readings))),
         ];
     }

@@ -34,7 +34,7 @@ internal static class SquatDip
         bool below = false;
         for (int i = Math.Min(bottom, force.Length - width); i >= motion.Samples.From; i--)
         {
-            double mean = Mean(force.Slice(i, width));
+            double mean = ForceSums.Total(force.Slice(i, width)) / width;
             if (i < onset)
             {
                 below |= mean < motion.WeightN;
@@ -64,16 +64,5 @@ internal static class SquatDip
         {
             into.Warn(Cautions.UnwantedDip(dip));
         }
-    }
-
-    private static double Mean(ReadOnlySpan<double> force)
-    {
-        double sum = 0;
-        foreach (double f in force)
-        {
-            sum += f;
-        }
-
-        return sum / force.Length;
     }
 }

@@ -33,6 +33,6 @@ public class SignTakenBackTests
                 $"{{\"entry\":\"s1\",\"by\":\"{by}\"}}"
             ),
         ];
-        Assert.Equal(counts, Assert.Single(JournalReading.SignsIn(theirs)).TakenBackBy);
+        Assert.Equal(counts, Assert.Single(JournalReading.SignsIn(theirs, DateTimeZone.Utc)).TakenBackBy);
     }
 }

@@ -71,7 +71,7 @@ internal static class JournalReading
                 {
                     WrittenAt = p.Entry.MadeAt,
                 }),
-            .. SignsIn(theirs).Where(s => s.TakenBackBy is null).Select(s => SignOf(s.Entry, zone)),
+            .. SignsIn(theirs, zone).Where(s => s.TakenBackBy is null).Select(s => SignOf(s.Entry, zone)),
         ];
         return history with
         {
@@ -116,11 +116,7 @@ internal static class JournalReading
         DateTimeZone zone
     )
     {
-        Func<JournalEntry, string?> back = BackBy(
-            theirs,
-            EntryKinds.RestrictionTakenBack,
-            (word, entry) => TakingBack.IsInTime(word, entry, zone)
-        );
+        Func<JournalEntry, string?> back = BackBy(theirs, EntryKinds.RestrictionTakenBack, zone);
         ILookup<string, LocalDate> ends = theirs
             .Where(e => e.Kind == EntryKinds.RestrictionEnded)
             .Select(Read<RestrictionEndedEntry>)
@@ -133,14 +129,11 @@ internal static class JournalReading
 
     /// <summary>Stop signs written in the pages, in their order, and who says at once that one was written wrongly.</summary>
     public static IEnumerable<(JournalEntry Entry, SignEntry? Said, string? TakenBackBy)> SignsIn(
-        IReadOnlyCollection<JournalEntry> theirs
+        IReadOnlyCollection<JournalEntry> theirs,
+        DateTimeZone zone
     )
     {
-        Func<JournalEntry, string?> back = BackBy(
-            theirs,
-            EntryKinds.SignTakenBack,
-            (word, sign) => TakingBack.IsAtOnce(word.MadeAt, sign.MadeAt)
-        );
+        Func<JournalEntry, string?> back = BackBy(theirs, EntryKinds.SignTakenBack, zone);
         return theirs.Where(e => e.Kind == EntryKinds.Sign).Select(e => (e, Read<SignEntry>(e), back(e)));
     }
 
@@ -148,7 +141,7 @@ internal static class JournalReading
     private static Func<JournalEntry, string?> BackBy(
         IReadOnlyCollection<JournalEntry> theirs,
         string kind,
-        Func<JournalEntry, JournalEntry, bool> inTime
+        DateTimeZone zone
     )
     {
         ILookup<string, (JournalEntry Entry, string By)> back = theirs
@@ -156,7 +149,8 @@ internal static class JournalReading
             .Select(e => (Entry: e, Word: Read<TakenBackEntry>(e)))
             .Where(b => !string.IsNullOrWhiteSpace(b.Word?.By) && b.Word.Entry is not null)
             .ToLookup(b => b.Word!.Entry, b => (b.Entry, b.Word!.By), StringComparer.Ordinal);
-        return entry => back[entry.Id].Where(b => inTime(b.Entry, entry)).Select(b => b.By).FirstOrDefault();
+        return entry =>
+            back[entry.Id].Where(b => TakingBack.IsInTime(b.Entry, entry, zone)).Select(b => b.By).FirstOrDefault();
     }
 
     /// <summary>Stands where an entry can't be read: without a name it closes everything.</summary>

@@ -131,13 +131,7 @@ internal static class FloorRoutes
                 })
                 .ToArray(),
             places = PlaceWords
-                .Usual.Select(p => new SorePlace(p, Side.Unknown, SorePlaces.MayBeBone(p)))
-                .Select(p => new
-                {
-                    site = p.Site,
-                    name = SpokenSentences.Text(p.Said),
-                    bone = p.MayBeBone,
-                })
+                .Usual.Select(p => Place(new SorePlace(p, Side.Unknown, SorePlaces.MayBeBone(p))))
                 .ToArray(),
             athletes = week
                 .Cards.Where(c => c.SessionId == id)
@@ -178,14 +172,17 @@ internal static class FloorRoutes
         [
             .. (book.Find(athlete) is { } leaf ? SorePlaces.Of(leaf.Dossier.Bare, day) : [])
                 .Where(p => p.Site.Length > 0 && p.Site != PainEntry.PlaceNotSaid)
-                .Select(p => new
-                {
-                    site = p.Site,
-                    side = Sides.Word(p.Side),
-                    name = SpokenSentences.Text(p.Said),
-                    bone = p.MayBeBone,
-                }),
+                .Select(Place),
         ];
+
+    private static object Place(SorePlace place) =>
+        new
+        {
+            site = place.Site,
+            side = Sides.Word(place.Side),
+            name = SpokenSentences.Text(place.Said),
+            bone = place.MayBeBone,
+        };
 
     /// <summary>The kit that the session uses, as planned, with the word for a piece of it.</summary>
     private static object[] Kit(PlannedWeek week, PlannedSession session)

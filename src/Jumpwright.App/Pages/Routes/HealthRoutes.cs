@@ -192,27 +192,19 @@ internal static class HealthRoutes
         JournalEntry? written = desk.Journal.FirstOrDefault(e =>
             e.Id == wrong && e.Kind is EntryKinds.Restriction or EntryKinds.Sign && e.AthleteId == leaf.Athlete.Id
         );
+        (string kind, string part, string late) =
+            written?.Kind == EntryKinds.Sign
+                ? (EntryKinds.SignTakenBack, "sign", "health.back.sign.late")
+                : (EntryKinds.RestrictionTakenBack, "restrictions", "health.back.late");
         return by.Length == 0 ? Wrong("take-back", "by-" + wrong, "health.by.wrong", form)
             : written is null ? Wrong("take-back", "restrictions", "health.back.gone", form)
-            : written.Kind == EntryKinds.Sign
-            && !TakingBack.IsAtOnce(SystemClock.Instance.GetCurrentInstant(), written.MadeAt)
-                ? Wrong("take-back", "sign", "health.back.sign.late", form)
-            : written.Kind == EntryKinds.Restriction
-            && !TakingBack.IsInTime(
+            : !TakingBack.IsInTime(
                 SystemClock.Instance.GetCurrentInstant(),
-                written.MadeAt,
+                written,
                 SquadZone.Of(desk.Book.Material.Squad.TimeZone)
             )
-                ? Wrong("take-back", "restrictions", "health.back.late", form)
-            : (
-                Entry(
-                    leaf,
-                    written.Kind == EntryKinds.Sign ? EntryKinds.SignTakenBack : EntryKinds.RestrictionTakenBack,
-                    desk.Book.Day,
-                    new TakenBackEntry(wrong, by)
-                ),
-                null
-            );
+                ? Wrong("take-back", part, late, form)
+            : (Entry(leaf, kind, desk.Book.Day, new TakenBackEntry(wrong, by)), null);
     }
 
     /// <summary>A last day for what was written on this page: it comes earlier, and past it nothing is planned until somebody licensed writes anew.</summary>
