@@ -119,7 +119,8 @@
     return last ? last.data : pain.data.site ? pain.data : null;
   };
   const sore = athlete => (plan.athletes.find(a => a.id === athlete) || {}).sore || [];
-  const soreAt = (athlete, place) => sore(athlete).find(s => s.site === place.site && (!s.side || s.side === "both" || s.side === place.side));
+  // Of that very side: the rules of safety, too, take a tissue named for one place and side for no other.
+  const soreAt = (athlete, place) => sore(athlete).find(s => s.site === place.site && (s.side ?? null) === (place.side ?? null));
   const siteOf = place => (plan.places || []).find(p => p.site === place.site);
   const ofSide = { left: name => t("side.left", name), right: name => t("side.right", name), both: name => t("side.both", name) };
   const sideWord = { left: t("side.left.only"), right: t("side.right.only"), both: t("side.both.only") };

@@ -69,7 +69,11 @@ internal static class FloorTests
             where done.Date == session.Slot.Date && done.SessionId == session.Slot.Id
             group done by done.ExerciseId into exercise
             let contacts = exercise.Sum(c => c.Contacts - c.ContactsInTests)
-                - planned.Where(p => p.Date == session.Slot.Date && p.ExerciseId == exercise.Key).Sum(p => p.Contacts)
+                - session
+                    .Athletes.Where(a => a.AthleteId == athleteId)
+                    .SelectMany(a => a.Items)
+                    .Where(i => i.Dose.ExerciseId == exercise.Key)
+                    .Sum(i => i.Contacts)
             where contacts > 0
             select new PlannedContacts(
                 session.Slot.Date,

@@ -170,7 +170,7 @@ internal static class FloorRoutes
     /// <summary>Where it hurt lately, to choose from first when it hurts again.</summary>
     private static object[] Sore(Workbook book, string athlete, LocalDate day) =>
         [
-            .. (book.Find(athlete) is { } leaf ? SorePlaces.Of(leaf.Dossier.Bare, day) : [])
+            .. (book.Find(athlete) is { } leaf ? SorePlaces.Of(book.Material.Squad.Under(leaf.Dossier.Bare), day) : [])
                 .Where(p => p.Site.Length > 0 && p.Site != PainEntry.PlaceNotSaid)
                 .Select(Place),
         ];
