@@ -111,13 +111,16 @@
   const newPlace = (athlete, exercise) => painsSaid().some(e => e.athlete === athlete && e.data.site_new
     && (exercise === undefined || e.data.exercise === exercise || !e.data.exercise));
 
-  // Where a pain was, said after how bad it was: of several words about one pain the latest counts. The program has the same rule (PainPlaces).
-  const sorePlace = pain => {
-    let last = null;
-    for (const e of entries)
-      if (e.kind === "pain-place" && e.data.pain === pain.id && e.athlete === pain.athlete && e.session === pain.session) last = last ? later(last, e) : e;
-    return last ? last.data : pain.data.site ? pain.data : null;
+  // Where a pain was, said after how bad it was: of several words about one pain the latest counts, but where bone may be what hurts no tap takes
+  // that away: the last such place stays. The program has the same rule (PainPlaces).
+  const placesSaid = pain => entries.filter(e => e.kind === "pain-place" && e.data.pain === pain.id && e.athlete === pain.athlete && e.session === pain.session);
+  const lastOf = said => said.length ? said.reduce((a, b) => later(a, b)).data : null;
+  const boneUnnamed = (athlete, site) => {
+    const known = siteOf({ site }) || sore(athlete).find(s => s.site === site);
+    return known ? known.bone_unnamed ?? known.bone : true;
   };
+  const sorePlace = pain => lastOf(placesSaid(pain).filter(e => boneUnnamed(pain.athlete, e.data.site))) || lastOf(placesSaid(pain))
+    || (pain.data.site ? pain.data : null);
   const sore = athlete => (plan.athletes.find(a => a.id === athlete) || {}).sore || [];
   // Of that very side: the rules of safety, too, take a tissue named for one place and side for no other.
   const soreAt = (athlete, place) => sore(athlete).find(s => s.site === place.site && (s.side ?? null) === (place.side ?? null));
@@ -665,6 +668,7 @@
         }));
       }
       parts.push(sides, el("p", t("where.logged", placeNamed(a.id, place))));
+      if (lastOf(placesSaid(pain)) && lastOf(placesSaid(pain)).site !== place.site) parts.push(el("p", t("where.bone-stays", placeNamed(a.id, place))));
     }
     return parts;
   };

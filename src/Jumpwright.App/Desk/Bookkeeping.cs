@@ -88,7 +88,7 @@ internal static class Bookkeeping
                         request,
                         plan,
                         Cards.Of(plan, request, material.Squad, material.Histories),
-                        Cards.SheetsOf(plan, request, material.Squad, material.Histories)
+                        Cards.SheetsOf(plan, request, material.Squad, material.Histories, [])
                     )
                     {
                         Changes = again?.Changes,

@@ -171,10 +171,16 @@ public sealed class FrontDesk : IDisposable
 
         lock (_writing)
         {
+            Workbook now = _state.Book;
+            bool old = !ReferenceEquals(now.Material, book.Material);
             _state = _state with
             {
-                Book = _state.Book with { Week = week },
-                PlanIsOld = !ReferenceEquals(_state.Book.Material, book.Material),
+                // What was written while it was worked out closes in it, too.
+                Book = now with
+                {
+                    Week = old ? week.Then(w => StillStanding(w, book, now.Leaves, now.Material)) : week,
+                },
+                PlanIsOld = old,
             };
         }
     }
@@ -533,7 +539,7 @@ public sealed class FrontDesk : IDisposable
                 Leaves = leaves,
                 // Why nothing could be planned need not hold any more; a plan stays until there is another.
                 // But who is gone takes it along, and whoever something was written of that closes more does nothing of it.
-                Week = before.PlanOrNull is { } week ? StillStanding(week, before, leaves) : NothingYet,
+                Week = before.PlanOrNull is { } week ? StillStanding(week, before, leaves, now) : NothingYet,
             },
             Pictures = new PictureBook(now, _state.Pictures, Settings.Now.Units),
             PlanIsOld = before.PlanOrNull is not null,
@@ -550,7 +556,8 @@ public sealed class FrontDesk : IDisposable
     private static Outcome<PlannedWeek> StillStanding(
         PlannedWeek week,
         Workbook before,
-        ImmutableArray<AthleteLeaf> leaves
+        ImmutableArray<AthleteLeaf> leaves,
+        SquadMaterial material
     )
     {
         var now = leaves.ToDictionary(l => l.Athlete.Id, StringComparer.Ordinal);
@@ -559,15 +566,13 @@ public sealed class FrontDesk : IDisposable
             return NothingYet;
         }
 
-        return week with
-        {
-            Cards =
-            [
-                .. week.Cards.Select(card =>
-                    Cards.Since(card, RulingsSince(before.Find(card.AthleteId), now[card.AthleteId]), before.Day)
-                ),
-            ],
-        };
+        ImmutableArray<SessionCard> cards =
+        [
+            .. week.Cards.Select(card =>
+                Cards.Since(card, RulingsSince(before.Find(card.AthleteId), now[card.AthleteId]), before.Day)
+            ),
+        ];
+        return cards.SequenceEqual(week.Cards) ? week : week.After(cards, material);
     }
 
     private static ImmutableArray<Ruling> RulingsSince(AthleteLeaf? before, AthleteLeaf now) =>

@@ -27,12 +27,57 @@ public static class Cards
         ];
 
     /// <summary>One sheet a session.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="request">What was asked of it.</param>
+    /// <param name="squad">Whose it is.</param>
+    /// <param name="histories">Everybody, in the squad's order.</param>
+    /// <param name="cards">The cards of the plan as they stand: whoever was closed since has no turn on a sheet, and the reason.</param>
     public static ImmutableArray<CoachSheet> SheetsOf(
         Plan plan,
         PlanRequest request,
         Squad squad,
-        ImmutableArray<History> histories
-    ) => [.. plan.Sessions.Select(session => CoachSheets.Of(plan, request, squad, session, histories))];
+        ImmutableArray<History> histories,
+        ImmutableArray<SessionCard> cards
+    )
+    {
+        ILookup<string, SessionCard> closed = cards.Where(c => c.IsClosedSince).ToLookup(c => c.SessionId);
+        return
+        [
+            .. Standing(plan, cards)
+                .Select(session =>
+                    CoachSheets.Of(plan, request, squad, session, histories, [.. closed[session.Slot.Id]])
+                ),
+        ];
+    }
+
+    /// <summary>The plan's sessions as they stand: whoever was closed since has neither work nor a turn in them. The plan itself stays as it was checked.</summary>
+    public static ImmutableArray<PlannedSession> Standing(Plan plan, ImmutableArray<SessionCard> cards)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ILookup<string, string> closed = cards
+            .Where(c => c.IsClosedSince)
+            .ToLookup(c => c.SessionId, c => c.AthleteId, StringComparer.Ordinal);
+        return
+        [
+            .. plan.Sessions.Select(session =>
+                closed[session.Slot.Id].ToHashSet(StringComparer.Ordinal) is { Count: > 0 } gone
+                    ? Without(session, gone)
+                    : session
+            ),
+        ];
+    }
+
+    private static PlannedSession Without(PlannedSession session, HashSet<string> gone) =>
+        session with
+        {
+            Athletes = [.. session.Athletes.Where(a => !gone.Contains(a.AthleteId))],
+            Rotation =
+            [
+                .. session
+                    .Rotation.Select(r => r with { AthleteIds = [.. r.AthleteIds.Where(a => !gone.Contains(a))] })
+                    .Where(r => !r.AthleteIds.IsEmpty),
+            ],
+        };
 
     private static SessionCard CardOf(Plan plan, PlanRequest request, PlannedSession session, Athlete athlete)
     {
@@ -92,6 +137,7 @@ public static class Cards
             NothingInShort = nothing.OnFloor,
             WhyNothing = nothing.Reason,
             IsShut = true,
+            IsClosedSince = true,
         };
     }
 

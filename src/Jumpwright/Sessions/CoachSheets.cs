@@ -16,7 +16,8 @@ internal static class CoachSheets
         PlanRequest request,
         Squad squad,
         PlannedSession session,
-        ImmutableArray<History> histories
+        ImmutableArray<History> histories,
+        ImmutableArray<SessionCard> closed
     )
     {
         ImmutableDictionary<string, string> names = histories.ToImmutableDictionary(
@@ -30,7 +31,7 @@ internal static class CoachSheets
             session.Slot.Id,
             session.Slot.Start,
             session.Slot.Minutes,
-            [.. histories.Select(h => LineOf(h.Athlete, request, session))],
+            [.. histories.Select(h => LineOf(h.Athlete, request, session, closed))],
             [
                 .. session
                     .Rotation.OrderBy(r => r.StartMin)
@@ -51,7 +52,12 @@ internal static class CoachSheets
         );
     }
 
-    private static CoachLine LineOf(Athlete athlete, PlanRequest request, PlannedSession session)
+    private static CoachLine LineOf(
+        Athlete athlete,
+        PlanRequest request,
+        PlannedSession session,
+        ImmutableArray<SessionCard> closed
+    )
     {
         ImmutableArray<PlannedItem> items =
             session.Athletes.FirstOrDefault(a => a.AthleteId == athlete.Id)?.Items ?? [];
@@ -60,6 +66,9 @@ internal static class CoachSheets
         // What alone is allowed is never cut off: whoever swaps an exercise goes by it.
         Sentence[] watching =
         [
+            .. closed
+                .Where(c => c.AthleteId == athlete.Id)
+                .Select(c => Sentence.Of($"Closed since this was planned: {c.WhyNothing!}.")),
             .. rulings.Where(IsWhole).Select(r => r.Because).Distinct(),
             .. rulings.Where(r => !IsWhole(r)).Select(r => r.Because).Distinct().Take(3),
             .. asked?.Prompts ?? [],
@@ -105,6 +114,7 @@ internal static class CoachSheets
     private static IEnumerable<Sentence> Notes(Plan plan, PlanRequest request)
     {
         yield return CardWords.Caution;
+        yield return $"What is written after this was printed is not on it. Look at the session's page before you work from paper.";
         if (PlanGains.CouldBeBetterBy(plan) is { } better)
         {
             yield return $"Every hard limit was kept when it was planned. No plan within the limits can be better than this one by more than {100 * better:0.0} %.";

@@ -45,6 +45,9 @@ public sealed record SessionCard(
     /// <summary>True where a rule of safety plans nothing, and not the week's own order.</summary>
     public bool IsShut { get; init; }
 
+    /// <summary>True where something that was written after the plan closed it: paper printed before is not worked from any more.</summary>
+    public bool IsClosedSince { get; init; }
+
     /// <summary>Pain of 10 above which everything stops for the day.</summary>
     public double PainStopsAbove { get; init; } = CardQuestions.StopAbove.Value;
 }

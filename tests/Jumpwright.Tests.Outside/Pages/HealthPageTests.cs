@@ -1,6 +1,10 @@
 using System.Net;
+using Jumpwright.App.Desk;
 using Jumpwright.Athletes;
+using Jumpwright.Plans;
+using Jumpwright.Quantities;
 using Jumpwright.Safety;
+using Jumpwright.Sessions;
 using Jumpwright.Trials;
 using NodaTime;
 
@@ -46,6 +50,67 @@ public sealed class HealthPageTests
         await Write(squad, "restriction", Lift());
         Assert.Empty(Closing(squad));
         Assert.Contains("stop sign lifted", await squad.Get("/athletes/a01"));
+    }
+
+    /// <summary>
+    /// After a stop sign the paper of before is named on every page that leads to it, and what is printed anew holds neither work nor a turn of
+    /// them; also where the sign was written while the plan was being worked out.
+    /// </summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task AfterAStopSign_ThePaperOfBeforeIsNamed_AndTheNewOneHoldsNothingOfThem(bool whilePlanning)
+    {
+        await using OwnSquad squad = await OwnSquad.Open(plans: true, few: true);
+        Assert.DoesNotContain("data-paper", await squad.Get("/week"));
+        PlannedSession session = squad.Desk.Book.PlanOrNull!.Plan.Sessions.First(s =>
+            s.Athletes.Any(a => a.AthleteId == "a01" && !a.Items.IsEmpty)
+        );
+        if (whilePlanning)
+        {
+            var writing = new Writing(() =>
+                squad.Post("/health/a01/sign", ("what", "swelling"), ("on", "2027-01-04")).GetAwaiter().GetResult()
+            );
+            squad.Desk.Plan(writing, TestContext.Current.CancellationToken);
+            Assert.True(writing.Done);
+        }
+        else
+        {
+            await Write(squad, "sign", ("what", "swelling"), ("on", "2027-01-04"));
+        }
+
+        string name = squad.Desk.Book.Find("a01")!.Athlete.Name;
+        string page = "/week/sessions/" + session.Slot.Id;
+        foreach (string where in new[] { "/", "/week", page, "/health/a01" })
+        {
+            Assert.Contains("Paper printed before this no longer holds.", await squad.Get(where));
+        }
+
+        Assert.DoesNotContain("data-paper", await squad.Get("/health/a02"));
+        PlannedWeek week = squad.Desk.Book.PlanOrNull!;
+        CoachSheet sheet = week.Sheets.First(s => s.SessionId == session.Slot.Id);
+        Assert.DoesNotContain(sheet.Stations, s => s.AthleteNames.Contains(name));
+        Assert.Contains(
+            "Closed since this was planned: a stop sign",
+            sheet.Lines.First(l => l.AthleteName == name).Watch!.ToString()
+        );
+        Assert.DoesNotContain($"value=\"a01\"", await squad.Get(page));
+        Assert.Contains(session.Athletes, a => a.AthleteId == "a01");
+        Assert.Contains(week.Plan.Sessions.SelectMany(s => s.Athletes), a => a.AthleteId == "a01" && !a.Items.IsEmpty);
+    }
+
+    private sealed class Writing(Action write) : IProgress<Sentence>
+    {
+        public bool Done { get; private set; }
+
+        public void Report(Sentence value)
+        {
+            if (!Done)
+            {
+                Done = true;
+                write();
+            }
+        }
     }
 
     /// <summary>A slip of the finger is taken back by name and on its own day; the page still shows both, and of two signs the other stands.</summary>

@@ -52,6 +52,26 @@ public class CardsTests
         Assert.Contains("only a licensed person", card.NothingInShort!.ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>A sheet that is printed after a stop sign names nobody's work that the sign closed: no item, no turn, and the reason beside the name.</summary>
+    [Fact]
+    public void Sheet_AfterAStopSign_HoldsNeitherWorkNorATurnOfThem()
+    {
+        SessionCard before = PlanByHand.Card(Ordinary);
+        CoachSheet planned = PlanByHand.Sheet(Ordinary, [before]);
+        Assert.Contains(planned.Stations, s => s.AthleteNames.Contains(before.AthleteName));
+        Assert.DoesNotContain("Closed since", planned.Lines[0].Watch?.ToString() ?? "", StringComparison.Ordinal);
+
+        CoachSheet since = PlanByHand.Sheet(Ordinary, [Cards.Since(before, [StopSign], PlanByHand.Day)]);
+        CoachLine line = Assert.Single(since.Lines);
+        Assert.Equal((0, "Nothing planned"), (line.Contacts, Assert.Single(line.Items).ToString()));
+        Assert.StartsWith(
+            "Closed since this was planned: a stop sign",
+            line.Watch!.ToString(),
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain(since.Stations, s => s.AthleteNames.Contains(before.AthleteName));
+    }
+
     /// <summary>What closes a part closes later cards until there is another plan; of the day itself the floor has its own stops.</summary>
     [Theory]
     [InlineData(-1, true)]

@@ -133,7 +133,11 @@ internal static class PlanByHand
         Assert.Single(Cards.Of(plan, Request(athlete, rulings), Squad, [Of(athlete ?? Somebody)]));
 
     public static CoachSheet Sheet(Plan plan, params Ruling[] rulings) =>
-        Assert.Single(Cards.SheetsOf(plan, Request(null, rulings), Squad, [Of(Somebody)]));
+        Assert.Single(Cards.SheetsOf(plan, Request(null, rulings), Squad, [Of(Somebody)], []));
+
+    /// <summary>The sheet as it stands with cards that something closed since.</summary>
+    public static CoachSheet Sheet(Plan plan, ImmutableArray<SessionCard> cards) =>
+        Assert.Single(Cards.SheetsOf(plan, Request(), Squad, [Of(Somebody)], cards));
 
     private static Squad Squad { get; } =
         new("Harbour club", "Europe/Paris", [], [], [], ImmutableDictionary<string, string>.Empty);

@@ -1,11 +1,13 @@
 using System.Text.Json;
+using Jumpwright.Safety;
 using Jumpwright.Storage.Stores;
 
 namespace Jumpwright.App.Desk.Journals;
 
 /// <summary>
 /// Where it hurt, said after how bad it was: the number is kept at the first tap, and the place fills its entry. Of several words about one pain the
-/// latest counts, and of two at one time the one with the greater id; the tablets have the same rule.
+/// latest counts, and of two at one time the one with the greater id; but where bone may be what hurts, no tap takes that away: the last such place stays, until
+/// the pain itself is taken back by name. The tablets have the same rule.
 /// </summary>
 internal static class PainPlaces
 {
@@ -24,9 +26,14 @@ internal static class PainPlaces
 
     private static JournalEntry Filled(JournalEntry pain, IEnumerable<(JournalEntry Entry, PainPlaceEntry? Word)> words)
     {
-        PainPlaceEntry? place = words
-            .FirstOrDefault(w => w.Entry.AthleteId == pain.AthleteId && w.Entry.SessionId == pain.SessionId)
-            .Word;
+        PainPlaceEntry[] places =
+        [
+            .. words
+                .Where(w => w.Entry.AthleteId == pain.AthleteId && w.Entry.SessionId == pain.SessionId)
+                .Select(w => w.Word)
+                .OfType<PainPlaceEntry>(),
+        ];
+        PainPlaceEntry? place = places.FirstOrDefault(p => SorePlaces.MayBeBone(p.Site!)) ?? places.FirstOrDefault();
         return place is not null && JournalReading.Read<PainEntry>(pain) is { } said
             ? pain with
             {

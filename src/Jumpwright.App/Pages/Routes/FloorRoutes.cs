@@ -71,7 +71,7 @@ internal static class FloorRoutes
 
     private static object Sessions(Workbook book)
     {
-        ImmutableArray<PlannedSession> planned = book.PlanOrNull?.Plan.Sessions ?? [];
+        ImmutableArray<PlannedSession> planned = book.PlanOrNull?.Standing ?? [];
         return new
         {
             next = planned.FirstOrDefault(s => s.Slot.Date >= book.Day)?.Slot.Id,
@@ -83,7 +83,7 @@ internal static class FloorRoutes
         Unbroken.In($"{Dates.Long(session.Slot.Date)}, {Dates.At(session.Slot.Start)}");
 
     private static IResult Session(Workbook book, string id) =>
-        book.PlanOrNull is { } week && week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is { } session
+        book.PlanOrNull is { } week && week.Standing.FirstOrDefault(s => s.Slot.Id == id) is { } session
             ? new WrittenJson(() => Session(book, week, session))
             : Answers.Told("answer.no-session", StatusCodes.Status404NotFound);
 
@@ -93,7 +93,6 @@ internal static class FloorRoutes
         ILookup<string, FloorNeeds> needs = FloorNeeds
             .OfAll(session, week.Request)
             .ToLookup(n => n.AthleteId, n => n.Needs, StringComparer.Ordinal);
-        HashSet<string> shut = [.. week.Cards.Where(c => c.SessionId == id && c.IsShut).Select(c => c.AthleteId)];
         return new
         {
             id,
@@ -110,15 +109,7 @@ internal static class FloorRoutes
             stop_at_once = week.Cards.Where(c => c.SessionId == id).Select(c => Said(c.StopAtOnce)).FirstOrDefault()
                 ?? "",
             rotation = session
-                .Rotation.Select(r =>
-                    r with
-                    {
-                        // Whoever something closes that was written since stands in no turn.
-                        AthleteIds = [.. r.AthleteIds.Where(a => !shut.Contains(a))],
-                    }
-                )
-                .Where(r => !r.AthleteIds.IsEmpty)
-                .Select(r => new
+                .Rotation.Select(r => new
                 {
                     station = r.Station,
                     place = ItemWords.Station(r.Station),
@@ -182,6 +173,7 @@ internal static class FloorRoutes
             side = Sides.Word(place.Side),
             name = SpokenSentences.Text(place.Said),
             bone = place.MayBeBone,
+            bone_unnamed = SorePlaces.MayBeBone(place.Site),
         };
 
     /// <summary>The kit that the session uses, as planned, with the word for a piece of it.</summary>

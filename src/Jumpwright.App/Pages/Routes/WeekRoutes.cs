@@ -106,10 +106,7 @@ internal static class WeekRoutes
     private static IResult? Called(FrontDesk desk, string id, IQueryCollection asked)
     {
         Workbook book = desk.Book;
-        if (
-            book.PlanOrNull is not { } week
-            || week.Plan.Sessions.FirstOrDefault(s => s.Slot.Id == id) is not { } session
-        )
+        if (book.PlanOrNull is not { } week || week.Standing.FirstOrDefault(s => s.Slot.Id == id) is not { } session)
         {
             return null;
         }

@@ -72,13 +72,25 @@ public class FloorPainTests
     public void WithAPlaceSaidAfterIt_IsJudgedByThatPlace(string site, bool closesImpact)
     {
         JournalEntry pain = Pain(2, "during", "pogo-hop");
-        History history = Read(Set("pogo-hop"), pain, Place(pain, "foot", null, 1), Place(pain, site, "left", 2));
+        History history = Read(Set("pogo-hop"), pain, Place(pain, "knee", null, 1), Place(pain, site, "left", 2));
         SymptomReport felt = Assert.Single(history.Symptoms);
         Assert.Equal((site, Side.Left, 2.0), (felt.Site, felt.Side, felt.Score!.Value));
         Assert.Equal(
             closesImpact,
             SafetyRules.For(history, Day).Any(r => r.Effect is TierAtMost { Tissue: Tissue.Bone, Tier: 0 })
         );
+    }
+
+    /// <summary>A tap from the shin to the tendon opens nothing: where bone may be what hurts, only the pain taken back by name does.</summary>
+    [Theory]
+    [InlineData("shin")]
+    [InlineData("a place nobody knows")]
+    public void AtABone_StaysThereWhateverIsTappedLater(string bone)
+    {
+        JournalEntry pain = Pain(2, "during", "pogo-hop");
+        History history = Read(Set("pogo-hop"), pain, Place(pain, bone, "left", 1), Place(pain, "achilles", "left", 2));
+        Assert.Equal(bone, Assert.Single(history.Symptoms).Site);
+        Assert.Contains(SafetyRules.For(history, Day), r => r.Effect is TierAtMost { Tissue: Tissue.Bone, Tier: 0 });
     }
 
     /// <summary>A word about another athlete's pain, or about none, fills nothing: without a place the strictest rule stays.</summary>
