@@ -32,6 +32,7 @@ public static class Profiling
                 FindReactiveStrength.In(known),
                 FindRunUp.In(known),
             }
+                .Select(f => LeaningOff.In(known, f))
                 .OrderByDescending(Rank)
                 .ThenByDescending(f => f.Probability ?? 0),
         ];

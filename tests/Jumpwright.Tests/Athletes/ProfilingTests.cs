@@ -321,6 +321,34 @@ public class ProfilingTests
         Assert.Equal(FindingVerdict.NotTested, operated[Quality.Landing].Verdict);
     }
 
+    /// <summary>Landings that are clean on both legs say nothing for an operated leg that the jumps lean off; towards it, or evenly, they speak.</summary>
+    [Theory]
+    [InlineData(-12, Side.Left, FindingVerdict.NotTested)]
+    [InlineData(-12, Side.Unknown, FindingVerdict.NotTested)]
+    [InlineData(12, Side.Left, FindingVerdict.Sound)]
+    [InlineData(12, Side.Right, FindingVerdict.NotTested)]
+    [InlineData(0, Side.Left, FindingVerdict.Sound)]
+    [InlineData(-12, null, FindingVerdict.Sound)]
+    public void CleanLandings_ThatLeanOffAnOperatedLeg_DoNotSpeakForIt(double pct, Side? side, FindingVerdict verdict)
+    {
+        Story clean = OffBothLegs(pct, Story.Untested.Times(3, s => s.Screened("landing-screen", 1)));
+        Story told = new(
+            clean.History with
+            {
+                Athlete = clean.History.Athlete with
+                {
+                    Operation = side is { } operated ? new Operation(null, "knee", operated) : null,
+                },
+            }
+        );
+        Finding landing = told[Quality.Landing];
+        Assert.Equal(verdict, landing.Verdict);
+        Assert.Equal(
+            verdict == FindingVerdict.NotTested,
+            landing.Sentence.ToString().Contains("says nothing for that leg", StringComparison.Ordinal)
+        );
+    }
+
     [Fact]
     public void LoggedLandingFaults_OutrankAGoodScreen()
     {

@@ -167,6 +167,44 @@ public class GainTests
         Assert.Equal("Would help to settle it: test ReactiveStrength.", ranking.WhatSettles);
     }
 
+    /// <summary>Whoever may not do depth jumps is not told first what depth jumps brought others: it comes after what can be trained, and says why.</summary>
+    [Fact]
+    public void WhatIsClosedToThem_ComesAfterWhatCanBeTrained_AndSaysSo()
+    {
+        GainRanking Ranked(bool open) =>
+            GainRankings
+                .Of(With(), ChosenOutcome.StandingJump, Jump, 0.066, id => open || id != "depth-jump")
+                .Require();
+
+        Assert.Equal(Quality.ReactiveStrength, Ranked(open: true).Ranked[0].Quality);
+        GainRanking closed = Ranked(open: false);
+        Assert.Equal(Quality.ReactiveStrength, closed.Ranked[^1].Quality);
+        Assert.Contains(
+            "The SD put in is this squad's, 6.6 cm: where ages or sexes are mixed, that is too much. Closed to them now, so nothing of it can be had yet: depth jump.",
+            closed.Ranked[^1].Sentence,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("Reactive", closed.Sentence, StringComparison.Ordinal);
+    }
+
+    /// <summary>What limits them stays first, closed or not: what leads to it is trained.</summary>
+    [Fact]
+    public void WhatLimits_ComesFirst_EvenWhereItsExerciseIsClosed() =>
+        Assert.Equal(
+            Quality.ReactiveStrength,
+            GainRankings
+                .Of(
+                    With((Quality.ReactiveStrength, FindingVerdict.Limits, 0.95)),
+                    ChosenOutcome.StandingJump,
+                    Jump,
+                    0.066,
+                    _ => false
+                )
+                .Require()
+                .Ranked[0]
+                .Quality
+        );
+
     [Fact]
     public void OneFootAndSymmetricLanding_NothingPublished_NoCentimetres()
     {

@@ -17,4 +17,8 @@ public sealed record Gain(
     double? High,
     double? LimitsThem,
     Sentence Sentence
-);
+)
+{
+    /// <summary>False where the exercise that the effect was published of is closed to the athlete: nothing of it can be had now.</summary>
+    public bool IsOpen { get; init; } = true;
+}

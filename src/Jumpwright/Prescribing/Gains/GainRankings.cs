@@ -18,8 +18,14 @@ public static class GainRankings
     /// <param name="outcome">What they train for.</param>
     /// <param name="now">The outcome as measured, m; null when it was not.</param>
     /// <param name="betweenSdM">SD of that outcome between the squad's athletes, m; null when the squad is too small.</param>
-    public static Outcome<GainRanking> Of(Profile profile, ChosenOutcome outcome, Measure? now, double? betweenSdM) =>
-        Of(profile, outcome, now, betweenSdM, PublishedEffects.On(outcome));
+    /// <param name="isOpen">Whether an exercise, by its id, is open to the athlete; null: all are.</param>
+    public static Outcome<GainRanking> Of(
+        Profile profile,
+        ChosenOutcome outcome,
+        Measure? now,
+        double? betweenSdM,
+        Func<string, bool>? isOpen = null
+    ) => Of(profile, outcome, now, betweenSdM, PublishedEffects.On(outcome), isOpen);
 
     /// <summary>The same from other effects, to see what hangs on them.</summary>
     public static Outcome<GainRanking> Of(
@@ -27,7 +33,8 @@ public static class GainRankings
         ChosenOutcome outcome,
         Measure? now,
         double? betweenSdM,
-        ImmutableArray<PublishedEffect> effects
+        ImmutableArray<PublishedEffect> effects,
+        Func<string, bool>? isOpen = null
     )
     {
         ArgumentNullException.ThrowIfNull(profile);
@@ -58,7 +65,7 @@ public static class GainRankings
         [
             .. Enum.GetValues<Quality>()
                 .Where(q => q != Quality.Landing)
-                .Select(q => Make(profile, outcome, now, betweenSdM, q, effects)),
+                .Select(q => Make(profile, outcome, now, betweenSdM, q, effects, isOpen ?? (_ => true))),
         ];
         int Place(Quality quality) =>
             profile.Findings.FirstOrDefault(f => f.Quality == quality)?.Verdict switch
@@ -67,16 +74,17 @@ public static class GainRankings
                 FindingVerdict.Sound => 2,
                 _ => 1,
             };
+        // What nobody may train today comes after what can be, unless it is what limits them.
+        int Standing(Gain gain) =>
+            Place(gain.Quality) is > 0 and var place && !gain.IsOpen ? Math.Max(place, 2) + 1 : Place(gain.Quality);
         Gain[] ranked =
         [
-            .. all.Where(g => g.Centimetres is not null)
-                .OrderBy(g => Place(g.Quality))
-                .ThenByDescending(g => g.Centimetres),
+            .. all.Where(g => g.Centimetres is not null).OrderBy(Standing).ThenByDescending(g => g.Centimetres),
         ];
         Gain? limiting = all.Where(g => g.Quality != Quality.SingleLeg && Place(g.Quality) == 0)
             .MaxBy(g => g.LimitsThem);
         // What is weighed against each other is of one standing.
-        Gain[] rivals = [.. ranked.Where(g => Place(g.Quality) == Place(ranked[0].Quality))];
+        Gain[] rivals = [.. ranked.Where(g => Standing(g) == Standing(ranked[0]))];
         double? chance =
             rivals.Length < 2
                 ? null
@@ -90,6 +98,7 @@ public static class GainRankings
             limiting is null
             && rivals is [var only]
             && ranked.Length > 1
+            && only.IsOpen
             && profile.Findings.Any(f => f.Quality == only.Quality && f.Verdict != FindingVerdict.Sound);
         bool settled = limiting is not null || (!asked && chance is null or >= Sure);
         Finding? next = settled ? null : Next(profile, rivals);
@@ -118,7 +127,8 @@ public static class GainRankings
         Measure? now,
         double? between,
         Quality quality,
-        ImmutableArray<PublishedEffect> effects
+        ImmutableArray<PublishedEffect> effects,
+        Func<string, bool> isOpen
     )
     {
         Finding? finding = profile.Findings.FirstOrDefault(f => f.Quality == quality);
@@ -163,14 +173,30 @@ public static class GainRankings
                 + Square(effect.InPercent ? now.StandardUncertainty / now.Value : 0.2)
         );
         double sd = cm * relative;
+        Sentence typically =
+            $"{QualityNames.Of(quality):capital}: typically {Cm(cm):0.0 cm} ({Cm(cm - (1.96 * sd)):0.0 (cm)} to {Cm(cm + (1.96 * sd)):0.0 (cm)}) in {Name(outcome)}, as {Sentence.OfCatalogue(effect.Training)}.";
+        if (!effect.InPercent)
+        {
+            typically =
+                $"{typically} The SD put in is this squad's, {Cm(100 * between!.Value):0.0 cm}: where ages or sexes are mixed, that is too much.";
+        }
+
+        bool open = effect.ExerciseId is not { } exercise || isOpen(exercise);
         return new Gain(
             quality,
             cm,
             cm - (1.96 * sd),
             cm + (1.96 * sd),
             limits,
-            $"{QualityNames.Of(quality):capital}: typically {Cm(cm):0.0 cm} ({Cm(cm - (1.96 * sd)):0.0 (cm)} to {Cm(cm + (1.96 * sd)):0.0 (cm)}) in {Name(outcome)}, as {Sentence.OfCatalogue(effect.Training)}. An association, not a promise. {known}"
-        );
+            open
+                ? Sentence.Of($"{typically} An association, not a promise. {known}")
+                : Sentence.Of(
+                    $"{typically} Closed to them now, so nothing of it can be had yet: {SaidExercise.InWords(effect.ExerciseId!):small}. {known}"
+                )
+        )
+        {
+            IsOpen = open,
+        };
     }
 
     private static Finding? Next(Profile profile, Gain[] ranked) =>

@@ -21,4 +21,8 @@ public sealed record PublishedEffect(
     double StandardUncertainty,
     Source Source,
     string Training
-);
+)
+{
+    /// <summary>The exercise whose training it was, where it was one; null for training of many kinds.</summary>
+    public string? ExerciseId { get; init; }
+}

@@ -32,7 +32,10 @@ public static class PublishedEffects
             0.41,
             Bibliography.Get("sheppard-2016"),
             "depth jumps, 12 weeks, 16 national volleyball men in two groups: effect 0.85 of an SD (no interval published; ± 0.41 computed for a group of 8)"
-        ),
+        )
+        {
+            ExerciseId = "depth-jump",
+        },
         new(
             "loaded-jumps-standing",
             Quality.Push,
@@ -52,7 +55,10 @@ public static class PublishedEffects
             0.40,
             Bibliography.Get("sheppard-2016"),
             "depth jumps, 12 weeks, the same men: spike jump, effect 0.73 of an SD (± 0.40 computed for a group of 8)"
-        ),
+        )
+        {
+            ExerciseId = "depth-jump",
+        },
         new(
             "countermovement-training-approach",
             Quality.StretchShortening,
@@ -82,7 +88,10 @@ public static class PublishedEffects
             0.47,
             Bibliography.Get("sheppard-2016"),
             "depth jumps, 12 weeks, the same men: drop jump from 35 cm, effect 1.24 of an SD (± 0.47 computed for a group of 8)"
-        ),
+        )
+        {
+            ExerciseId = "depth-jump",
+        },
     ];
 
     /// <summary>Effects on that outcome by quality.</summary>

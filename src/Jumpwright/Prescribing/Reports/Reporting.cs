@@ -192,7 +192,13 @@ public static class Reporting
             trends,
             curves,
             tests,
-            GainRankings.Of(profile, outcome, Now(profile, outcome), BetweenSd(profiles.Values, outcome))
+            GainRankings.Of(
+                profile,
+                outcome,
+                Now(profile, outcome),
+                BetweenSd(profiles.Values, outcome),
+                id => catalogue.Find(id) is { } exercise && open.Of(exercise).IsOpen
+            )
         )
         {
             InsideRestrictions = TestsInsideRestrictions.Of(history, catalogue, asOf),
