@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.Exercises;
+using Jumpwright.Progression;
 using Jumpwright.Quantities;
 using NodaTime;
 
@@ -37,6 +38,13 @@ public sealed record Workbook(
 
     /// <summary>The plan, or null when there is none.</summary>
     public PlannedWeek? PlanOrNull => Week.TryGet(out PlannedWeek? week, out _) ? week : null;
+
+    /// <summary>What was open to an athlete on a planned day when the plan was made, which need not be the day of the book.</summary>
+    internal OpenWork OpenOn(AthleteLeaf leaf, LocalDate day) =>
+        PlanOrNull?.Request is { } request
+        && request.Athletes.FirstOrDefault(a => a.Athlete.Id == leaf.Athlete.Id) is { } asked
+            ? new(leaf.Ladder, asked.RulingsOn(day), Catalogue, request.Kit)
+            : leaf.Open;
 
     private static Dictionary<string, AthleteLeaf> ById(ImmutableArray<AthleteLeaf> leaves) =>
         leaves.ToDictionary(l => l.Athlete.Id, StringComparer.Ordinal);

@@ -83,7 +83,12 @@ internal sealed class SheetLayout(CoachSheet sheet, double width, PaperWords wor
         {
             var line = new TimeLine(sheet, width, _body, _strong, _name, words);
             Row axis = line.Axis();
-            Row[] head = [.. Rows.Text(0, width, new Run(words.Say($"Where and when"), _section)), axis];
+            Row[] head =
+            [
+                .. Rows.Text(0, width, new Run(words.Say($"Where and when"), _section)),
+                .. sheet.Between is { } between ? Rows.Text(0, width, new Run(words.Say(between), _body)) : [],
+                axis,
+            ];
             foreach (Block station in Under(head, axis, line.Stations()))
             {
                 yield return station;

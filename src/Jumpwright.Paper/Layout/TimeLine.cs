@@ -114,6 +114,7 @@ internal sealed class TimeLine(
                 textLeft,
                 textWidth,
                 new Run(words.Say(entry.Exercise), strong),
+                new Run(ForAll(entry) is { } all ? words.Say(all) + ";" : "", body),
                 new Run(
                     words.Say(
                         entry.EasyUntilMin is { } easy
@@ -125,10 +126,20 @@ internal sealed class TimeLine(
                     body
                 )
             ),
-            .. Rows.Text(textLeft, textWidth, new Run(string.Join(", ", entry.AthleteNames), body)),
+            .. Rows.Text(textLeft, textWidth, new Run(string.Join(", ", Who(entry)), body)),
         ];
         return new Entry(left, right, textLeft, textLeft + textWidth, said);
     }
+
+    /// <summary>What is set up alike for all of a turn; null where nothing is, or not alike.</summary>
+    private static Sentence? ForAll(CoachStation entry) =>
+        entry.Settings is [{ } first, ..] && entry.Settings.All(s => first.Equals(s)) ? first : null;
+
+    /// <summary>Names, each with what is set up for that one where it is not alike for all.</summary>
+    private IEnumerable<string> Who(CoachStation entry) =>
+        ForAll(entry) is not null || entry.Settings.All(s => s is null)
+            ? entry.AthleteNames
+            : entry.AthleteNames.Zip(entry.Settings, (who, set) => set is null ? who : $"{who} ({words.Say(set)})");
 
     private static Row Lane(IReadOnlyList<Entry> entries) =>
         new(

@@ -15,4 +15,8 @@ public sealed record CoachSheet(
     ImmutableArray<CoachStation> Stations,
     ImmutableArray<Sentence> Notes,
     Sentence MadeBy
-);
+)
+{
+    /// <summary>What the minutes before the first turn and between two turns are for; null where none are kept.</summary>
+    public Sentence? Between { get; init; }
+}

@@ -45,12 +45,35 @@ internal static class CoachSheets
                     )
                     {
                         EasyUntilMin = r.EasyUntilMin,
+                        Settings = [.. r.AthleteIds.Select(id => Setting(session, id, r.ExerciseId))],
                     }),
             ],
             [.. Notes(plan, request)],
             Cards.MadeBy(request, session.Slot)
-        );
+        )
+        {
+            Between = Between(request.Limits, session.Slot),
+        };
     }
+
+    private static Sentence? Setting(PlannedSession session, string athleteId, string exerciseId) =>
+        session
+            .Athletes.FirstOrDefault(a => a.AthleteId == athleteId)
+            ?.Items.FirstOrDefault(i => i.Dose.ExerciseId == exerciseId)
+            is { } item
+            ? CardWords.HeightOrLoad(item.Dose, brief: true)
+            : null;
+
+    private static Sentence? Between(SquadLimits limits, SessionSlot slot) =>
+        (limits.OpeningMinutes, limits.ChangeOverMinutes) switch
+        {
+            (> 0 and var opening, > 0 and var change) =>
+                $"Until {slot.Start.PlusSeconds((long)(60 * opening)):HH:mm}: roll call, the three questions, a general warm-up. Between two turns {change:0.#} min are kept for changing places.",
+            (> 0 and var opening, _) =>
+                $"Until {slot.Start.PlusSeconds((long)(60 * opening)):HH:mm}: roll call, the three questions, a general warm-up.",
+            (_, > 0 and var change) => $"Between two turns {change:0.#} min are kept for changing places.",
+            _ => null,
+        };
 
     private static CoachLine LineOf(
         Athlete athlete,

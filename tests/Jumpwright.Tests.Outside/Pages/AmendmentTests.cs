@@ -131,7 +131,7 @@ public sealed class AmendmentTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task WhyNotThat_ClosedExercise_IsAnsweredByWhatClosesIt_AndAskedForAllTheSame_Collides()
+    public async Task WhyNotThat_ClosedExercise_IsAnsweredByWhatClosesIt_AndAskedForAllTheSame_IsRefusedInTheSameWords()
     {
         (string session, string athlete, _) = Some();
         (string closed, Progression.CriterionVerdict verdict) = _squad
@@ -141,13 +141,22 @@ public sealed class AmendmentTests : IAsyncLifetime
             .First(r => r.Verdict is Progression.CriterionVerdict.NotMet or Progression.CriterionVerdict.NotTested);
         string page = await _squad.Get($"/cards/{session}/{athlete}/why?not={closed}");
         Assert.Contains(verdict == Progression.CriterionVerdict.NotMet ? "Not met:" : "Not tested:", page);
-        await Ask(("what", "there"), ("session", session), ("athlete", athlete), ("exercise", closed), ("sets", "2"));
-        Plan then = _squad.Desk.Proposal!.Outcome.Require().Plan;
-        Assert.Equal(PlanStatus.Infeasible, then.Status);
-        Assert.Contains(
-            then.Collisions.SelectMany(c => c.Requirements),
-            r => r.Text.ToString().Contains("is not open", StringComparison.Ordinal)
+        // No search is started, and nobody is shown a proof where a word is the answer; the page does not offer it either.
+        Assert.DoesNotContain("value=\"there\"", page);
+        HttpResponseMessage answer = await _squad.Post(
+            "/week/try",
+            ("what", "there"),
+            ("session", session),
+            ("athlete", athlete),
+            ("exercise", closed),
+            ("sets", "2")
         );
+        Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
+        Assert.Contains(
+            "Not open to " + _squad.Desk.Book.Find(athlete)!.Athlete.Name,
+            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
+        );
+        Assert.Null(_squad.Desk.Proposal);
     }
 
     [Fact]

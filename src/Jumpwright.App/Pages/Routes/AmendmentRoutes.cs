@@ -118,6 +118,12 @@ internal static class AmendmentRoutes
             return null;
         }
 
+        if (what is "there" && book.OpenOn(leaf, session.Slot.Date).Of(exercise).First is { } closed)
+        {
+            // What is closed is no question of room: nobody waits for a search to hear why.
+            return Refusal.Of($"Not open to {name} on {session.Slot.Date}: {exercise.SaidId:small}. {closed.Because}");
+        }
+
         int sets = SetsOf(session, id, exercise.Id);
         JournalEntry gone = Entry(EntryKinds.TakenOut, id, session.Slot.Id, new TakenOutEntry(exercise.Id, true));
         switch (what)

@@ -24,7 +24,9 @@ internal static class ChangeWords
             (_, >= 0.9) => $"It fell since {since}: {By()}.",
             (>= 0.75, _) => $"It likely rose since {since}: {By()}.",
             (_, >= 0.75) => $"It likely fell since {since}: {By()}.",
-            _ when change.Rose + change.Fell < 0.1 => $"It stands where it stood on {since}.",
+            _ when change.Rose + change.Fell < 0.1 => Sentence.Of(
+                $"It stands within {Amount(unit, change.SmallestWorthwhile)} of where it stood on {since}: {Probability.Said(1 - change.Rose - change.Fell)}."
+            ),
             _ => $"Whether it moved since {since} can't be told: {By()}.",
         };
         Sentence now = $"Level {Doubted(unit, level, sd)} after {series.Sessions.Length} sessions. {moved}";
