@@ -12,8 +12,15 @@ internal static class ItemWords
     /// <summary>For example <c>3 × 5 each leg, 30 cm</c>.</summary>
     public static string Dose(PlannedItem item)
     {
+        string set = Setting(item);
+        return set.Length == 0 ? Sets(item.Sets, item.Dose) : $"{Sets(item.Sets, item.Dose)}, {set}";
+    }
+
+    /// <summary>What is set up for it, for example <c>from 30 cm, box 40 cm</c>; empty where nothing is.</summary>
+    public static string Setting(PlannedItem item)
+    {
         Dose dose = item.Dose;
-        var said = new List<string> { Sets(item.Sets, dose) };
+        var said = new List<string>();
         if (dose.DropHeightM is { } drop)
         {
             said.Add(T["item.from", Height(drop)]);
