@@ -25,13 +25,15 @@ internal static class RecordingQueries
                 {
                     var found = r.MeasurementId is null ? null : measurements[r.MeasurementId];
                     string? refusal = found?.Row.Refusal ?? r.Refusal;
+                    RefusedFor? why = found?.Row.RefusedFor ?? r.RefusedFor;
                     return new StoredRecording(
                         r.File,
                         r.Sha256,
                         found is null ? new RecordingLabels(r.AthleteId) : TrialRows.Labels(found.Row),
                         found?.Row.Device,
                         found?.Trials ?? 0,
-                        refusal is null ? null : new Refusal(refusal)
+                        refusal is null ? null : new Refusal(refusal),
+                        refusal is null ? null : why
                     );
                 }),
         ];

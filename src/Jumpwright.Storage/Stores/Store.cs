@@ -183,7 +183,11 @@ public sealed class Store : IStore
 
             MeasuredRecording now = again(bytes, MeasurementIds.Labels(stored.Manifest));
             ImmutableArray<RemeasureChange> found = Remeasurer.Compare(recording.File, stored, now, tally);
-            if (apply && (!found.IsEmpty || stored.Version != ProductVersion.Current))
+            bool kindNotKept =
+                stored is { Refusal: not null, RefusedFor: null }
+                && !now.Trials.TryGet(out _, out Refusal? why)
+                && why.Kind() is not null;
+            if (apply && (!found.IsEmpty || kindNotKept || stored.Version != ProductVersion.Current))
             {
                 _database.Write(context => Remeasurer.Replace(context, recording.File, stored, now));
             }
