@@ -4,6 +4,7 @@ using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores.Rows;
+using Jumpwright.Trials;
 using Microsoft.EntityFrameworkCore;
 
 namespace Jumpwright.Storage.Stores;
@@ -37,6 +38,32 @@ internal static class RecordingQueries
                     );
                 }),
         ];
+    }
+
+    /// <summary>Trials of some recordings, by file.</summary>
+    public static ImmutableDictionary<string, ImmutableArray<Trial>> TrialsIn(
+        StoreContext context,
+        IReadOnlyCollection<string> files
+    )
+    {
+        Dictionary<string, string> measured = context
+            .Recordings.Where(r => files.Contains(r.File) && r.MeasurementId != null)
+            .ToDictionary(r => r.File, r => r.MeasurementId!, StringComparer.Ordinal);
+        string[] ids = [.. measured.Values.Distinct(StringComparer.Ordinal)];
+        ILookup<string, Trial> trials = context
+            .Trials.Where(t => ids.Contains(t.MeasurementId))
+            .Include(t => t.Measures)
+            .Include(t => t.Contacts)
+            .Include(t => t.Remarks)
+            .AsSplitQuery()
+            .OrderBy(t => t.Number)
+            .AsEnumerable()
+            .ToLookup(t => t.MeasurementId, TrialRows.ToTrial, StringComparer.Ordinal);
+        return measured.ToImmutableDictionary(
+            m => m.Key,
+            m => trials[m.Value].ToImmutableArray(),
+            StringComparer.Ordinal
+        );
     }
 
     /// <summary>

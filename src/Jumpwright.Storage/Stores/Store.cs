@@ -4,6 +4,7 @@ using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores.Rows;
+using Jumpwright.Trials;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
@@ -130,6 +131,10 @@ public sealed class Store : IStore
 
     public ImmutableArray<MeasuredTrial> TrialsOf(string athleteId) =>
         _database.Plain((plain, _) => TrialQueries.Of(plain, athleteId));
+
+    /// <summary>What was measured from recordings, by file, whoever's they are; what was refused has no trials.</summary>
+    public ImmutableDictionary<string, ImmutableArray<Trial>> TrialsIn(IReadOnlyCollection<string> files) =>
+        _database.Read(context => RecordingQueries.TrialsIn(context, files));
 
     public Outcome<ReadOnlyMemory<byte>> RawBytes(string sha256) =>
         _database.Plain<Outcome<ReadOnlyMemory<byte>>>(

@@ -9,14 +9,14 @@ public static class RefusedKinds
     public static Refusal Refuse(this RefusedFor kind, Sentence said)
     {
         ArgumentNullException.ThrowIfNull(said);
-        return Refusal.Of(said.As(new RefusedRecording(kind)));
+        return Refusal.Of(said.As(new RefusalReason(kind)));
     }
 
     /// <summary>The kind of a refusal; null where it is none of a recording, or came back as words alone.</summary>
     public static RefusedFor? Kind(this Refusal refusal)
     {
         ArgumentNullException.ThrowIfNull(refusal);
-        return (refusal.Said.Reason as RefusedRecording)?.For;
+        return (refusal.Said.Reason as RefusalReason)?.For;
     }
 
     /// <summary>Whether what is missing is the task: a label mends it, and nobody can guess which.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Jumpwright.App.Desk;
@@ -6,6 +7,7 @@ using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
+using Jumpwright.Trials;
 using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Pages.Routes;
@@ -27,7 +29,7 @@ internal static class IntakeRoutes
     public static void Map(WebApplication app, FrontDesk desk)
     {
         var incoming = new Incoming(desk);
-        app.MapGet("/import", (string? done) => Page(desk, done, null));
+        app.MapGet("/import", (string? done, string? mend) => Page(desk, done, null, mend: mend));
         app.MapPost(
             "/import/{intake}/file",
             async (string intake, string? name, HttpRequest request, CancellationToken cancel) =>
@@ -213,7 +215,13 @@ internal static class IntakeRoutes
         return null;
     }
 
-    private static IResult Page(FrontDesk desk, string? done, Piece[]? says, FormFault? fault = null) =>
+    private static IResult Page(
+        FrontDesk desk,
+        string? done,
+        Piece[]? says,
+        FormFault? fault = null,
+        string? mend = null
+    ) =>
         Answers.Page<ImportPage>(
             new
             {
@@ -225,6 +233,9 @@ internal static class IntakeRoutes
                 Just = done,
                 Says = says,
                 Fault = fault,
+                Mend = mend,
+                Measured = (Func<IReadOnlyCollection<string>, ImmutableDictionary<string, ImmutableArray<Trial>>>)
+                    desk.Opened.TrialsIn,
             }
         );
 }
