@@ -96,7 +96,7 @@ public sealed class TypedTestsTests
         Assert.Empty(SquadFolder.Read(squad.Folder).Require().Problems.Where(p => p.File == "screens.csv"));
         string athlete = PageText.Of(await squad.Get("/athletes/a02"));
         Assert.Contains("single hop, left", athlete);
-        Assert.Contains("1.425 m", athlete);
+        Assert.Contains("142.5 cm", athlete);
         Assert.Contains("Kim, coach", athlete);
 
         // A second value of the day is the next trial.
