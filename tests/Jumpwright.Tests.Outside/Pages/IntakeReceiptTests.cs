@@ -56,6 +56,17 @@ public sealed partial class IntakeReceiptTests
         string mend = await squad.Get(offered.Groups[1].Value.Split('#')[0]);
         Assert.Matches("<details id=\"mend-0\" open>\\s*<summary>cartwheel.csv", PageText.Of(mend));
 
+        using HttpResponseMessage none = await squad.Post(
+            "/import/labels-of-all",
+            ("intake", intake),
+            ("some", "yes"),
+            ("task", "countermovement-jump")
+        );
+        Assert.Contains(
+            "None was ticked",
+            PageText.Of(await none.Content.ReadAsStringAsync(TestContext.Current.CancellationToken))
+        );
+
         // Who knows that all are of one task says so by the other button.
         using HttpResponseMessage answer = await squad.Post(
             "/import/labels-of-all",

@@ -118,15 +118,19 @@ internal static class IntakeRoutes
                     return Page(desk, null, [wrong]);
                 }
 
+                bool onlyTicked = form["some"] == "yes";
+                if (onlyTicked && form["file"].Count == 0)
+                {
+                    return Page(desk, null, [new Piece(T["import.lacking.none-ticked"])]);
+                }
+
                 return Page(
                     desk,
                     null,
                     incoming
                         .LabelAll(
                             form["intake"].ToString(),
-                            form["some"] == "yes"
-                                ? form["file"].OfType<string>().ToHashSet(StringComparer.Ordinal)
-                                : null,
+                            onlyTicked ? form["file"].OfType<string>().ToHashSet(StringComparer.Ordinal) : null,
                             cells,
                             cancel
                         )
