@@ -246,7 +246,7 @@ public sealed class OpenedSquad : IDisposable
         return new SquadMaterial(
             _outline.Squad,
             dossiers,
-            [.. _outline.Refused.Select(r => new RefusedRecording(r.File, r.AthleteId, r.Sentence))],
+            [.. _outline.Refused.Select(r => new RefusedRecording(r.File, r.AthleteId, r.Sentence, r.For))],
             [.. _outline.Problems.Select(p => p.Sentence), .. own.Remarks],
             [.. _outline.StopsPlanning.Select(p => p.Sentence)],
             Raw,

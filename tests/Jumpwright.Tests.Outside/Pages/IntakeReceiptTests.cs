@@ -34,6 +34,10 @@ public sealed partial class IntakeReceiptTests
             KindsIn(squad.Desk.Opened.Recordings)
         );
 
+        string refused = PageText.Of(await squad.Get("/refused"));
+        Assert.Contains("cut off: Line", refused);
+        Assert.Contains("task not known: Line", refused);
+
         // Opened again from the disk, the kinds are there still.
         using Store store = Store.Open(squad.At("jumpwright.db"), TimeProvider.System).Require();
         Assert.Equal(4, KindsIn(store.Recordings()).Length);
