@@ -1,5 +1,7 @@
 using System.CommandLine;
+using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
+using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
 
@@ -83,6 +85,17 @@ internal sealed class ImportCommand : ITaughtCommand
         foreach (StoredRecording refused in report.Refused)
         {
             to.WriteLine($"  refused {refused.File}: {refused.Refusal?.Sentence}");
+        }
+
+        // By kind, so that a pile of refusals shows at once whether labels or recordings are at fault.
+        foreach (
+            IGrouping<RefusedFor, StoredRecording> kind in report
+                .Refused.Where(r => r.RefusedFor is not null)
+                .GroupBy(r => r.RefusedFor!.Value)
+                .OrderByDescending(g => g.Count())
+        )
+        {
+            to.WriteLine($"  {kind.Count()} refused: {TextBook.Of("en", $"import.refused-for.{kind.Key}")}");
         }
 
         foreach (FolderProblem problem in report.Problems)

@@ -4,6 +4,7 @@ using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Stores;
+using Jumpwright.Trials;
 using NodaTime;
 
 namespace Jumpwright.App.Desk;
@@ -51,6 +52,10 @@ public sealed class OpenedSquad : IDisposable
 
     /// <summary>Recordings that are refused, or measured and of nobody, or of no day.</summary>
     public ImmutableArray<StoredRecording> Unclear => _recordings.Value.Unclear;
+
+    /// <summary>What was measured from recordings, by file, whoever's they are.</summary>
+    internal ImmutableDictionary<string, ImmutableArray<Trial>> TrialsIn(IReadOnlyCollection<string> files) =>
+        _store.TrialsIn(files);
 
     internal Store Store => _store;
 
@@ -241,7 +246,7 @@ public sealed class OpenedSquad : IDisposable
         return new SquadMaterial(
             _outline.Squad,
             dossiers,
-            [.. _outline.Refused.Select(r => new RefusedRecording(r.File, r.AthleteId, r.Sentence))],
+            [.. _outline.Refused.Select(r => new RefusedRecording(r.File, r.AthleteId, r.Sentence, r.For))],
             [.. _outline.Problems.Select(p => p.Sentence), .. own.Remarks],
             [.. _outline.StopsPlanning.Select(p => p.Sentence)],
             Raw,

@@ -92,19 +92,28 @@ internal sealed class Incoming(FrontDesk desk)
                     var files = ImmutableArray.CreateBuilder<IntakeEntry.Taken>();
                     string recordings = Path.Combine(folder, SquadTables.RecordingsFolder);
                     Directory.CreateDirectory(recordings);
-                    HashSet<string> kept = [.. squad.Recordings.Select(r => r.Sha256).OfType<string>()];
+                    Dictionary<string, string> kept = new(StringComparer.Ordinal);
+                    foreach (StoredRecording there in squad.Recordings.Where(r => r.Sha256 is not null))
+                    {
+                        kept.TryAdd(there.Sha256!, there.File);
+                    }
+
+                    var known = ImmutableArray.CreateBuilder<IntakeEntry.Known>();
                     foreach (ListedRecording recording in listed.Where(l => l.FullPath is not null))
                     {
                         byte[] bytes = File.ReadAllBytes(recording.FullPath!);
                         string sha256 = Convert.ToHexStringLower(SHA256.HashData(bytes));
-                        if (!kept.Add(sha256))
+                        if (kept.TryGetValue(sha256, out string? same))
                         {
+                            string handed = Path.GetRelativePath(place, recording.FullPath!).Replace('\\', '/');
+                            known.Add(new IntakeEntry.Known(handed, same, TakenAt(squad.Entries, same, sha256)));
                             continue;
                         }
 
                         string name = Free(recordings, "", Path.GetFileName(recording.FullPath!));
                         File.WriteAllBytes(Path.Combine(recordings, name), bytes);
                         string file = $"{SquadTables.RecordingsFolder}/{name}";
+                        kept.Add(sha256, file);
                         files.Add(new IntakeEntry.Taken(file, sha256));
                         if (recording.Labels is { } labels)
                         {
@@ -114,6 +123,7 @@ internal sealed class Incoming(FrontDesk desk)
 
                     var entry = new IntakeEntry(id.ToString(), files.ToImmutable())
                     {
+                        AlreadyHere = known.ToImmutable(),
                         NotThere =
                         [
                             .. listed.Where(l => l.FullPath is null).Select(l => l.Fault?.Sentence).OfType<string>(),
@@ -262,8 +272,12 @@ internal sealed class Incoming(FrontDesk desk)
     /// </summary>
     public static bool Lacks(StoredRecording recording) =>
         LacksRate(recording)
-        || recording.Labels.Task is null
+        || LacksTask(recording)
         || (recording.Refusal is null && (recording.Labels.Athlete is null || recording.Labels.Date is null));
+
+    /// <summary>Whether it was refused because its task is not said or not known; where no kind was kept, because it has none.</summary>
+    public static bool LacksTask(StoredRecording recording) =>
+        recording.Refusal is not null && (recording.RefusedFor?.IsOfTask() ?? recording.Labels.Task is null);
 
     /// <summary>Whether it is of counted frames whose rate nobody wrote.</summary>
     public static bool LacksRate(StoredRecording recording) =>
@@ -290,6 +304,13 @@ internal sealed class Incoming(FrontDesk desk)
             .Where(e => e.Item1 is { Files.IsDefault: false })
             .Select(e => (e.Item1, e.e, undone.Contains(e.Item1.Number)));
     }
+
+    /// <summary>When a page took in that recording, ISO 8601; null where it lay in the folder.</summary>
+    private static string? TakenAt(ImmutableArray<JournalEntry> journal, string file, string sha256) =>
+        All(journal)
+            .Where(i => !i.Undone && i.Entry.Files.Contains(new IntakeEntry.Taken(file, sha256)))
+            .Select(i => InstantPattern.General.Format(i.Written.MadeAt))
+            .FirstOrDefault();
 
     /// <summary>All that waits: what a trials.csv lists first, then what lies beside it and in folders under it, by the same rule.</summary>
     private static Outcome<ImmutableArray<ListedRecording>> List(string place)

@@ -15,6 +15,20 @@ public sealed record IntakeEntry(
     [JsonPropertyName("not_there")]
     public ImmutableArray<string> NotThere { get; init; } = [];
 
+    /// <summary>What was handed over and lay here already, byte for byte: it is not taken in twice, and not passed over in silence.</summary>
+    [JsonPropertyName("known")]
+    public ImmutableArray<Known> AlreadyHere { get; init; } = [];
+
+    /// <summary>One file that was here already.</summary>
+    /// <param name="Name">As it was handed over.</param>
+    /// <param name="File">The recording with the same bytes, relative to the squad folder.</param>
+    /// <param name="TakenAt">When a page took that in, ISO 8601; null where it lay in the folder.</param>
+    public sealed record Known(
+        [property: JsonPropertyName("name")] string Name,
+        [property: JsonPropertyName("file")] string File,
+        [property: JsonPropertyName("taken_at")] string? TakenAt
+    );
+
     /// <summary>One file.</summary>
     /// <param name="File">Relative to the squad folder.</param>
     /// <param name="Sha256">Of its bytes as they were taken in.</param>

@@ -8,6 +8,9 @@ internal static class Paths
     /// <summary>Where a stop sign, a clinician's word and a new body mass are written down; on this machine only.</summary>
     public static string Health(string id) => "/health/" + Uri.EscapeDataString(id);
 
+    /// <summary>Where tests done with a tape, a watch or an eye are typed; on this machine only.</summary>
+    public static string Tests(string id) => "/tests/" + Uri.EscapeDataString(id);
+
     /// <summary>Why each step of the ladder stands as it does.</summary>
     public static string Ladder(string id) => Athlete(id) + "/ladder";
 

@@ -133,6 +133,7 @@ internal static class Site
         SetUpRoutes.Map(app, desk);
         FeltRoutes.Map(app, desk);
         HealthRoutes.Map(app, desk);
+        TestRoutes.Map(app, desk);
         RuleRoutes.Map(app, desk);
         KitRoutes.Map(app, desk);
         AssetRoutes.Map(app);

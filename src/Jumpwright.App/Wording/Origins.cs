@@ -181,19 +181,23 @@ internal static class Origins
     /// <summary>A result typed by hand.</summary>
     public static Origin Of(ScreenResult screen) =>
         new(
-            UnitWords.Spoken(screen.Value, screen.Unit),
+            Typed(screen.Value, screen.Unit),
             [
                 new(T["origin.typed"], [new($"screens.csv, {Dates.Short(screen.Date)}"), .. Assessors([screen])]),
                 new(T["origin.method"], T["origin.method.described"]),
                 new(
                     T["origin.doubt"],
                     FieldTest.Find(screen.Test) is { StandardUncertainty: var u } && double.IsFinite(u)
-                        ? T["origin.doubt.single", UnitWords.Spoken(u, screen.Unit)]
+                        ? T["origin.doubt.single", Typed(u, screen.Unit)]
                         : T["origin.doubt.unit"]
                 ),
             ],
             []
         );
+
+    /// <summary>A tape is read in centimetres, and said so.</summary>
+    private static string Typed(double value, string unit) =>
+        unit == "m" ? UnitWords.Spoken(value * 100, "cm") : UnitWords.Spoken(value, unit);
 
     /// <summary>A number that a calculator gave.</summary>
     public static Origin Of(Measure value, Basis basis) =>

@@ -1,4 +1,5 @@
 using Jumpwright.Quantities;
+using Jumpwright.Recordings;
 
 namespace Jumpwright.Storage.Folders;
 
@@ -14,7 +15,7 @@ internal static class FolderRefusals
         );
 
     public static Refusal MissingRecording(ManifestRow row) =>
-        Refusal.Of(
+        RefusedFor.NotThere.Refuse(
             $"{SquadTables.Trials} line {row.Line} lists '{row.File}', but there is no such file: "
                 + $"put it there, or take the row out."
         );

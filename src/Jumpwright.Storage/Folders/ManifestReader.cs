@@ -41,7 +41,7 @@ internal static class ManifestReader
                 {
                     Fault =
                         rows[first].Fault
-                        ?? Refusal.Of(
+                        ?? RefusedFor.LabelUnreadable.Refuse(
                             $"{row.File} lines {rows[first].Line} and {row.Line} list '{read.File}' with different labels: take one out."
                         ),
                 };
@@ -152,7 +152,7 @@ internal static class ManifestReader
             row.Line,
             file.Length == 0 ? $"{row.File} line {row.Line}" : file,
             RecordingLabels.None,
-            Refusal.Of($"{row.File} line {row.Line}: {Sentence.Plain(what):open}.")
+            RefusedFor.LabelUnreadable.Refuse($"{row.File} line {row.Line}: {Sentence.Plain(what):open}.")
         );
 
     private static Limb? Limb(RowReader cells)

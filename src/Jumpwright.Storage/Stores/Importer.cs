@@ -314,6 +314,7 @@ internal sealed class Importer(StoreDatabase database, TimeProvider clock, Measu
         row.Sha256 = item.Sha256;
         row.MeasurementId = item.MeasurementId;
         row.Refusal = item.Fault?.Sentence;
+        row.RefusedFor = item.Fault?.Kind();
         row.AthleteId = item.Fault is null ? null : item.Listed.Labels?.Athlete;
     }
 

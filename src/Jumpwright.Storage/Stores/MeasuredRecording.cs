@@ -28,7 +28,7 @@ public sealed record MeasuredRecording(RecordingLabels Labels, Device? Device, O
         if (!read.TryGet(out Recording? recording, out Refusal? refusal))
         {
             // Frames whose rate nobody wrote are a camera's all the same; the store keeps that, and not only the refusal's words.
-            Device? device = refusal.Said.Reason is OfCountedFrames ? Athletes.Device.Camera : null;
+            Device? device = refusal.Kind()?.IsOfFrames() == true ? Athletes.Device.Camera : null;
             return new MeasuredRecording(manifest ?? RecordingLabels.None, device, refusal);
         }
 

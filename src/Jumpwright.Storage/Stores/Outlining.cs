@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Jumpwright.Athletes;
+using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores.Rows;
 using NodaTime;
@@ -186,12 +187,21 @@ internal static class Outlining
         [
             .. plain.Rows(
                 """
-                SELECT r.file, COALESCE(m.athlete_id, r.athlete_id), COALESCE(m.refusal, r.refusal)
+                SELECT r.file, COALESCE(m.athlete_id, r.athlete_id), COALESCE(m.refusal, r.refusal),
+                       COALESCE(m.refused_for, r.refused_for)
                 FROM recording r LEFT JOIN measurement m ON m.id = r.measurement_id
                 WHERE r.measurement_id IS NULL OR r.measurement_id IN (SELECT id FROM measurement WHERE refusal IS NOT NULL)
                 ORDER BY r.position
                 """,
-                r => r.IsDBNull(2) ? null : new RefusedFile(r.GetString(0), PlainReader.Text(r, 1), r.GetString(2))
+                r =>
+                    r.IsDBNull(2)
+                        ? null
+                        : new RefusedFile(
+                            r.GetString(0),
+                            PlainReader.Text(r, 1),
+                            r.GetString(2),
+                            Enum.TryParse(PlainReader.Text(r, 3), out RefusedFor kind) ? kind : null
+                        )
             ),
         ];
 

@@ -4,6 +4,7 @@ using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores.Rows;
+using Jumpwright.Trials;
 using Microsoft.EntityFrameworkCore;
 
 namespace Jumpwright.Storage.Stores;
@@ -25,16 +26,44 @@ internal static class RecordingQueries
                 {
                     var found = r.MeasurementId is null ? null : measurements[r.MeasurementId];
                     string? refusal = found?.Row.Refusal ?? r.Refusal;
+                    RefusedFor? why = found?.Row.RefusedFor ?? r.RefusedFor;
                     return new StoredRecording(
                         r.File,
                         r.Sha256,
                         found is null ? new RecordingLabels(r.AthleteId) : TrialRows.Labels(found.Row),
                         found?.Row.Device,
                         found?.Trials ?? 0,
-                        refusal is null ? null : new Refusal(refusal)
+                        refusal is null ? null : new Refusal(refusal),
+                        refusal is null ? null : why
                     );
                 }),
         ];
+    }
+
+    /// <summary>Trials of some recordings, by file.</summary>
+    public static ImmutableDictionary<string, ImmutableArray<Trial>> TrialsIn(
+        StoreContext context,
+        IReadOnlyCollection<string> files
+    )
+    {
+        Dictionary<string, string> measured = context
+            .Recordings.Where(r => files.Contains(r.File) && r.MeasurementId != null)
+            .ToDictionary(r => r.File, r => r.MeasurementId!, StringComparer.Ordinal);
+        string[] ids = [.. measured.Values.Distinct(StringComparer.Ordinal)];
+        ILookup<string, Trial> trials = context
+            .Trials.Where(t => ids.Contains(t.MeasurementId))
+            .Include(t => t.Measures)
+            .Include(t => t.Contacts)
+            .Include(t => t.Remarks)
+            .AsSplitQuery()
+            .OrderBy(t => t.Number)
+            .AsEnumerable()
+            .ToLookup(t => t.MeasurementId, TrialRows.ToTrial, StringComparer.Ordinal);
+        return measured.ToImmutableDictionary(
+            m => m.Key,
+            m => trials[m.Value].ToImmutableArray(),
+            StringComparer.Ordinal
+        );
     }
 
     /// <summary>

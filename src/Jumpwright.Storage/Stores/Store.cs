@@ -4,6 +4,7 @@ using Jumpwright.Quantities;
 using Jumpwright.Recordings;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores.Rows;
+using Jumpwright.Trials;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
@@ -131,6 +132,10 @@ public sealed class Store : IStore
     public ImmutableArray<MeasuredTrial> TrialsOf(string athleteId) =>
         _database.Plain((plain, _) => TrialQueries.Of(plain, athleteId));
 
+    /// <summary>What was measured from recordings, by file, whoever's they are; what was refused has no trials.</summary>
+    public ImmutableDictionary<string, ImmutableArray<Trial>> TrialsIn(IReadOnlyCollection<string> files) =>
+        _database.Read(context => RecordingQueries.TrialsIn(context, files));
+
     public Outcome<ReadOnlyMemory<byte>> RawBytes(string sha256) =>
         _database.Plain<Outcome<ReadOnlyMemory<byte>>>(
             (plain, _) =>
@@ -183,7 +188,11 @@ public sealed class Store : IStore
 
             MeasuredRecording now = again(bytes, MeasurementIds.Labels(stored.Manifest));
             ImmutableArray<RemeasureChange> found = Remeasurer.Compare(recording.File, stored, now, tally);
-            if (apply && (!found.IsEmpty || stored.Version != ProductVersion.Current))
+            bool kindNotKept =
+                stored is { Refusal: not null, RefusedFor: null }
+                && !now.Trials.TryGet(out _, out Refusal? why)
+                && why.Kind() is not null;
+            if (apply && (!found.IsEmpty || kindNotKept || stored.Version != ProductVersion.Current))
             {
                 _database.Write(context => Remeasurer.Replace(context, recording.File, stored, now));
             }

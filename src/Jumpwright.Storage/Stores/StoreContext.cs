@@ -59,6 +59,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
         configurationBuilder.Properties<IsoDayOfWeek>().HaveConversion<string>();
         configurationBuilder.Properties<ProblemWeight>().HaveConversion<string>();
         configurationBuilder.Properties<RemarkKind>().HaveConversion<string>();
+        configurationBuilder.Properties<RefusedFor>().HaveConversion<string>();
     }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)

@@ -1,4 +1,5 @@
 using Jumpwright.Quantities;
+using Jumpwright.Recordings;
 
 namespace Jumpwright.Storage.Stores;
 
@@ -34,21 +35,23 @@ internal static class StoreRefusals
         new($"The bytes with the SHA-256 {sha256} are damaged in the store: import the squad folder into a new store.");
 
     public static Refusal TooLarge(string file, long bytes) =>
-        Refusal.Of(
+        RefusedFor.TooLong.Refuse(
             $"{file} is {bytes / (1024 * 1024)} MiB long, no recording of a jump is: "
                 + $"cut out the jump and export it again. It was not stored."
         );
 
     public static Refusal CannotRead(string file, string why) =>
-        Refusal.Of(
+        RefusedFor.NotThere.Refuse(
             $"{file} can't be opened ({why}): close it in other programs, check its permissions, and import again."
         );
 
     public static Refusal Changed(string file) =>
-        Refusal.Of($"{file} changed while it was imported: wait until the device has written it, then import again.");
+        RefusedFor.NotThere.Refuse(
+            $"{file} changed while it was imported: wait until the device has written it, then import again."
+        );
 
     public static Refusal Fault(string file, string what) =>
-        Refusal.Of(
+        RefusedFor.OwnFault.Refuse(
             $"{file} could not be measured because of a fault in this program ({what}): keep the file and report it."
         );
 

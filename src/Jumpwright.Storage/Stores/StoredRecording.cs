@@ -11,11 +11,13 @@ namespace Jumpwright.Storage.Stores;
 /// <param name="Device">What wrote it; null when it could not be read and its refusal did not tell.</param>
 /// <param name="TrialCount">Measured trials; 0 when it was refused.</param>
 /// <param name="Refusal">Why it was refused; null when it was measured.</param>
+/// <param name="RefusedFor">The kind of that refusal; null when it was measured, or refused by a version that kept no kind.</param>
 public sealed record StoredRecording(
     string File,
     string? Sha256,
     RecordingLabels Labels,
     Device? Device,
     int TrialCount,
-    Refusal? Refusal
+    Refusal? Refusal,
+    RefusedFor? RefusedFor = null
 );

@@ -37,6 +37,7 @@ internal static class TrialRows
             Refusal = measured.Trials.TryGet(out ImmutableArray<Trial> trials, out Refusal? refusal)
                 ? null
                 : refusal.Sentence,
+            RefusedFor = refusal?.Kind(),
         };
         if (refusal is null)
         {

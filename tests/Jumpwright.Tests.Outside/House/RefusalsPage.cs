@@ -128,23 +128,38 @@ internal static class RefusalsPage
 
     private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal);
 
+    /// <summary>Every refusal of a recording there is, with example values.</summary>
+    public static IEnumerable<(string Name, Refusal Refusal)> EveryRefusal =>
+        Rooms
+            .SelectMany(r => Made(r.From.GetType(r.Type, throwOnError: true)!))
+            .Where(m => m.Made is Refusal)
+            .Select(m => (m.Name, (Refusal)m.Made!));
+
     private static IEnumerable<(string Name, string Sentence)> Sentences(Type type)
+    {
+        foreach ((string name, object? made) in Made(type))
+        {
+            switch (made)
+            {
+                case Refusal refusal:
+                    yield return (name, refusal.Sentence);
+                    break;
+                case Sentence sentence:
+                    yield return (name, sentence);
+                    break;
+                default:
+                    break;
+            }
+        }
+    }
+
+    private static IEnumerable<(string Name, object? Made)> Made(Type type)
     {
         const BindingFlags Public = BindingFlags.Static | BindingFlags.Public | BindingFlags.DeclaredOnly;
         foreach (MethodInfo method in type.GetMethods(Public))
         {
             object?[] arguments = [.. method.GetParameters().Select(p => Example(method.Name, p))];
-            switch (method.Invoke(null, arguments))
-            {
-                case Refusal refusal:
-                    yield return (method.Name, refusal.Sentence);
-                    break;
-                case Sentence sentence:
-                    yield return (method.Name, sentence);
-                    break;
-                case null:
-                    break;
-            }
+            yield return (method.Name, method.Invoke(null, arguments));
         }
     }
 

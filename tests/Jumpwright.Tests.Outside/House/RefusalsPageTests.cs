@@ -1,3 +1,5 @@
+using Jumpwright.Recordings;
+
 namespace Jumpwright.Tests.Outside.House;
 
 public class RefusalsPageTests
@@ -22,6 +24,20 @@ public class RefusalsPageTests
                 + "\nNo more in the code:\n"
                 + string.Join("\n", stale)
         );
+    }
+
+    /// <summary>Nobody has to tell one refusal from another by its words.</summary>
+    [Fact]
+    public void Refusal_HasItsKind_BesideItsWords()
+    {
+        (string Name, Quantities.Refusal Refusal)[] all =
+        [
+            // These two are of a folder, and no recording is in sight.
+            .. RefusalsPage.EveryRefusal.Where(r => r.Name is not ("NoFolder" or "NotASquad")),
+        ];
+        Assert.True(all.Length > 80);
+        Assert.All(all, r => Assert.True(r.Refusal.Kind() is not null, $"{r.Name} has no kind: {r.Refusal}"));
+        Assert.Equal(Enum.GetValues<RefusedFor>().Order(), all.Select(r => r.Refusal.Kind()!.Value).Distinct().Order());
     }
 
     [Fact]

@@ -22,6 +22,7 @@ public class EveryPageTests(ServedDemo demo)
         ["athlete-sore"] = "/athletes/a11",
         ["athlete-unknown"] = "/athletes/a13",
         ["health"] = "/health/a10",
+        ["tests"] = "/tests/a10",
         ["ladder"] = "/athletes/a10/ladder",
         ["said"] = "/athletes/a01/said",
         ["recordings"] = "/athletes/a01/recordings",

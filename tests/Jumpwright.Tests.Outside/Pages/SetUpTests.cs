@@ -131,6 +131,24 @@ public sealed class SetUpTests
         Assert.Empty(SquadFolder.Read(squad.Folder).Require().Athletes);
     }
 
+    /// <summary>Two of one name would be mistaken for each other on card and floor.</summary>
+    [Fact]
+    public async Task SecondAthleteOfOneName_NeedsAMark_AndWhoIsThereIsSaid()
+    {
+        await using OwnSquad squad = await OwnSquad.Begin();
+        await Said(squad, "/set-up/athlete", ("name", "Mia Stone"), ("birth_date", "2001-05-06"), ("operated", "no"));
+        string said = await Said(squad, "/set-up/athlete", ("name", "mia  stone"), ("operated", "no"));
+        Assert.Contains("is in the squad already: a01, born 6 May 2001.", Element(said, "p", "role=\"alert\""));
+        Assert.Contains("aria-invalid=\"true\"", said);
+        Assert.Single(SquadFolder.Read(squad.Folder).Require().Athletes);
+
+        Assert.Contains(
+            "is a02.",
+            await Said(squad, "/set-up/athlete", ("name", "Mia Stone 2003"), ("operated", "no"))
+        );
+        Assert.Equal(2, SquadFolder.Read(squad.Folder).Require().Athletes.Length);
+    }
+
     [Fact]
     public async Task MassWithADecimalComma_AndAPlaceInGerman_StandInTheFolderAsItsFilesNameThem()
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Jumpwright.App.Desk;
@@ -6,6 +7,7 @@ using Jumpwright.App.Wording;
 using Jumpwright.Quantities;
 using Jumpwright.Storage.Folders;
 using Jumpwright.Storage.Stores;
+using Jumpwright.Trials;
 using static Jumpwright.App.Wording.TextBook;
 
 namespace Jumpwright.App.Pages.Routes;
@@ -27,7 +29,7 @@ internal static class IntakeRoutes
     public static void Map(WebApplication app, FrontDesk desk)
     {
         var incoming = new Incoming(desk);
-        app.MapGet("/import", (string? done) => Page(desk, done, null));
+        app.MapGet("/import", (string? done, string? mend) => Page(desk, done, null, mend: mend));
         app.MapPost(
             "/import/{intake}/file",
             async (string intake, string? name, HttpRequest request, CancellationToken cancel) =>
@@ -116,15 +118,19 @@ internal static class IntakeRoutes
                     return Page(desk, null, [wrong]);
                 }
 
+                bool onlyTicked = form["some"] == "yes";
+                if (onlyTicked && form["file"].Count == 0)
+                {
+                    return Page(desk, null, [new Piece(T["import.lacking.none-ticked"])]);
+                }
+
                 return Page(
                     desk,
                     null,
                     incoming
                         .LabelAll(
                             form["intake"].ToString(),
-                            form["some"] == "yes"
-                                ? form["file"].OfType<string>().ToHashSet(StringComparer.Ordinal)
-                                : null,
+                            onlyTicked ? form["file"].OfType<string>().ToHashSet(StringComparer.Ordinal) : null,
                             cells,
                             cancel
                         )
@@ -213,7 +219,13 @@ internal static class IntakeRoutes
         return null;
     }
 
-    private static IResult Page(FrontDesk desk, string? done, Piece[]? says, FormFault? fault = null) =>
+    private static IResult Page(
+        FrontDesk desk,
+        string? done,
+        Piece[]? says,
+        FormFault? fault = null,
+        string? mend = null
+    ) =>
         Answers.Page<ImportPage>(
             new
             {
@@ -225,6 +237,9 @@ internal static class IntakeRoutes
                 Just = done,
                 Says = says,
                 Fault = fault,
+                Mend = mend,
+                Measured = (Func<IReadOnlyCollection<string>, ImmutableDictionary<string, ImmutableArray<Trial>>>)
+                    desk.Opened.TrialsIn,
             }
         );
 }

@@ -48,6 +48,14 @@ internal static class SetUpRoutes
                     return Page(desk, new FormFault("athlete", field, new Piece(sentence), form));
                 }
 
+                if (Namesakes(desk.Book, cells["name"]) is { Length: > 0 } there)
+                {
+                    return Page(
+                        desk,
+                        new FormFault("athlete", "name", new Piece(T["set-up.name.there", cells["name"], there]), form)
+                    );
+                }
+
                 return Change(
                     desk,
                     folder =>
@@ -129,6 +137,22 @@ internal static class SetUpRoutes
             : operated == "no" && written ? ("site", T["set-up.ever.both"])
             : !IsDay(cells["operation_date"]) ? ("operated", T["set-up.operated.wrong"])
             : null;
+    }
+
+    /// <summary>
+    /// Who is called so already, with what tells them apart; empty where nobody is. Two of one name on card and floor would be mistaken for
+    /// each other, so the second one's name needs a mark.
+    /// </summary>
+    private static string Namesakes(Workbook book, string name)
+    {
+        static string Plain(string name) =>
+            string.Join(' ', name.Normalize().Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return string.Join(
+            "; ",
+            book.Leaves.Select(l => l.Athlete)
+                .Where(a => string.Equals(Plain(a.Name), Plain(name), StringComparison.OrdinalIgnoreCase))
+                .Select(a => a.BirthDate is { } born ? T["set-up.name.born", a.Id, Dates.Short(born)] : a.Id)
+        );
     }
 
     private static bool IsDay(string cell) => cell.Length == 0 || LocalDatePattern.Iso.Parse(cell).Success;

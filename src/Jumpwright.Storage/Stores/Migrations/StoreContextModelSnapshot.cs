@@ -388,6 +388,10 @@ namespace Jumpwright.Storage.Stores.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("refusal");
 
+                    b.Property<string>("RefusedFor")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("refused_for");
+
                     b.Property<string>("Sha256")
                         .IsRequired()
                         .HasColumnType("TEXT")
@@ -560,6 +564,10 @@ namespace Jumpwright.Storage.Stores.Migrations
                     b.Property<string>("Refusal")
                         .HasColumnType("TEXT")
                         .HasColumnName("refusal");
+
+                    b.Property<string>("RefusedFor")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("refused_for");
 
                     b.Property<string>("Sha256")
                         .HasColumnType("TEXT")

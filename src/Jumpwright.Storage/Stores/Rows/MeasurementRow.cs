@@ -39,5 +39,8 @@ internal sealed class MeasurementRow
     /// <summary>The sentence with which it was refused; null when it was measured.</summary>
     public string? Refusal { get; init; }
 
+    /// <summary>The kind of that refusal; null as well where a version that kept none wrote it.</summary>
+    public RefusedFor? RefusedFor { get; init; }
+
     public List<TrialRow> Trials { get; init; } = [];
 }

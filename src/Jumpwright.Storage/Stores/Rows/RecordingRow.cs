@@ -1,3 +1,5 @@
+using Jumpwright.Recordings;
+
 namespace Jumpwright.Storage.Stores.Rows;
 
 /// <summary>A recording of the squad folder: which bytes it holds and which measurement of them counts.</summary>
@@ -17,6 +19,9 @@ internal sealed class RecordingRow
 
     /// <summary>Why it was refused before it was opened.</summary>
     public string? Refusal { get; set; }
+
+    /// <summary>The kind of that refusal; null as well where a version that kept none wrote it.</summary>
+    public RefusedFor? RefusedFor { get; set; }
 
     /// <summary>Whose it is by the manifest, if it was refused before it was opened.</summary>
     public string? AthleteId { get; set; }
