@@ -71,7 +71,7 @@ public sealed class NewUserTests(ServedDemo demo)
             await missing.Locator("select[name=task]").SelectOptionAsync("countermovement-jump");
             // One of them is of frames that somebody counted in a film, and says not how fast the camera was.
             await missing.Locator("input[name=frames_per_second]").FillAsync("240");
-            await missing.Locator("button").ClickAsync();
+            await missing.Locator("button[value=all]").ClickAsync();
             await page.WaitForSelectorAsync("text=For 3 recordings that is written down now");
             await Shot("labelled");
 
