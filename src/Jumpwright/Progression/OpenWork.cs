@@ -153,7 +153,8 @@ public sealed class OpenWork
                         : new NamedTest(finding.Quality, $"Its test waits: it is not for now.")
                     : untested
                         ? NamedTest.First(finding.Quality, test)
-                        : NamedTest.Settling(finding.Quality, test);
+                    : finding.Verdict == FindingVerdict.NotTested ? NamedTest.OfUntested(finding.Quality, test)
+                    : NamedTest.Settling(finding.Quality, test);
             }
         }
 
