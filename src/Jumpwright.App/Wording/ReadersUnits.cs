@@ -39,7 +39,7 @@ internal static partial class ReadersUnits
             "m" => Customary.InchesToWrite(value),
             _ => Math.Round(Customary.PoundsOf(value), 1),
         };
-        return Numerals.Write(said, "0.#", language);
+        return Numerals.Write(said, "0.#", written.Contains(',', StringComparison.Ordinal) ? "de" : language);
     }
 
     /// <summary>One number or several of one unit: <c>20-30 cm</c>, <c>10 then 15 then 20 cm</c>.</summary>
