@@ -52,7 +52,9 @@ internal static class CurveDrawing
         Add($"<path d=\"M{Left} 10V{High - Bottom}H{Wide - 10}\" stroke=\"currentColor\" fill=\"none\"/>");
         foreach (double at in Ticks(top))
         {
-            Add($"<text x=\"{Left - 8}\" y=\"{Y(at) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{Numerals.Write(at, "0.####", Speech.Now.Language)}</text>");
+            Add(
+                $"<text x=\"{Left - 8}\" y=\"{Y(at) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{Numerals.Write(at, "0.####", Speech.Now.Language)}</text>"
+            );
         }
 
         foreach (double at in Ticks(right))

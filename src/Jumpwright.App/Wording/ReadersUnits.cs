@@ -24,7 +24,8 @@ internal static partial class ReadersUnits
                     {
                         string unit = found.Groups["unit"].Value;
                         string said = unit == "kg" ? "lb" : "in";
-                        return Number().Replace(found.Groups["numbers"].Value, n => Converted(n.Value, unit, speech.Language))
+                        return Number()
+                                .Replace(found.Groups["numbers"].Value, n => Converted(n.Value, unit, speech.Language))
                             + " "
                             + (TextBook.Of(speech.Language, $"unit.{said}") ?? said);
                     }
@@ -39,7 +40,7 @@ internal static partial class ReadersUnits
             "m" => Customary.InchesToWrite(value),
             _ => Math.Round(Customary.PoundsOf(value), 1),
         };
-        return Numerals.Write(said, "0.#", written.Contains(',', StringComparison.Ordinal) ? "de" : language);
+        return Numerals.Write(said, "0.#", language);
     }
 
     /// <summary>One number or several of one unit: <c>20-30 cm</c>, <c>10 then 15 then 20 cm</c>.</summary>

@@ -100,5 +100,6 @@ internal static class BandPlot
 
     public static byte[] Jpeg(ReportPlot data, string language) => PlotSheet.Trend.Jpeg(Draw(data, language));
 
-    public static string Svg(ReportPlot data, string language) => InlineSvg.Of(Draw(data, language), PlotSheet.Trend, data.Title, data.InWords);
+    public static string Svg(ReportPlot data, string language) =>
+        InlineSvg.Of(Draw(data, language), PlotSheet.Trend, data.Title, data.InWords);
 }

@@ -124,5 +124,10 @@ internal static class TrendPlot
 
     /// <summary>As exactly as its doubt lets it, as everywhere.</summary>
     private static SaidNumber Number(double value, double u) =>
-        new(value.ToString("F" + Digits.Of(u, value).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+        new(
+            value.ToString(
+                "F" + Digits.Of(u, value).ToString(CultureInfo.InvariantCulture),
+                CultureInfo.InvariantCulture
+            )
+        );
 }

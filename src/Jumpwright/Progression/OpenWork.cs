@@ -153,8 +153,9 @@ public sealed class OpenWork
                         : Waits(finding)
                     : untested
                         ? NamedTest.First(finding.Quality, test)
-                    : finding.Verdict == FindingVerdict.NotTested ? NamedTest.OfUntested(finding.Quality, test)
-                    : NamedTest.Settling(finding.Quality, test);
+                        : finding.Verdict == FindingVerdict.NotTested
+                            ? NamedTest.OfUntested(finding.Quality, test)
+                            : NamedTest.Settling(finding.Quality, test);
             }
         }
 

@@ -253,7 +253,10 @@ public sealed class LimitBook
             }
 
             LimitSense sense = line.Sense == "at-most" ? LimitSense.AtMost : LimitSense.AtLeast;
-            limits.Add(id, new LimitValue(id, line.Value, unit, kind, sense, source, says) { Least = least, Most = line.Most });
+            limits.Add(
+                id,
+                new LimitValue(id, line.Value, unit, kind, sense, source, says) { Least = least, Most = line.Most }
+            );
         }
 
         return new LimitBook(

@@ -80,14 +80,24 @@ public partial class GermanNumbersTests(ServedDemo demo)
         );
 
     private static IEnumerable<string> SpokenTemplates() =>
-        App.Wording.SpokenSentences.Templates("de")
+        App
+            .Wording.SpokenSentences.Templates("de")
             .Select(t => App.Wording.SpokenSentences.TemplateIn("de", t)!)
             .Concat(App.Wording.TextBook.Keys("de").Select(k => App.Wording.TextBook.Of("de", k)!));
 
     private static IEnumerable<string> Words(Exercise exercise)
     {
         ExerciseWords words = Wordings.Of(exercise, "de");
-        return [words.Name, words.Purpose, words.SetUp, words.Progress, words.StopRule, .. words.Cues, .. words.Cautions];
+        return
+        [
+            words.Name,
+            words.Purpose,
+            words.SetUp,
+            words.Progress,
+            words.StopRule,
+            .. words.Cues,
+            .. words.Cautions,
+        ];
     }
 
     private static string[] Points(string page)

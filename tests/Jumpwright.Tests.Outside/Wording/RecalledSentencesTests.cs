@@ -89,9 +89,9 @@ public partial class RecalledSentencesTests
     }
 
     private static string Numbers(string text) =>
-        string.Join(' ', Number().Matches(text).Select(m => m.Value).Order(StringComparer.Ordinal));
+        string.Join(' ', Number().Matches(text).Select(m => m.Value.Replace(',', '.')).Order(StringComparer.Ordinal));
 
-    [GeneratedRegex(@"[0-9]+(?:\.[0-9]+)?")]
+    [GeneratedRegex(@"[0-9]+(?:[.,][0-9]+)?")]
     private static partial Regex Number();
 
     [GeneratedRegex(@"\b(?:the|and|of|with|not|are|by|from|after|this|that|then|until)\b")]

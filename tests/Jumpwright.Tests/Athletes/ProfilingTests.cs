@@ -181,11 +181,7 @@ public class ProfilingTests
         Assert.Equal(Quality.Landing, profile.Test?.Quality);
         Finding landing = profile.Findings.First(f => f.Quality == Quality.Landing);
         Assert.StartsWith("To test landing: ", profile.Test?.Said, StringComparison.Ordinal);
-        Assert.EndsWith(
-            landing.NextTest!.ToString()[1..] + ".",
-            profile.Summary,
-            StringComparison.Ordinal
-        );
+        Assert.EndsWith(landing.NextTest!.ToString()[1..] + ".", profile.Summary, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -167,10 +167,7 @@ public class CardsTests
         Assert.All(
             Catalogue.Standard.Exercises.Where(e => !e.HasOwnStop),
             e =>
-                Assert.Matches(
-                    @"^Stop when height falls by 10 %, or at the second landing with a fault\.$",
-                    e.StopRule
-                )
+                Assert.Matches(@"^Stop when height falls by 10 %, or at the second landing with a fault\.$", e.StopRule)
         );
 
     /// <summary>The kind of a reason decides, however it is worded.</summary>

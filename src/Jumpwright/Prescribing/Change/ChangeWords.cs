@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Collections.Immutable;
+using System.Globalization;
 using Jumpwright.Quantities;
 using Jumpwright.Statistics;
 using NodaTime;
