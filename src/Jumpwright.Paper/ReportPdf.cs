@@ -32,19 +32,20 @@ public static class ReportPdf
     public static Picture Draw(ReportPlot plot, SentenceWriter? writer = null)
     {
         ArgumentNullException.ThrowIfNull(plot);
-        ReportPlot written = plot.Written((writer ?? SentenceWriter.English).Write);
+        SentenceWriter by = writer ?? SentenceWriter.English;
+        ReportPlot written = plot.Written(by.Write);
         return new Picture(
-            () => BandPlot.Png(written),
-            () => BandPlot.Jpeg(written),
-            () => BandPlot.Svg(written),
+            () => BandPlot.Png(written, by.Language),
+            () => BandPlot.Jpeg(written, by.Language),
+            () => BandPlot.Svg(written, by.Language),
             written.InWords
         );
     }
 
     /// <summary>The same for a page.</summary>
-    public static string Svg(ReportPlot plot)
+    public static string Svg(ReportPlot plot, string language = "en")
     {
         ArgumentNullException.ThrowIfNull(plot);
-        return BandPlot.Svg(plot);
+        return BandPlot.Svg(plot, language);
     }
 }

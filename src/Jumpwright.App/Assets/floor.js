@@ -6,7 +6,12 @@
   const byId = id => document.getElementById(id);
 
   // A text with its gaps filled: as a string, or as parts, in which what the catalogue and the cards say is marked with its language.
-  const t = (key, ...filled) => floorWords[key].replace(/\{(\d)\}/g, (_, i) => filled[i]);
+  const t = (key, ...filled) => floorWords[key].replace(/\{(\d)\}/g, (_, i) => typeof filled[i] === "number" ? written(filled[i]) : filled[i]);
+  // A number as the page's language writes it; the program has the same rule (Numerals).
+  const written = (n, digits) => {
+    const plain = digits === undefined ? String(n) : n.toFixed(digits);
+    return document.documentElement.lang === "de" ? plain.replace(".", ",") : plain;
+  };
   const say = (key, ...filled) => floorWords[key].split(/(\{\d\})/).flatMap(p => /^\{\d\}$/.test(p) ? filled[p[1]] : p);
   // What a card says comes with its language; a session kept before it did has English strings.
   const en = said => said?.en === undefined ? { en: said } : said;
@@ -303,7 +308,7 @@
       return t("test.contact", Math.round(1000 * mean(contacts)), Math.round(1000 * rule.contact_above_s));
     const from = rule.height_from_m !== null ? rule.height_from_m : heights.length > 1 ? heights[0] : null;
     if (rule.height_loss_pct !== null && heights.length && from !== null && mean(heights) < from * (1 - rule.height_loss_pct / 100) - 1e-9)
-      return t("test.height", (100 * from).toFixed(1), (100 * mean(heights)).toFixed(1), rule.height_loss_pct);
+      return t("test.height", written(100 * from, 1), written(100 * mean(heights), 1), rule.height_loss_pct);
     return null;
   };
 

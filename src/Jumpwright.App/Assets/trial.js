@@ -15,6 +15,8 @@
   const pen = canvas.getContext("2d");
   const said = root.querySelector("[data-said]");
   const words = root.dataset; // what is said in the page's language
+  // A number as the page's language writes it; the program has the same rule (Numerals).
+  const written = (n, digits) => document.documentElement.lang === "de" ? n.toFixed(digits).replace(".", ",") : n.toFixed(digits);
   const say = (text, lang) => {
     said.textContent = text;
     if (lang) said.lang = lang; else said.removeAttribute("lang");
@@ -138,7 +140,7 @@
     list.replaceChildren(...phases.map((phase, i) => {
       const item = document.createElement("li");
       item.textContent = `${i + 1} ` + words.phase
-        .replace("{name}", phase.name).replace("{from}", phase.from.toFixed(2)).replace("{to}", phase.to.toFixed(2));
+        .replace("{name}", phase.name).replace("{from}", written(phase.from, 2)).replace("{to}", written(phase.to, 2));
       return item;
     }));
     if (traces[0].weight) {
@@ -239,7 +241,7 @@
     const tick = step(view.to - view.from);
     for (let t = Math.ceil(view.from / tick) * tick; t <= view.to; t += tick) {
       pen.beginPath(); pen.moveTo(x(t), h - bottom); pen.lineTo(x(t), h - bottom + 5); pen.stroke();
-      pen.fillText(t.toFixed(tick < 0.01 ? 3 : tick < 0.1 ? 2 : tick < 1 ? 1 : 0).replace("-", "−"), x(t), h - bottom + 8);
+      pen.fillText(written(t, tick < 0.01 ? 3 : tick < 0.1 ? 2 : tick < 1 ? 1 : 0).replace("-", "−"), x(t), h - bottom + 8);
     }
     pen.textAlign = "right";
     pen.fillText("s", w - 2, h - bottom + 8);

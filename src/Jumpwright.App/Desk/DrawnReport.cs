@@ -24,7 +24,10 @@ public sealed class DrawnReport(Prescription facts, Report report)
         ArgumentNullException.ThrowIfNull(plot);
         Speech speech = Speech.Now;
         return _drawn
-            .GetOrAdd((plot.Name, speech.Language), _ => new(() => ReportPdf.Svg(plot.Written(SpokenSentences.Text))))
+            .GetOrAdd(
+                (plot.Name, speech.Language),
+                _ => new(() => ReportPdf.Svg(plot.Written(SpokenSentences.Text), speech.Language))
+            )
             .Value;
     }
 }

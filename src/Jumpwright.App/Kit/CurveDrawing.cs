@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Net;
 using System.Text;
+using Jumpwright.App.Wording;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Kit;
 
@@ -50,13 +52,15 @@ internal static class CurveDrawing
         Add($"<path d=\"M{Left} 10V{High - Bottom}H{Wide - 10}\" stroke=\"currentColor\" fill=\"none\"/>");
         foreach (double at in Ticks(top))
         {
-            Add($"<text x=\"{Left - 8}\" y=\"{Y(at) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{at:0.####}</text>");
+            Add(
+                $"<text x=\"{Left - 8}\" y=\"{Y(at) + 5:0}\" text-anchor=\"end\" font-size=\"15\">{Numerals.Write(at, "0.####", Speech.Now.Language)}</text>"
+            );
         }
 
         foreach (double at in Ticks(right))
         {
             Add(
-                $"<text x=\"{X(at):0}\" y=\"{High - Bottom + 18}\" text-anchor=\"middle\" font-size=\"15\">{at:0.####}</text>"
+                $"<text x=\"{X(at):0}\" y=\"{High - Bottom + 18}\" text-anchor=\"middle\" font-size=\"15\">{Numerals.Write(at, "0.####", Speech.Now.Language)}</text>"
             );
         }
 

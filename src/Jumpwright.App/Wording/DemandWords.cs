@@ -16,7 +16,7 @@ internal static class DemandWords
             string number = $"{What(v.Tissue)} {ItemWords.Number(v.Value)}";
             string said = v.Unit == DemandValue.BodyWeights ? T["demand.body-weights", number] : number;
             string from = v.AtDropM is { } drop ? T["demand.from", said, UnitWords.Spoken(drop, "m")] : said;
-            return T[v.Estimated ? "demand.estimated" : "demand.measured", from, v.SourceId];
+            return T[v.Estimated ? "demand.estimated" : "demand.measured", from, Origins.Short(v.SourceId)];
         });
 
     /// <summary>Peak ground force on one leg of somebody of that mass.</summary>

@@ -63,7 +63,7 @@ internal static class ItemWords
     }
 
     /// <summary>A number with as many decimals as it has, at most two.</summary>
-    public static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+    public static string Number(double value) => Numerals.Write(value, "0.##", Speech.Now.Language);
 
     /// <summary>A height to set up.</summary>
     private static string Height(double metres) => UnitWords.Spoken(Math.Round(metres * 100, 1), "cm");

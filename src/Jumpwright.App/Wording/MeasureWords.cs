@@ -94,8 +94,8 @@ internal static partial class MeasureWords
         double doubt = measure.StandardUncertainty * scale;
         int digits = Digits.Of(doubt, value);
         string format = "F" + digits;
-        string number = (Math.Round(value, digits) + 0.0).ToString(format).Replace('-', '−');
-        string said = doubt > 0 ? $"{number} ± {doubt.ToString(format)}" : number;
+        string number = Numerals.Write(Math.Round(value, digits) + 0.0, format, Speech.Now.Language).Replace('-', '−');
+        string said = doubt > 0 ? $"{number} ± {Numerals.Write(doubt, format, Speech.Now.Language)}" : number;
         return unit.Length == 0 ? said : said + " " + UnitWords.Word(unit);
     }
 
@@ -109,12 +109,20 @@ internal static partial class MeasureWords
 
         (double scale, string unit) = Scale(measure);
         double doubt = measure.StandardUncertainty * scale;
-        string number = doubt.ToString(doubt < 0.001 ? "G2" : "F" + Digits.Of(doubt, doubt));
+        string number = Numerals.Write(
+            doubt,
+            doubt < 0.001 ? "G2" : "F" + Digits.Of(doubt, doubt),
+            Speech.Now.Language
+        );
         string said = $"{number} {UnitWords.Word(unit)}".TrimEnd();
         // A difference near nothing is no measure of its own doubt.
         return measure.StandardUncertainty >= Math.Abs(measure.Value)
             ? T["doubt.one", said]
-            : T["doubt.part", said, $"{100 * Math.Abs(measure.StandardUncertainty / measure.Value):0.0}"];
+            : T[
+                "doubt.part",
+                said,
+                Numerals.Write(100 * Math.Abs(measure.StandardUncertainty / measure.Value), "0.0", Speech.Now.Language)
+            ];
     }
 
     /// <summary>How the value was got, in plain English; its own words where the text book knows none.</summary>
@@ -136,7 +144,11 @@ internal static partial class MeasureWords
     {
         string named = NotOfAKey().Replace(Number().Replace(method, "n"), "-").ToLowerInvariant();
         return TextBook.Of(language, $"method.{named}") is { } words
-            ? string.Format(CultureInfo.InvariantCulture, words, [.. Number().Matches(method)])
+            ? string.Format(
+                CultureInfo.InvariantCulture,
+                words,
+                [.. Number().Matches(method).Select(n => Numerals.Write(n.Value, language))]
+            )
             : null;
     }
 

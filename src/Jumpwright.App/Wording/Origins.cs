@@ -241,6 +241,12 @@ internal static class Origins
             _ => source.Text,
         };
 
+    /// <summary>A source by its id in a few words: a paper by who and when.</summary>
+    public static string Short(string id) =>
+        !Bibliography.Standard.TryFind(id, out Source? source) ? id
+        : source.Kind is SourceKind.CommonPractice or SourceKind.House ? Said(source)
+        : source.Short;
+
     /// <summary>In which language that is: papers are named as they are, in English.</summary>
     public static string LanguageOf(Source source) =>
         source.Kind is SourceKind.CommonPractice or SourceKind.House ? Speech.Now.Language : "en";

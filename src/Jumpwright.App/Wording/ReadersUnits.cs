@@ -24,15 +24,15 @@ internal static partial class ReadersUnits
                     {
                         string unit = found.Groups["unit"].Value;
                         string said = unit == "kg" ? "lb" : "in";
-                        return Number().Replace(found.Groups["numbers"].Value, n => Converted(n.Value, unit))
+                        return Number()
+                                .Replace(found.Groups["numbers"].Value, n => Converted(n.Value, unit, speech.Language))
                             + " "
                             + (TextBook.Of(speech.Language, $"unit.{said}") ?? said);
                     }
                 );
 
-    private static string Converted(string written, string unit)
+    private static string Converted(string written, string unit, string language)
     {
-        bool comma = written.Contains(',', StringComparison.Ordinal);
         double value = double.Parse(written.Replace(',', '.'), CultureInfo.InvariantCulture);
         double said = unit switch
         {
@@ -40,8 +40,7 @@ internal static partial class ReadersUnits
             "m" => Customary.InchesToWrite(value),
             _ => Math.Round(Customary.PoundsOf(value), 1),
         };
-        string number = said.ToString("0.#", CultureInfo.InvariantCulture);
-        return comma ? number.Replace('.', ',') : number;
+        return Numerals.Write(said, "0.#", language);
     }
 
     /// <summary>One number or several of one unit: <c>20-30 cm</c>, <c>10 then 15 then 20 cm</c>.</summary>

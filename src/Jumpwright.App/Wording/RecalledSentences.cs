@@ -49,6 +49,10 @@ internal static partial class RecalledSentences
     [GeneratedRegex(@"\{[0-9]+(?::(?<format>[^}]*))?\}", RegexOptions.ExplicitCapture)]
     private static partial Regex Hole();
 
+    /// <summary>A number, or one with its ±; a whole number reads the same in all languages.</summary>
+    [GeneratedRegex(@"\A[-−]?[0-9]+\.[0-9]+(?: ± [0-9]+\.[0-9]+)?\z")]
+    private static partial Regex WrittenNumber();
+
     /// <summary>One template, and how words are read by it.</summary>
     private sealed class Kind
     {
@@ -120,6 +124,7 @@ internal static partial class RecalledSentences
             _formats[hole] switch
             {
                 null when _words[hole].EndsWith('\'') => words,
+                null when WrittenNumber().IsMatch(words) => new SaidNumber(words),
                 null => (object?)FindAll(words) ?? (IsName(words) ? words : null),
                 "capital" or "small" or "open" or "small open" => FindAll(words),
                 { } format when UnitOf(format) is { } unit => Quantity(words.Split(' ')[0], unit),

@@ -66,5 +66,5 @@ internal static class Spoken
     public static string Of(Device device) => Find($"device.{device}") ?? Words.Of(device);
 
     /// <summary>A probability or share to two decimals.</summary>
-    public static string Two(double p) => p.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
+    public static string Two(double p) => Numerals.Write(p, "0.00", Speech.Now.Language);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Resources;
+using Jumpwright.Quantities;
 
 namespace Jumpwright.App.Wording;
 
@@ -32,7 +33,7 @@ internal sealed class TextBook
 
     /// <summary>The text with its gaps filled.</summary>
     public string this[string key, params object?[] filled] =>
-        string.Format(CultureInfo.InvariantCulture, this[key], filled);
+        string.Format(Numerals.In(Speech.Now.Language), this[key], filled);
 
     /// <summary>A count in words: the key's <c>.one</c> or <c>.many</c>.</summary>
     public static string Counted(string key, int count) => T[$"{key}.{(count == 1 ? "one" : "many")}", count];

@@ -66,7 +66,7 @@ internal sealed class ReportLayout(Report report, double width, PaperWords words
     {
         double each = (width - Gutter) / 2;
         double height = each * PlotSheet.Trend.Height / PlotSheet.Trend.Width;
-        byte[][] pictures = [.. pair.Select(plot => BandPlot.Jpeg(plot.Written(words.Say)))];
+        byte[][] pictures = [.. pair.Select(plot => BandPlot.Jpeg(plot.Written(words.Say), words.Language))];
         return new Row(
             height,
             (g, x, y) =>

@@ -7,7 +7,7 @@ namespace Jumpwright.Paper.Plotting;
 /// <summary>A line with its band, the measured points, and one marked place; reads the same without colour.</summary>
 internal static class BandPlot
 {
-    public static Plot Draw(ReportPlot data)
+    public static Plot Draw(ReportPlot data, string language)
     {
         if (data.Line.IsDefaultOrEmpty)
         {
@@ -93,12 +93,13 @@ internal static class BandPlot
 
         TracePlot.Label(plot.Axes.Left.Label, Fonts.PaperFonts.Printable(data.YLabel));
         TracePlot.Label(plot.Axes.Bottom.Label, Fonts.PaperFonts.Printable(data.XLabel));
-        return plot;
+        return PlotSheet.Spoken(plot, language);
     }
 
-    public static byte[] Png(ReportPlot data) => PlotSheet.Trend.Png(Draw(data));
+    public static byte[] Png(ReportPlot data, string language) => PlotSheet.Trend.Png(Draw(data, language));
 
-    public static byte[] Jpeg(ReportPlot data) => PlotSheet.Trend.Jpeg(Draw(data));
+    public static byte[] Jpeg(ReportPlot data, string language) => PlotSheet.Trend.Jpeg(Draw(data, language));
 
-    public static string Svg(ReportPlot data) => InlineSvg.Of(Draw(data), PlotSheet.Trend, data.Title, data.InWords);
+    public static string Svg(ReportPlot data, string language) =>
+        InlineSvg.Of(Draw(data, language), PlotSheet.Trend, data.Title, data.InWords);
 }

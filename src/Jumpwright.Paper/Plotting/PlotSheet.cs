@@ -1,3 +1,4 @@
+using Jumpwright.Quantities;
 using ScottPlot;
 using SkiaSharp;
 
@@ -51,6 +52,21 @@ internal sealed record PlotSheet(int Width, int Height)
         plot.Axes.Title.Label.FontSize = TitleType;
         plot.Axes.Title.Label.Bold = true;
         plot.Axes.Title.Label.ForeColor = Ink;
+        return plot;
+    }
+
+    /// <summary>Numbers at the axes as the language writes them, where the plot chose them itself.</summary>
+    public static Plot Spoken(Plot plot, string language)
+    {
+        foreach (IAxis axis in new IAxis[] { plot.Axes.Left, plot.Axes.Bottom })
+        {
+            if (axis.TickGenerator is ScottPlot.TickGenerators.NumericAutomatic chosen)
+            {
+                Func<double, string> plain = chosen.LabelFormatter;
+                chosen.LabelFormatter = at => Numerals.Write(plain(at), language);
+            }
+        }
+
         return plot;
     }
 

@@ -332,13 +332,13 @@ internal static class TracePlot
         var ticks = new ScottPlot.TickGenerators.NumericManual();
         for (double at = 0; at <= peak * 1.02; at += step)
         {
-            ticks.AddMajor(at, at.ToString("0", CultureInfo.InvariantCulture));
+            ticks.AddMajor(at, Numerals.Write(at, "0", writer.Language));
         }
 
         plot.Axes.Left.TickGenerator = ticks;
         Sentence[] below = [$"Time (s)", .. Key(trace)];
         Label(plot.Axes.Bottom.Label, string.Join('\n', below.Select(writer.Write)));
-        plot.Axes.Bottom.TickGenerator = Seconds(from, to);
+        plot.Axes.Bottom.TickGenerator = Seconds(from, to, writer);
         plot.Grid.XAxisStyle.IsVisible = false;
         Label(plot.Axes.Left.Label, writer.Write($"Force (N)"));
     }
@@ -357,7 +357,7 @@ internal static class TracePlot
         }
     }
 
-    private static ScottPlot.TickGenerators.NumericManual Seconds(double from, double to)
+    private static ScottPlot.TickGenerators.NumericManual Seconds(double from, double to, SentenceWriter writer)
     {
         double step = (to - from) switch
         {
@@ -370,7 +370,7 @@ internal static class TracePlot
         var ticks = new ScottPlot.TickGenerators.NumericManual();
         for (double k = Math.Ceiling(from / step); k * step <= to; k++)
         {
-            ticks.AddMajor(k * step, (k * step).ToString("0.0", CultureInfo.InvariantCulture));
+            ticks.AddMajor(k * step, Numerals.Write(k * step, "0.0", writer.Language));
         }
 
         return ticks;

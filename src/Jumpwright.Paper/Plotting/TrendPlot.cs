@@ -45,7 +45,7 @@ internal static class TrendPlot
         dots.Color = PlotSheet.Ink;
         dots.MarkerSize = 12;
         TrendPoint last = inOrder[^1];
-        string said = $"{Number(last.Value, last.U)} ± {Number(last.U, last.U)} {unit}";
+        string said = writer.Write($"{Number(last.Value, last.U)} ± {Number(last.U, last.U)} {unit}");
         var text = plot.Add.Text(
             Fonts.PaperFonts.Printable(said),
             x[^1],
@@ -60,7 +60,7 @@ internal static class TrendPlot
         plot.Axes.Bottom.TickGenerator = Days(inOrder, x, span, writer);
         TracePlot.Label(plot.Axes.Left.Label, Fonts.PaperFonts.Printable(unit));
         TracePlot.Label(plot.Axes.Bottom.Label, writer.Write($"Day (bars: ±)"));
-        return plot;
+        return PlotSheet.Spoken(plot, writer.Language);
     }
 
     /// <summary>
@@ -123,6 +123,11 @@ internal static class TrendPlot
     }
 
     /// <summary>As exactly as its doubt lets it, as everywhere.</summary>
-    private static string Number(double value, double u) =>
-        value.ToString("F" + Digits.Of(u, value).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    private static SaidNumber Number(double value, double u) =>
+        new(
+            value.ToString(
+                "F" + Digits.Of(u, value).ToString(CultureInfo.InvariantCulture),
+                CultureInfo.InvariantCulture
+            )
+        );
 }

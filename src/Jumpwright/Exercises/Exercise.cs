@@ -96,6 +96,9 @@ public sealed record Exercise
     public required string Progress { get; init; }
     public required DoseRange Dose { get; init; }
     public required string StopRule { get; init; }
+
+    /// <summary>Whether its stop rule ends it by something that no dose says in numbers, so that it stands on the card beside them.</summary>
+    public bool HasOwnStop { get; init; } = true;
     public required ImmutableArray<string> Cautions { get; init; }
     public required ImmutableArray<EntryCriterion> Entry { get; init; }
     public required ImmutableArray<string> Regressions { get; init; }

@@ -37,6 +37,7 @@ internal sealed record ExerciseFile
     public required string Progress { get; init; }
     public required DosePart Dose { get; init; }
     public required string StopRule { get; init; }
+    public bool? OwnStop { get; init; }
     public required ImmutableArray<string> Cautions { get; init; }
     public required ImmutableArray<EntryPart> Entry { get; init; }
     public required ImmutableArray<string> Regressions { get; init; }
@@ -141,6 +142,7 @@ internal sealed record ExerciseFile
             Progress = Progress,
             Dose = Dose.ToRange(),
             StopRule = StopRule,
+            HasOwnStop = OwnStop ?? true,
             Cautions = Cautions,
             Entry = entry.ToImmutable(),
             Regressions = Regressions,

@@ -150,19 +150,43 @@ public sealed class OpenWork
                 named = told.TestWaits
                     ? Of(finding).First?.Step is { } step && !CriterionJudge.IsWaiting(step)
                         ? NamedTest.First(finding.Quality, step)
-                        : new NamedTest(finding.Quality, $"Its test waits: it is not for now.")
+                        : Waits(finding)
                     : untested
                         ? NamedTest.First(finding.Quality, test)
-                        : NamedTest.Settling(finding.Quality, test);
+                        : finding.Verdict == FindingVerdict.NotTested
+                            ? NamedTest.OfUntested(finding.Quality, test)
+                            : NamedTest.Settling(finding.Quality, test);
             }
+        }
+
+        ImmutableArray<Finding> all = findings.MoveToImmutable();
+        // Of several that nobody tested, one that may be tested now is named before one that waits.
+        if (
+            !untested
+            && named is not null
+            && all.Any(f => f is { TestWaits: true, Verdict: FindingVerdict.NotTested } && f.Quality == named.Quality)
+            && profile.Test is { Quality: not (Quality.Landing or Quality.SingleLeg) }
+            && all.FirstOrDefault(f => f is { TestWaits: false, Verdict: FindingVerdict.NotTested })
+                is { NextTest: { } free } instead
+        )
+        {
+            named = NamedTest.OfUntested(instead.Quality, free);
         }
 
         return profile with
         {
-            Findings = findings.MoveToImmutable(),
+            Findings = all,
             Test = named,
         };
     }
+
+    private static NamedTest Waits(Finding finding) =>
+        new(
+            finding.Quality,
+            finding.Verdict == FindingVerdict.NotTested
+                ? Sentence.Of($"The test of {QualityNames.Of(finding.Quality)} waits: it is not for now.")
+                : Sentence.Of($"Its test waits: it is not for now.")
+        );
 
     private Finding Told(Finding finding)
     {

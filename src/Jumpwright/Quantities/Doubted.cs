@@ -12,12 +12,12 @@ public static class Doubted
     public static Sentence Percent(double value, double doubt) => $"{Number(value, doubt)} %";
 
     /// <summary>A number with one standard uncertainty, for example <c>0.29 ± 0.02</c>.</summary>
-    public static string Number(double value, double doubt)
+    public static SaidNumber Number(double value, double doubt)
     {
         int digits = Digits.Of(doubt, value);
         // Nothing is written as a negative nought.
         double rounded = Math.Round(value, digits) + 0.0;
         string number = rounded.ToString("F" + digits, CultureInfo.InvariantCulture).Replace('-', '−');
-        return $"{number} ± {doubt.ToString("F" + digits, CultureInfo.InvariantCulture)}";
+        return new($"{number} ± {doubt.ToString("F" + digits, CultureInfo.InvariantCulture)}");
     }
 }

@@ -51,12 +51,12 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
             UnitName unit => UnitOf(unit),
             SaidRole role => RoleOf(role),
             ISaid said => Shaped(said.In(Language), format),
-            DoubtedLength length => QuantityOf(length.ToString(Units)),
-            LoadToTake load => QuantityOf(load.ToString(Units)),
-            HeightToSet height => QuantityOf(height.ToString(Units)),
-            Length length => QuantityOf(length.ToString(format, Units)),
-            Mass mass => QuantityOf(mass.ToString(format, Units)),
-            IFormattable value => value.ToString(format, CultureInfo.InvariantCulture),
+            DoubtedLength length => Quantity(length.ToString(Units)),
+            LoadToTake load => Quantity(load.ToString(Units)),
+            HeightToSet height => Quantity(height.ToString(Units)),
+            Length length => Quantity(length.ToString(format, Units)),
+            Mass mass => Quantity(mass.ToString(format, Units)),
+            IFormattable value => value.ToString(format, Numerals.In(Language)),
             _ => arg.ToString() ?? "",
         };
 
@@ -99,6 +99,8 @@ public class SentenceWriter : IFormatProvider, ICustomFormatter
     /// <summary>Words within a sentence whose first letter would be small; where nouns have capitals they keep them.</summary>
     protected virtual string Small(string words) =>
         words.Length == 0 ? words : char.ToLowerInvariant(words[0]) + words[1..];
+
+    private string Quantity(string withPoints) => QuantityOf(Numerals.Write(withPoints, Language));
 
     private string Shaped(string words, string? format) =>
         format switch

@@ -8,15 +8,12 @@ namespace Jumpwright.Safety;
 
 /// <summary>
 /// Every limit as data, and what somebody set otherwise. House limits can be tightened, never loosened; published, consensus
-/// and common-practice ones can be loosened by name, with a reason and an end within 28 days, to twice or half of what they are at most; preferences freely.
+/// and common-practice ones can be loosened by name, with a reason and an end within 28 days, as far as the data say (to twice or half of it; house rule); preferences freely.
 /// </summary>
 public sealed class LimitBook
 {
     /// <summary>Days that an override may last.</summary>
     public const int DaysAtMost = 28;
-
-    /// <summary>An override loosens a limit no further than to so many times of it, or to one part in so many (house rule).</summary>
-    private const double LoosensTimes = 2;
 
     private const string Resource = "Jumpwright.Safety.Data.limits.json";
 
@@ -153,10 +150,7 @@ public sealed class LimitBook
             return $"{name} has no usable value; {stays} stays.";
         }
 
-        if (
-            (asked.Limit.EndsWith("-probability", StringComparison.Ordinal) && asked.Value is <= 0.5 or > 1)
-            || (limit.Unit is "sessions" or "faults" or "exercises" && asked.Value < 1 && limit.Value >= 1)
-        )
+        if (!limit.Allows(asked.Value) && (!limit.IsLoosenedBy(asked.Value) || limit.Kind == LimitKind.Preference))
         {
             return $"{name} to {Amount(asked.Value, limit.Unit)} is no value such a limit can have; {stays} stays.";
         }
@@ -179,9 +173,10 @@ public sealed class LimitBook
             return $"{name} would loosen it from {Alone(limit.Value, limit.Unit)} to {Amount(asked.Value, limit.Unit)}: it is a rule about health and can only be tightened.";
         }
 
-        if (asked.Value > LoosensTimes * limit.Value || asked.Value < limit.Value / LoosensTimes)
+        if (!limit.Allows(asked.Value))
         {
-            return $"{name} would loosen it from {Alone(limit.Value, limit.Unit)} to {Amount(asked.Value, limit.Unit)}, which is further than to twice or to half of it; {stays} stays.";
+            double furthest = limit.Sense == LimitSense.AtMost ? limit.Most ?? limit.Value : limit.Least;
+            return $"{name} would loosen it from {Alone(limit.Value, limit.Unit)} to {Amount(asked.Value, limit.Unit)}, which is further than the {Amount(furthest, limit.Unit)} that it may be loosened to; {stays} stays.";
         }
 
         if (asked.IsPolicy)
@@ -247,15 +242,21 @@ public sealed class LimitBook
                 || line.Sense is not ("at-most" or "at-least")
                 || !Bibliography.Standard.TryFind(line.Source ?? "", out Source? source)
                 || limits.ContainsKey(id)
+                || line.Least is not { } least
+                || !(least <= line.Value)
+                || line.Most < line.Value
             )
             {
                 return new Refusal(
-                    $"The limit '{line?.Id}' needs an id of its own, a value, a unit, a kind, a sense, a source of the bibliography and what it says."
+                    $"The limit '{line?.Id}' needs an id of its own, a value, the least and, where there is one, the most it may be set to, a unit, a kind, a sense, a source of the bibliography and what it says."
                 );
             }
 
             LimitSense sense = line.Sense == "at-most" ? LimitSense.AtMost : LimitSense.AtLeast;
-            limits.Add(id, new LimitValue(id, line.Value, unit, kind, sense, source, says));
+            limits.Add(
+                id,
+                new LimitValue(id, line.Value, unit, kind, sense, source, says) { Least = least, Most = line.Most }
+            );
         }
 
         return new LimitBook(
@@ -269,6 +270,8 @@ public sealed class LimitBook
     private sealed record LimitLine(
         string? Id,
         double Value,
+        double? Least,
+        double? Most,
         string? Unit,
         string? Kind,
         string? Sense,

@@ -20,6 +20,15 @@ public sealed record LimitValue(
     string Says
 )
 {
+    /// <summary>The least that it may be set to.</summary>
+    public double Least { get; init; }
+
+    /// <summary>The most that it may be set to; null where there is no end.</summary>
+    public double? Most { get; init; }
+
+    /// <summary>Whether it may be set to that at all, by whoever may.</summary>
+    public bool Allows(double value) => value >= Least && !(value > Most);
+
     /// <summary>What it limits, for whoever reads another language.</summary>
     public Sentence Said => Sentence.OfCatalogue(Says);
 

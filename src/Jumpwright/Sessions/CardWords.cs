@@ -165,9 +165,8 @@ internal static class CardWords
     /// <summary>The stop rule as the rest of a sentence that begins "Stop when".</summary>
     internal static Sentence StopWhen(StopRule rule) => $"{rule.When()}.";
 
-    /// <summary>What ends the exercise beside its dose's rule; empty where the rule says the same in numbers.</summary>
-    internal static string OwnStop(Exercise exercise) =>
-        exercise.StopRule.Contains(" by 10 %", StringComparison.Ordinal) ? "" : exercise.StopRule;
+    /// <summary>What ends the exercise beside its dose's rule; empty where the catalogue says that the rule says the same in numbers.</summary>
+    internal static string OwnStop(Exercise exercise) => exercise.HasOwnStop ? exercise.StopRule : "";
 
     /// <summary>What is done instead at middling pain: an easier exercise with its own dose, of half as many sets, as briefly as a card has room for.</summary>
     internal static Sentence Instead(Dose dose, int sets, Catalogue catalogue)

@@ -30,7 +30,7 @@ public sealed class CardsLanguageTests(ServedDemo demo) : IDisposable
     {
         CardText read = Written(new HouseSettings { Language = "de", Units = UnitSystem.InchPound });
         read.MustSay("Gilt nur an diesem Tag.");
-        Assert.Matches(@"von \d+(\.\d)? Zoll heruntertreten", read.All);
+        Assert.Matches(@"von \d+(,\d)? Zoll heruntertreten", read.All);
         read.MustNotSay("Valid on this day only.");
         Assert.DoesNotMatch(@"\d (cm|kg)\b", read.All);
     }

@@ -75,10 +75,10 @@ public partial class EnglishOnGermanPagesTests
         (_, string page) = await site.Get("/athletes/a01");
         page = PageText.Of(page);
         Assert.Matches(
-            @"Sprunghöhe, Countermovement-Jump \([^)]*\)\. Niveau [0-9.]+ ± [0-9.]+ Zoll nach \d+ Einheiten",
+            @"Sprunghöhe, Countermovement-Jump \([^)]*\)\. Niveau [0-9,]+ ± [0-9,]+ Zoll nach \d+ Einheiten",
             page
         );
-        Assert.Matches(@"Aus [0-9.]+ Zoll trainieren: Index", page);
+        Assert.Matches(@"Aus [0-9,]+ Zoll trainieren: Index", page);
         // In the picture too.
         Assert.Contains("Höhe, von der herabgestiegen wird (Zoll); Band: 95 %", page, StringComparison.Ordinal);
         Assert.Contains("Tag; Punkte: Mittel einer Einheit", page, StringComparison.Ordinal);

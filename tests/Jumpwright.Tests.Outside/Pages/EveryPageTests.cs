@@ -66,11 +66,15 @@ public class EveryPageTests(ServedDemo demo)
         return page;
     }
 
-    internal static async Task Go(IPage page, ServedDemo demo, string name)
-    {
-        string path = Paths[name]
+    /// <summary>Where it is.</summary>
+    internal static string PathOf(ServedDemo demo, string name) =>
+        Paths[name]
             .Replace("{session}", demo.FirstSession, StringComparison.Ordinal)
             .Replace("{trial}", demo.SomeTrial, StringComparison.Ordinal);
+
+    internal static async Task Go(IPage page, ServedDemo demo, string name)
+    {
+        string path = PathOf(demo, name);
         IResponse? answer = await page.GotoAsync(path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
         Assert.Equal(200, answer!.Status);
         if (name == "floor")

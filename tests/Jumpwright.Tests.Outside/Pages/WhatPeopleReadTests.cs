@@ -41,7 +41,7 @@ public partial class WhatPeopleReadTests(ServedDemo demo)
     )]
     [InlineData(
         "de",
-        "Geschlossen durch: Die Landung kommt zuerst: Landescreening 7.3 ± 0.6 Fehler",
+        "Geschlossen durch: Die Landung kommt zuerst: Landescreening 7,3 ± 0,6 Fehler",
         "nicht erfüllt: Die Landung"
     )]
     public async Task WhatClosesAStep_IsSaidToCloseIt(string language, string said, string not)

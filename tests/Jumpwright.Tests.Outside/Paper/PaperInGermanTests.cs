@@ -55,6 +55,7 @@ public partial class PaperInGermanTests
         CardText read = CardText.Read(InGerman(card, UnitSystem.Metric));
         Assert.All(said, sentence => MustNotSay(read, sentence));
         Assert.All(Labels, label => MustNotSay(read, label));
+        Assert.DoesNotMatch(@"(?<![0-9.])[0-9]+\.[0-9]+(?![0-9.])", read.All);
         read.MustSay("Dienstag, 5. Januar 2027, 17:00. Gilt nur an diesem Tag.");
         read.MustSay("Bodenkontakte insgesamt: " + card.TotalContacts);
         read.MustSay("Seite 1 von");
@@ -68,7 +69,7 @@ public partial class PaperInGermanTests
         await Task.Yield();
         SessionCard card = PlanByHand.Card(Five);
         string printed = CardText.Read(InGerman(card, UnitSystem.InchPound)).All;
-        Assert.Matches(@"von \d+(\.\d)? Zoll heruntertreten", printed);
+        Assert.Matches(@"von \d+(,\d)? Zoll heruntertreten", printed);
         Assert.DoesNotMatch(Metric(), printed);
     }
 

@@ -31,11 +31,11 @@ public partial class RecalledSentencesTests
     [Theory]
     [InlineData(
         "The fall was 26 cm, not the 30 cm of the box: the measured one counts.",
-        "Gefallen wurde aus 10.2 Zoll, nicht aus den 11.8 Zoll des Kastens: Die gemessene Höhe zählt."
+        "Gefallen wurde aus 10,2 Zoll, nicht aus den 11,8 Zoll des Kastens: Die gemessene Höhe zählt."
     )]
     [InlineData(
         "The plate weighs 71.4 kg, but 80.0 kg are stated: check the label or the plate; the plate's weight was used.",
-        "Die Platte wiegt 157.4 lb, angegeben sind aber 176.4 lb: die Angabe oder die Platte prüfen; verwendet wurde das Gewicht der Platte."
+        "Die Platte wiegt 157,4 lb, angegeben sind aber 176,4 lb: die Angabe oder die Platte prüfen; verwendet wurde das Gewicht der Platte."
     )]
     // Words within, and several of them in a row.
     [InlineData(
@@ -89,9 +89,9 @@ public partial class RecalledSentencesTests
     }
 
     private static string Numbers(string text) =>
-        string.Join(' ', Number().Matches(text).Select(m => m.Value).Order(StringComparer.Ordinal));
+        string.Join(' ', Number().Matches(text).Select(m => m.Value.Replace(',', '.')).Order(StringComparer.Ordinal));
 
-    [GeneratedRegex(@"[0-9]+(?:\.[0-9]+)?")]
+    [GeneratedRegex(@"[0-9]+(?:[.,][0-9]+)?")]
     private static partial Regex Number();
 
     [GeneratedRegex(@"\b(?:the|and|of|with|not|are|by|from|after|this|that|then|until)\b")]

@@ -112,7 +112,7 @@ public partial class SpokenSentencesTests
         );
 
     private static string Numbers(string text) =>
-        string.Join(' ', Number().Matches(text).Select(m => m.Value).Order(StringComparer.Ordinal));
+        string.Join(' ', Number().Matches(text).Select(m => m.Value.Replace(',', '.')).Order(StringComparer.Ordinal));
 
     [GeneratedRegex(@"\{\d+(?::[^}]*)?\}")]
     private static partial Regex Hole();
@@ -120,7 +120,7 @@ public partial class SpokenSentencesTests
     [GeneratedRegex(":(?:small|capital|open|small open)\\}")]
     private static partial Regex Shape();
 
-    [GeneratedRegex(@"[0-9]+(?:\.[0-9]+)?")]
+    [GeneratedRegex(@"[0-9]+(?:[.,][0-9]+)?")]
     private static partial Regex Number();
 
     [GeneratedRegex(

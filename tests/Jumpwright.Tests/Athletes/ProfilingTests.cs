@@ -173,6 +173,17 @@ public class ProfilingTests
         );
     }
 
+    /// <summary>Who is told that something is not tested is told which test it wants: what guards health first.</summary>
+    [Fact]
+    public void Summary_NamesTheTestOfWhatIsNotTested()
+    {
+        Profile profile = Rebounds(0.26).Profile;
+        Assert.Equal(Quality.Landing, profile.Test?.Quality);
+        Finding landing = profile.Findings.First(f => f.Quality == Quality.Landing);
+        Assert.StartsWith("To test landing: ", profile.Test?.Said, StringComparison.Ordinal);
+        Assert.EndsWith(landing.NextTest!.ToString()[1..] + ".", profile.Summary, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Untested_EveryQuality_SaysNotTestedAndNamesTheCheapestTest()
     {

@@ -42,5 +42,5 @@ public class SaidOnceTests
     [InlineData(-0.04, 2.4, "0 ± 2")]
     [InlineData(29.7, 2.97, "30 ± 3")]
     public void ANumber_IsAsExactAsItsDoubt(double value, double doubt, string said) =>
-        Assert.Equal(said, Doubted.Number(value, doubt));
+        Assert.Equal(said, Doubted.Number(value, doubt).ToString());
 }

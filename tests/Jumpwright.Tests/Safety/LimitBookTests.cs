@@ -53,6 +53,49 @@ public class LimitBookTests
         Assert.Single(book.InForce);
     }
 
+    /// <summary>How far a limit goes stands in the data; a rule about health has no room to be loosened, any other no more than to twice or half (house rule).</summary>
+    [Fact]
+    public void EveryLimit_SaysHowFarItMayBeSet() =>
+        Assert.All(
+            LimitBook.Standard.All,
+            l =>
+            {
+                Assert.True(l.Allows(l.Value), l.Id);
+                double? loosest = l.Sense == LimitSense.AtMost ? l.Most : l.Least;
+                if (l.Kind == LimitKind.House)
+                {
+                    Assert.Equal(l.Value, loosest);
+                }
+                else if (l.Kind != LimitKind.Preference)
+                {
+                    Assert.NotNull(loosest);
+                    Assert.InRange(loosest.Value, l.Value / 2, l.Value * 2);
+                }
+            }
+        );
+
+    [Theory]
+    [InlineData("contacts-per-session-intermediate", 201, "further than the 200 contacts")]
+    [InlineData("performance-probability", 0.5, "further than the 0.51")]
+    [InlineData("performance-probability", 1.1, "no value such a limit can have")]
+    [InlineData("exercises-per-session-most", 0, "no value such a limit can have")]
+    public void BeyondItsData_StaysAndSaysSo(string limit, double value, string says)
+    {
+        LimitBook book = With(Of(limit, value));
+        Assert.Equal(LimitBook.Standard[limit], book[limit]);
+        Assert.Contains(says, Assert.Single(book.Remarks), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ALimitWhoseValueLiesOutsideItsOwnBounds_IsNotRead() =>
+        Assert.False(
+            LimitBook
+                .Read(
+                    """[{"id": "x", "value": 3, "least": 0, "most": 2, "unit": "1", "kind": "house", "sense": "at-most", "source": "house-rule", "says": "X."}]"""
+                )
+                .TryGet(out _, out _)
+        );
+
     [Fact]
     public void Consensus_LoosenedByNameWithReasonAndEnd_Holds() =>
         Assert.Equal(110, With(Of("contacts-per-session-intermediate", 110))["contacts-per-session-intermediate"]);

@@ -147,6 +147,29 @@ public class CardsTests
             StringComparison.Ordinal
         );
 
+    /// <summary>The catalogue says whether a stop rule is an end of its own; how it is worded decides nothing. A distance, 0.25 s or the first fault is no number of a dose.</summary>
+    [Theory]
+    [InlineData("countermovement-jump", "")]
+    [InlineData("single-tuck-jump", "")]
+    [InlineData("depth-jump", "or a landing has a fault")]
+    [InlineData("standing-long-jump", "the distance falls by 10 %")]
+    [InlineData("rebound-hops", "contact passes 0.25 s")]
+    public void AnEndThatTheDoseSaysInNumbers_IsNotSaidTwice_AndAnyOtherIsSaid(string exercise, string end)
+    {
+        string said = PlanByHand.Card(PlanByHand.Plan(PlanByHand.Item(exercise, $"open"))).Items[0].OwnStop;
+        Assert.Equal(end.Length == 0, said.Length == 0);
+        Assert.Contains(end, said, StringComparison.Ordinal);
+    }
+
+    /// <summary>Where nothing is said, all of the rule is of what every dose stops at: height, contact, landings with a fault.</summary>
+    [Fact]
+    public void WhatIsNoEndOfItsOwn_SpeaksOfHeightContactAndFaultsAlone() =>
+        Assert.All(
+            Catalogue.Standard.Exercises.Where(e => !e.HasOwnStop),
+            e =>
+                Assert.Matches(@"^Stop when height falls by 10 %, or at the second landing with a fault\.$", e.StopRule)
+        );
+
     /// <summary>The kind of a reason decides, however it is worded.</summary>
     [Fact]
     public void AReasonWithoutAKind_SaysNothingOfWhatHoldsBack() =>

@@ -10,5 +10,7 @@ internal sealed record LimitValueJson(
     [property: JsonPropertyName("kind")] string Kind,
     [property: JsonPropertyName("sense")] string Sense,
     [property: JsonPropertyName("source")] string Source,
-    [property: JsonPropertyName("says")] string Says
+    [property: JsonPropertyName("says")] string Says,
+    [property: JsonPropertyName("least")] double Least,
+    [property: JsonPropertyName("most")] double? Most
 );

@@ -17,7 +17,9 @@ internal sealed record LimitValuesJson([property: JsonPropertyName("limits")] Im
                     ContractWords.Kebab(l.Kind.ToString()),
                     ContractWords.Kebab(l.Sense.ToString()),
                     l.Source.Id,
-                    l.Says
+                    l.Says,
+                    l.Least,
+                    l.Most
                 )),
             ])
         );

@@ -44,9 +44,21 @@ internal static class ProfileSummary
                 then,
                 performance is [] && condition is null && unclear is null ? null : Untested(findings)
             ),
-            settles && unclear?.NextTest is { } next ? NamedTest.Settling(unclear.Quality, next) : null
+            settles && unclear?.NextTest is { } next
+                ? NamedTest.Settling(unclear.Quality, next)
+                : ToTest(findings, settles && unclear is null)
         );
     }
+
+    /// <summary>The test of what is said to be untested: of what guards health first, of any quality where nothing is shown to limit.</summary>
+    private static NamedTest? ToTest(ImmutableArray<Finding> findings, bool ofAny) =>
+        findings
+            .Where(f => f is { Verdict: FindingVerdict.NotTested, NextTest: not null })
+            .OrderBy(f => f.Quality is Quality.Landing or Quality.SingleLeg ? 0 : 1)
+            .FirstOrDefault(f => ofAny || f.Quality is Quality.Landing or Quality.SingleLeg)
+            is { NextTest: { } test } untested
+            ? NamedTest.OfUntested(untested.Quality, test)
+            : null;
 
     private static Sentence Joined(params ReadOnlySpan<Sentence?> parts)
     {

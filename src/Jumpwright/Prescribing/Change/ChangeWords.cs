@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Jumpwright.Quantities;
 using Jumpwright.Statistics;
 using NodaTime;
@@ -56,14 +57,17 @@ internal static class ChangeWords
             ? Sentence.Of($"{new Length(value):0.0 (cm)} ± {Amount(unit, doubt)}")
             : Sentence.Of($"{Number(unit, value)} ± {Amount(unit, doubt)}");
 
-    private static string Number(Unit unit, double value)
+    private static SaidNumber Number(Unit unit, double value)
     {
         double scaled = value * Scale(unit);
         // Newtons and watts come in thousands: their tenths say nothing.
-        return scaled.ToString(
-            unit == Unit.Newton || unit == Unit.Watt ? "0"
-            : Math.Abs(scaled) < 10 ? "0.00"
-            : "0.0"
+        return new(
+            scaled.ToString(
+                unit == Unit.Newton || unit == Unit.Watt ? "0"
+                    : Math.Abs(scaled) < 10 ? "0.00"
+                    : "0.0",
+                CultureInfo.InvariantCulture
+            )
         );
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Jumpwright.Athletes.Tested;
 using Jumpwright.Calculators;
 using Jumpwright.Calculators.Curves;
@@ -236,24 +235,11 @@ internal static class CurveSections
     private static Sentence Cited(Source source) =>
         source.Kind switch
         {
-            SourceKind.Published => $"{Short(source)}",
+            SourceKind.Published => $"{source.Short}",
             SourceKind.CommonPractice => $"common practice",
             SourceKind.House => $"house rule",
             _ => $"{source.Id.Replace('-', ' ')}",
         };
-
-    /// <summary>As people cite it in a line: who, and the year where it is known.</summary>
-    private static string Short(Source source)
-    {
-        string[] words = source.Id.Split('-');
-        // An id begins with its first author, or else with a word for a paper whose text begins with the journal.
-        string[] opening = source.Text.Split(' ', 4);
-        string who = opening.Take(3).Any(w => w.StartsWith(words[0], StringComparison.OrdinalIgnoreCase))
-            ? CultureInfo.InvariantCulture.TextInfo.ToTitleCase(words[0])
-            : source.Text.Split([". ", ", "], 2, StringSplitOptions.None)[0];
-        string? year = words.FirstOrDefault(w => w is [>= '1' and <= '2', _, _, _] && w.All(char.IsAsciiDigit));
-        return year is null || who.Contains(year, StringComparison.Ordinal) ? who : $"{who} {year}";
-    }
 
     private static IEnumerable<Sentence> Rest(Calculation result)
     {
