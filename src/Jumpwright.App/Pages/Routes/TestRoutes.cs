@@ -20,6 +20,7 @@ internal static class TestRoutes
     public const string Once = "once";
 
     private const string Form = "tests";
+    private const int LongestOnce = 40;
 
     public static void Map(WebApplication app, FrontDesk desk)
     {
@@ -54,7 +55,7 @@ internal static class TestRoutes
         }
 
         string once = form[Once].ToString();
-        if (once.Length > 0 && sent.ContainsKey(once))
+        if (once.Length is > 0 and <= LongestOnce && !sent.TryAdd(once, 0))
         {
             return new SeeOther(Paths.Athlete(id) + "#screens");
         }
@@ -66,6 +67,7 @@ internal static class TestRoutes
         );
         if (fault is not null)
         {
+            sent.TryRemove(once, out _);
             return Page(desk, id, new FormFault(Form, fault.Field, new Piece(fault.Words), form));
         }
 
@@ -74,16 +76,12 @@ internal static class TestRoutes
         );
         if (!written.TryGet(out _, out Refusal? refusal))
         {
+            sent.TryRemove(once, out _);
             return Page(
                 desk,
                 id,
                 new FormFault(Form, "date", SpokenSentences.Of(RecalledSentences.Of(refusal.Sentence)), form)
             );
-        }
-
-        if (once.Length is > 0 and <= 40)
-        {
-            sent.TryAdd(once, 0);
         }
 
         return new SeeOther(Paths.Athlete(id) + "#screens");
