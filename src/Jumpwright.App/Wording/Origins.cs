@@ -245,7 +245,7 @@ internal static class Origins
     public static string Short(string id) =>
         !Bibliography.Standard.TryFind(id, out Source? source) ? id
         : source.Kind is SourceKind.CommonPractice or SourceKind.House ? Said(source)
-        : source.Short;
+        : source.Brief;
 
     /// <summary>In which language that is: papers are named as they are, in English.</summary>
     public static string LanguageOf(Source source) =>

@@ -17,11 +17,21 @@ public sealed partial record Source(
 )
 {
     /// <summary>As people cite it in a line: who and which year, or what its text begins with where no year is known.</summary>
-    public string Short =>
-        WhoAndYear().Match(Text) is { Success: true } cited ? cited.Value
-        : Opening().Match(Text).Value is var opening && opening.EndsWith("et al", StringComparison.Ordinal)
-            ? opening + "."
-        : opening;
+    public string Brief =>
+        Opened()
+            .Replace(" and colleagues", " et al.", StringComparison.Ordinal)
+            .Replace(" and ", " & ", StringComparison.Ordinal);
+
+    private string Opened()
+    {
+        if (WhoAndYear().Match(Text) is { Success: true } cited)
+        {
+            return cited.Value;
+        }
+
+        string opening = Opening().Match(Text).Value;
+        return opening.EndsWith("et al", StringComparison.Ordinal) ? opening + "." : opening;
+    }
 
     [GeneratedRegex(@"^[^:;()\d]{3,90}? (?:1[89]|20)\d\d(?=[,. ])", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex WhoAndYear();

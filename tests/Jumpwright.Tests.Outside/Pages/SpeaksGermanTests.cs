@@ -78,7 +78,7 @@ public partial class SpeaksGermanTests(ServedDemo demo)
     /// <summary>A source as it is cited, or ids of sources.</summary>
     private static bool IsOfLiterature(string says) =>
         Bibliography.Standard.Sources.Values.Any(s =>
-            s.Kind is SourceKind.Published or SourceKind.Consensus && s.Text == says
+            s.Kind is SourceKind.Published or SourceKind.Consensus && (s.Text == says || s.Brief == says)
         ) || says.Split(", ").All(Bibliography.Standard.Sources.ContainsKey);
 
     private async Task<string> Get(string path, string language = "de")

@@ -28,14 +28,14 @@ public class NumeralsTests
 
     [Theory]
     [InlineData("scattone-silva-2024", "Scattone Silva et al. 2024")]
-    [InlineData("ball-zanetti-2012", "Ball and Zanetti 2012")]
+    [InlineData("ball-zanetti-2012", "Ball & Zanetti 2012")]
     [InlineData("addie-drop-heights", "Addie et al.")]
     [InlineData("everard-less", "Everard et al.")]
-    [InlineData("handbook-potach-chu", "Potach and Chu")]
+    [InlineData("handbook-potach-chu", "Potach & Chu")]
     [InlineData("joint-ranking-2013", "A 2013 study of ten men")]
-    public void ASource_IsCitedInALine(string id, string cited) => Assert.Equal(cited, Bibliography.Get(id).Short);
+    public void ASource_IsCitedInALine(string id, string cited) => Assert.Equal(cited, Bibliography.Get(id).Brief);
 
     [Fact]
     public void EverySource_HasAShortName() =>
-        Assert.All(Bibliography.Standard.Sources.Values, s => Assert.InRange(s.Short.Length, 3, 90));
+        Assert.All(Bibliography.Standard.Sources.Values, s => Assert.InRange(s.Brief.Length, 3, 90));
 }

@@ -235,7 +235,7 @@ internal static class CurveSections
     private static Sentence Cited(Source source) =>
         source.Kind switch
         {
-            SourceKind.Published => $"{source.Short}",
+            SourceKind.Published => $"{source.Brief}",
             SourceKind.CommonPractice => $"common practice",
             SourceKind.House => $"house rule",
             _ => $"{source.Id.Replace('-', ' ')}",
