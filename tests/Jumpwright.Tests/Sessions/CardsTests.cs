@@ -167,7 +167,10 @@ public class CardsTests
         Assert.All(
             Catalogue.Standard.Exercises.Where(e => !e.HasOwnStop),
             e =>
-                Assert.Matches(@"^Stop when (?:height falls by 10 %, |contact grows by 10 % )*(?:or at the second landing with a fault|(?:contact grows by 10 % )?or a landing has a fault)(?:; if unsure, one box lower)?\.$", e.StopRule)
+                Assert.Matches(
+                    @"^Stop when (?:height falls by 10 %, |contact grows by 10 % )*(?:or at the second landing with a fault|(?:contact grows by 10 % )?or a landing has a fault)(?:; if unsure, one box lower)?\.$",
+                    e.StopRule
+                )
         );
 
     /// <summary>The kind of a reason decides, however it is worded.</summary>
