@@ -140,7 +140,7 @@ public static class Doses
         return new StopRule(
             maximal ? limits["stop-height-loss"] : null,
             rebounds ? limits["stop-contact-gain"] : null,
-            lands ? limits.Whole("stop-landing-faults") : null,
+            lands ? Math.Min(limits.Whole("stop-landing-faults"), exercise.StopsAtFaults ?? int.MaxValue) : null,
             PainAtWork.StopAbove(today.Rulings, limits),
             PainSiteNew: true
         );

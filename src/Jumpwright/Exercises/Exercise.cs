@@ -99,6 +99,9 @@ public sealed record Exercise
 
     /// <summary>Whether its stop rule ends it by something that no dose says in numbers, so that it stands on the card beside them.</summary>
     public bool HasOwnStop { get; init; } = true;
+
+    /// <summary>Landing faults at which it is stopped where that is stricter than the limit of all; null: as the limit says.</summary>
+    public int? StopsAtFaults { get; init; }
     public required ImmutableArray<string> Cautions { get; init; }
     public required ImmutableArray<EntryCriterion> Entry { get; init; }
     public required ImmutableArray<string> Regressions { get; init; }

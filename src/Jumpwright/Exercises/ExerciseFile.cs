@@ -38,6 +38,7 @@ internal sealed record ExerciseFile
     public required DosePart Dose { get; init; }
     public required string StopRule { get; init; }
     public bool? OwnStop { get; init; }
+    public int? StopFaults { get; init; }
     public required ImmutableArray<string> Cautions { get; init; }
     public required ImmutableArray<EntryPart> Entry { get; init; }
     public required ImmutableArray<string> Regressions { get; init; }
@@ -69,6 +70,11 @@ internal sealed record ExerciseFile
         if (Stages.Parse(Stage) is not { } stage)
         {
             return Wrong(name, "stage", Stage, Stages.All);
+        }
+
+        if (StopFaults < 1)
+        {
+            return Wrong(name, "stop_faults", $"{StopFaults}", ["1", "2", "a greater whole number"]);
         }
 
         ImmutableArray<Quality>.Builder trains = ImmutableArray.CreateBuilder<Quality>();
@@ -143,6 +149,7 @@ internal sealed record ExerciseFile
             Dose = Dose.ToRange(),
             StopRule = StopRule,
             HasOwnStop = OwnStop ?? true,
+            StopsAtFaults = StopFaults,
             Cautions = Cautions,
             Entry = entry.ToImmutable(),
             Regressions = Regressions,

@@ -100,7 +100,11 @@ public static class Logs
             faults += set.LandingFaults ?? 0;
             if (stop.LandingFaults is { } most && faults >= most && faults - (set.LandingFaults ?? 0) < most)
             {
-                Add($"{faults} landing faults; {most} are the limit");
+                Add(
+                    most == 1
+                        ? Sentence.Of($"landing faults: {faults}; the first is the limit")
+                        : Sentence.Of($"{faults} landing faults; {most} are the limit")
+                );
             }
 
             if (set.PainDuring > stop.PainDuringAbove)

@@ -107,6 +107,14 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
             Path.Combine(folder, $"recordings/=cmd 'x' {new string('y', 180)}.csv"),
             "# athlete: a02\n# note: " + Script + "\ntime_s,force_N\n0,abc\n"
         );
+        // One that could be measured if somebody said what it is: only such a one is asked about.
+        string[] whole = File.ReadAllLines(
+            Directory.EnumerateFiles(Path.Combine(folder, "recordings"), "a02*-cmj-*.csv").First()
+        );
+        File.WriteAllLines(
+            Path.Combine(folder, "recordings/of nobody.csv"),
+            whole.Where(l => !l.StartsWith('#')).Append(whole[^1])
+        );
     }
 
     [Fact]

@@ -47,7 +47,10 @@ public sealed class ServedDemo : IAsyncLifetime
     }
 
     /// <summary>A fresh page of that width; skips the test where there is no Chromium.</summary>
-    public async Task<IPage> Open(int width, ReducedMotion motion = ReducedMotion.NoPreference)
+    /// <param name="width">CSS pixels.</param>
+    /// <param name="motion">What is preferred.</param>
+    /// <param name="worker">False where requests are kept from the demo: what a page's worker sends passes every barrier, however early it takes over.</param>
+    public async Task<IPage> Open(int width, ReducedMotion motion = ReducedMotion.NoPreference, bool worker = true)
     {
         if (Chromium.Find() is not { } program)
         {
@@ -70,6 +73,7 @@ public sealed class ServedDemo : IAsyncLifetime
                 BaseURL = Address,
                 ViewportSize = new ViewportSize { Width = width, Height = 900 },
                 ReducedMotion = motion,
+                ServiceWorkers = worker ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
             }
         );
         page.SetDefaultTimeout(120_000);

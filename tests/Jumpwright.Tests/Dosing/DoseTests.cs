@@ -70,6 +70,21 @@ public class DoseTests
             )
             .History;
 
+    /// <summary>Where the catalogue ends an exercise at its first bad landing, the dose does, and with it card, floor and log.</summary>
+    [Fact]
+    public void WhereTheFirstBadLandingEndsIt_TheDoseSaysSo()
+    {
+        Exercise[] strict =
+        [
+            .. Standard.Exercises.Where(e => e.StopRule.Contains("a landing has a fault", StringComparison.Ordinal)),
+        ];
+        Assert.Equal(5, strict.Length);
+        Assert.All(strict, e => Assert.Equal(1, e.StopsAtFaults));
+        Assert.All(Standard.Exercises.Except(strict), e => Assert.Null(e.StopsAtFaults));
+        Assert.Equal(1, Of("low-drop-jump", Drops((0.30, 1.5, 0.22))).Require().Stop.LandingFaults);
+        Assert.Equal(2, Of("pogo-hop", Patient.Well).Require().Stop.LandingFaults);
+    }
+
     [Fact]
     public void ClosedExercise_HasNoDose() =>
         Assert.False(Of("pogo-hop", Patient.Well, RungState.Closed).TryGet(out _, out _));

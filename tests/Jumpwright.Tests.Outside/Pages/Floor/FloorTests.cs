@@ -159,7 +159,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     [Fact]
     public async Task Absent_TheRotationIsMadeAnewWithoutThem_AndNobodyStartsLater()
     {
-        IPage page = await demo.Open(820);
+        IPage page = await demo.Open(820, worker: false);
         // What is logged here stays on this tablet: the demo is other tests' too.
         await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
@@ -339,7 +339,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         DemoCommand.WriteSquad(_folder);
         using var server = new ServeProcess(_folder);
         await server.Start(plans: true);
-        IPage page = await demo.Open(820);
+        IPage page = await demo.Open(820, worker: false);
         await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route));
         await OpenFloor(page, server);
         server.Kill();
@@ -398,7 +398,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         DemoCommand.WriteSquad(_folder);
         using var server = new ServeProcess(_folder);
         await server.Start(plans: true);
-        IPage page = await demo.Open(820);
+        IPage page = await demo.Open(820, worker: false);
         await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route, toNobody: true));
         await OpenFloor(page, server);
         ILocator row = page.Locator(".floor-roll li")
@@ -455,7 +455,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     [Fact]
     public async Task PainAboveFive_StopsEverythingAtOnce_InWords()
     {
-        IPage page = await demo.Open(390);
+        IPage page = await demo.Open(390, worker: false);
         // What is logged here stays on this tablet: the demo is other tests' too.
         await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
@@ -476,8 +476,8 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     /// <summary>A tablet with the work open of the last in the roll who has any.</summary>
     private async Task<(IPage Page, ILocator Row)> WithARowOpen()
     {
-        IPage page = await demo.Open(820);
-        // What is logged here stays on this tablet: the demo is other tests' too. (A page that is loaded again has its worker, which no route stops.)
+        IPage page = await demo.Open(820, worker: false);
+        // What is logged here stays on this tablet: the demo is other tests' too.
         await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("#where li");
@@ -595,7 +595,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     [Fact]
     public async Task PainAboveFive_DuringASet_ClosesTheDay_AndOnlyWhatWasDoneIsStillLogged()
     {
-        IPage page = await demo.Open(820);
+        IPage page = await demo.Open(820, worker: false);
         await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route));
         // What is logged here stays on this tablet: the demo is other tests' too.
         await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
@@ -740,7 +740,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
     [Fact]
     public async Task TwoLandingFaults_CloseThatExercise_AndNoOther()
     {
-        IPage page = await demo.Open(820);
+        IPage page = await demo.Open(820, worker: false);
         await page.RouteAsync("**/floor/log", async route => await route.AbortAsync());
         await page.GotoAsync("/floor/");
         await page.WaitForSelectorAsync("#where li");
