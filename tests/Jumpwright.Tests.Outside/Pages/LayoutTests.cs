@@ -56,10 +56,10 @@ public class LayoutTests(ServedDemo demo)
         string[] order =
         [
             "rulings",
-            "next",
             "symptoms",
-            "restrictions",
             "cards",
+            "restrictions",
+            "next",
             "ladder",
             "findings",
             "gains",

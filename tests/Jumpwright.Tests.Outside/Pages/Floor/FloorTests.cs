@@ -339,7 +339,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         DemoCommand.WriteSquad(_folder);
         using var server = new ServeProcess(_folder);
         await server.Start(plans: true);
-        IPage page = await demo.Open(820, worker: false);
+        IPage page = await demo.Open(820);
         await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route));
         await OpenFloor(page, server);
         server.Kill();
@@ -398,7 +398,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         DemoCommand.WriteSquad(_folder);
         using var server = new ServeProcess(_folder);
         await server.Start(plans: true);
-        IPage page = await demo.Open(820, worker: false);
+        IPage page = await demo.Open(820);
         await page.RouteAsync("**/floor/sessions/*", async route => await WithATest(route, toNobody: true));
         await OpenFloor(page, server);
         ILocator row = page.Locator(".floor-roll li")
