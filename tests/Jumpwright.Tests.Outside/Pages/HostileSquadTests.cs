@@ -24,6 +24,8 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
         "/import/{intake}/finish",
         "/trials/{sha}/{number:int}/events",
         "/trials/{sha}/{number:int}/try",
+        // There while a recording could be measured if somebody said its task; sent below with every one of its fields.
+        "/import/labels-of-all",
         // There while a lock is set; it would shut the walk out.
         "/lock/now",
         "/lock/open",
@@ -106,14 +108,6 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
         File.WriteAllText(
             Path.Combine(folder, $"recordings/=cmd 'x' {new string('y', 180)}.csv"),
             "# athlete: a02\n# note: " + Script + "\ntime_s,force_N\n0,abc\n"
-        );
-        // One that could be measured if somebody said what it is: only such a one is asked about.
-        string[] whole = File.ReadAllLines(
-            Directory.EnumerateFiles(Path.Combine(folder, "recordings"), "a02*-cmj-*.csv").First()
-        );
-        File.WriteAllLines(
-            Path.Combine(folder, "recordings/of nobody.csv"),
-            whole.Where(l => !l.StartsWith('#')).Append(whole[^1])
         );
     }
 
@@ -276,6 +270,27 @@ public sealed partial class HostileSquadTests : IAsyncLifetime
                         await Send(to, posts, [.. fields.Select((f, i) => i == at ? (name, value) : f)]);
                     }
                 }
+            }
+        }
+
+        foreach (
+            string name in new[]
+            {
+                "intake",
+                "file",
+                "athlete",
+                "date",
+                "task",
+                "limb",
+                "device",
+                "frames_per_second",
+                "some",
+            }
+        )
+        {
+            foreach (string value in new[] { Script, new string('9', 10_000_000) })
+            {
+                await Send("/import/labels-of-all", true, [("some", "all"), (name, value)]);
             }
         }
 

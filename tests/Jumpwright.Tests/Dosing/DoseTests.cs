@@ -78,7 +78,7 @@ public class DoseTests
         [
             .. Standard.Exercises.Where(e => e.StopRule.Contains("a landing has a fault", StringComparison.Ordinal)),
         ];
-        Assert.Equal(5, strict.Length);
+        Assert.Contains("depth-jump", strict.Select(e => e.Id));
         Assert.All(strict, e => Assert.Equal(1, e.StopsAtFaults));
         Assert.All(Standard.Exercises.Except(strict), e => Assert.Null(e.StopsAtFaults));
         Assert.Equal(1, Of("low-drop-jump", Drops((0.30, 1.5, 0.22))).Require().Stop.LandingFaults);
