@@ -77,7 +77,10 @@ public sealed class NewUserTests(ServedDemo demo)
 
             await page.ClickAsync("nav >> text=Squad");
             await page.ClickAsync("text=Nora Field");
-            await page.WaitForSelectorAsync("#measures ~ table");
+            await page.WaitForSelectorAsync(
+                "section:has(#measures) table",
+                new() { State = WaitForSelectorState.Attached }
+            );
             Assert.Contains("There is no symptom report", await page.Locator("main").ReadAsync());
             await page.ClickAsync("text=Ask, and write it down");
             await page.FillAsync("#score", "0");

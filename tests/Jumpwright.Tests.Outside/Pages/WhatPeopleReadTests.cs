@@ -117,6 +117,6 @@ public partial class WhatPeopleReadTests(ServedDemo demo)
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blank();
 
-    [GeneratedRegex(@"Countermovement.jump, [^:]+: [0-9.]+ ± [0-9.]+ cm \([^)]*\)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"Countermovement.jump, [^:]+: [0-9.,]+ ± [0-9.,]+ cm \([^)]*\)", RegexOptions.IgnoreCase)]
     private static partial Regex LastJump();
 }
