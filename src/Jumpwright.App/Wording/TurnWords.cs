@@ -12,7 +12,10 @@ internal static class TurnWords
         (string Name, string Set)[] all =
         [
             .. turn.AthleteIds.Select(id =>
-                (book.Find(id)?.Athlete.Name ?? id, Item(session, id, turn) is { } item ? ItemWords.Setting(item) : "")
+                (
+                    book.Find(id)?.Athlete.Name ?? id,
+                    session.ItemOf(id, turn.ExerciseId) is { } item ? ItemWords.Setting(item) : ""
+                )
             ),
         ];
         string names = string.Join(", ", all.Select(a => a.Name));
@@ -23,9 +26,4 @@ internal static class TurnWords
             _ => string.Join(", ", all.Select(a => a.Set.Length == 0 ? a.Name : $"{a.Name} ({a.Set})")),
         };
     }
-
-    private static PlannedItem? Item(PlannedSession session, string athlete, RotationEntry turn) =>
-        session
-            .Athletes.FirstOrDefault(a => a.AthleteId == athlete)
-            ?.Items.FirstOrDefault(i => i.Dose.ExerciseId == turn.ExerciseId);
 }

@@ -20,21 +20,19 @@ public static class Profiling
         ImmutableArray<Evidence> current = CurrentMeasures.Of(history, asOf);
         var known = new Known(history, asOf, current);
         SquatJumpShare? share = SquatJumpShare.In(known);
+        Finding[] found =
+        [
+            FindLanding.In(known),
+            FindSingleLeg.In(known),
+            FindAnkleStiffness.In(known),
+            FindPush.In(known, share),
+            FindStretchShortening.In(known, share),
+            FindReactiveStrength.In(known),
+            FindRunUp.In(known),
+        ];
         ImmutableArray<Finding> findings =
         [
-            .. new[]
-            {
-                FindLanding.In(known),
-                FindSingleLeg.In(known),
-                FindAnkleStiffness.In(known),
-                FindPush.In(known, share),
-                FindStretchShortening.In(known, share),
-                FindReactiveStrength.In(known),
-                FindRunUp.In(known),
-            }
-                .Select(f => LeaningOff.In(known, f))
-                .OrderByDescending(Rank)
-                .ThenByDescending(f => f.Probability ?? 0),
+            .. LeaningOff.In(known, found).OrderByDescending(Rank).ThenByDescending(f => f.Probability ?? 0),
         ];
         (Sentence said, NamedTest? test) = ProfileSummary.Of(known, findings);
         return new Profile(history.Athlete.Id, asOf, findings, said, current) { Test = test };

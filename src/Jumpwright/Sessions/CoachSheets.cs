@@ -57,12 +57,7 @@ internal static class CoachSheets
     }
 
     private static Sentence? Setting(PlannedSession session, string athleteId, string exerciseId) =>
-        session
-            .Athletes.FirstOrDefault(a => a.AthleteId == athleteId)
-            ?.Items.FirstOrDefault(i => i.Dose.ExerciseId == exerciseId)
-            is { } item
-            ? CardWords.HeightOrLoad(item.Dose, brief: true)
-            : null;
+        session.ItemOf(athleteId, exerciseId) is { } item ? CardWords.HeightOrLoad(item.Dose, brief: true) : null;
 
     private static Sentence? Between(SquadLimits limits, SessionSlot slot) =>
         (limits.OpeningMinutes, limits.ChangeOverMinutes) switch

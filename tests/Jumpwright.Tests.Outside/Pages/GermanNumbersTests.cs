@@ -2,8 +2,8 @@ using System.Text.RegularExpressions;
 using Jumpwright.App.Desk;
 using Jumpwright.App.Kit;
 using Jumpwright.App.Pages;
-using Jumpwright.Exercises;
 using Jumpwright.Quantities;
+using Jumpwright.Tests.Outside.Wording;
 using Microsoft.Playwright;
 
 namespace Jumpwright.Tests.Outside.Pages;
@@ -73,31 +73,7 @@ public partial class GermanNumbersTests(ServedDemo demo)
     /// <summary>Every exercise, condition and sentence of the core that has German words has no point in a number of its own.</summary>
     [Fact]
     public void NoDecimalPoint_InWhatIsWrittenInGerman() =>
-        Assert.DoesNotContain(
-            SpokenTemplates().Concat(Catalogue.Standard.Exercises.SelectMany(Words)),
-            words => Point().IsMatch(Hole().Replace(words, ""))
-        );
-
-    private static IEnumerable<string> SpokenTemplates() =>
-        App
-            .Wording.SpokenSentences.Templates("de")
-            .Select(t => App.Wording.SpokenSentences.TemplateIn("de", t)!)
-            .Concat(App.Wording.TextBook.Keys("de").Select(k => App.Wording.TextBook.Of("de", k)!));
-
-    private static IEnumerable<string> Words(Exercise exercise)
-    {
-        ExerciseWords words = Wordings.Of(exercise, "de");
-        return
-        [
-            words.Name,
-            words.Purpose,
-            words.SetUp,
-            words.Progress,
-            words.StopRule,
-            .. words.Cues,
-            .. words.Cautions,
-        ];
-    }
+        Assert.DoesNotContain(GermanText.All, words => Point().IsMatch(Hole().Replace(words, "")));
 
     private static string[] Points(string page)
     {

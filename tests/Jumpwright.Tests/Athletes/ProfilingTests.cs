@@ -360,6 +360,25 @@ public class ProfilingTests
         );
     }
 
+    /// <summary>So doubtful a share that it may lie off the operated leg closes too, and nobody is told that it did.</summary>
+    [Fact]
+    public void ALeanThatCannotBeTold_IsNotSaidToBeOne()
+    {
+        Story doubtful = Story
+            .Untested.Times(3, s => s.Screened("landing-screen", 1))
+            .Jumped(JumpTask.CountermovementJump, [(MeasureNames.AsymmetryPropulsiveImpulse, 1, 8)]);
+        Story operated = new(
+            doubtful.History with
+            {
+                Athlete = doubtful.History.Athlete with { Operation = new Operation(null, "knee", Side.Left) },
+            }
+        );
+        Finding landing = operated[Quality.Landing];
+        Assert.Equal(FindingVerdict.NotTested, landing.Verdict);
+        Assert.Contains("leaned off the operated leg can't be told", landing.Sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain("the left pushed", landing.Sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void LoggedLandingFaults_OutrankAGoodScreen()
     {

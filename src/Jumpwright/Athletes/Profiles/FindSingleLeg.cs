@@ -12,7 +12,7 @@ namespace Jumpwright.Athletes.Profiles;
 /// </summary>
 internal static class FindSingleLeg
 {
-    private static readonly Sentence Test = $"a single hop for distance, each leg, with a tape";
+    internal static readonly Sentence Test = $"a single hop for distance, each leg, with a tape";
     private const double HopUncertaintyM = 0.05;
 
     private static readonly ImmutableArray<Source> Both =
@@ -143,8 +143,7 @@ internal static class FindSingleLeg
 
     private static Seen? Push(Known known)
     {
-        Evidence? push = known.Find(MeasureNames.AsymmetryPropulsiveImpulse, JumpTask.CountermovementJump);
-        if (push is null || !known.IsFresh(push.Date))
+        if (SharedPush.In(known) is not { Evidence: var push } shared)
         {
             return null;
         }
@@ -162,7 +161,7 @@ internal static class FindSingleLeg
         };
         return new Seen(
             $"{said} of the summed impulse on {push.Date}, in jumps off both legs (within {limit:0} % wished).",
-            Likelihood.Above(value, doubt, limit) + Likelihood.Below(value, doubt, -limit),
+            shared.OffLeft + shared.OffRight,
             [push]
         );
     }

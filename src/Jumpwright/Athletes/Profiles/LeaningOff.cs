@@ -1,7 +1,4 @@
 using Jumpwright.Quantities;
-using Jumpwright.Recordings;
-using Jumpwright.Statistics;
-using Jumpwright.Trials;
 
 namespace Jumpwright.Athletes.Profiles;
 
@@ -11,57 +8,54 @@ namespace Jumpwright.Athletes.Profiles;
 /// </summary>
 internal static class LeaningOff
 {
-    private static readonly Sentence Test = $"a single hop for distance, each leg, with a tape";
+    /// <summary>The findings as they count for whoever was operated.</summary>
+    internal static IEnumerable<Finding> In(Known known, IEnumerable<Finding> findings) =>
+        Lean(known) is { } lean ? findings.Select(f => Under(lean, f)) : findings;
 
-    /// <summary>The finding as it counts for whoever was operated.</summary>
-    internal static Finding In(Known known, Finding finding) =>
-        finding is { Verdict: FindingVerdict.Sound, Quality: not Quality.SingleLeg } && Lean(known) is { } lean
+    private static Finding Under(Sentence lean, Finding finding) =>
+        finding is { Verdict: FindingVerdict.Sound, Quality: not Quality.SingleLeg }
             ? finding with
             {
                 Verdict = FindingVerdict.NotTested,
                 Probability = null,
                 Sentence =
                     $"{finding.Sentence} {lean} What is done on both legs says nothing for that leg, so it counts as not tested.",
-                NextTest = $"{Test:capital}",
+                NextTest = $"{FindSingleLeg.Test:capital}",
                 Asks = QualityTest.SingleHop,
             }
             : finding;
 
     private static Sentence? Lean(Known known)
     {
-        if (
-            known.History.Athlete.Operation is not { } operation
-            || known.Find(MeasureNames.AsymmetryPropulsiveImpulse, JumpTask.CountermovementJump) is not { } push
-            || !known.IsFresh(push.Date)
-        )
+        if (known.History.Athlete.Operation is not { } operation || SharedPush.In(known) is not { } push)
         {
             return null;
         }
 
-        double value = push.Measure.Value;
-        double doubt = push.Measure.StandardUncertainty;
-        double limit = ProfileLimits.ImpulseAsymmetry.Value;
-        // Positive: the left leg pushes more.
-        double offLeft = Likelihood.Below(value, doubt, -limit);
-        double offRight = Likelihood.Above(value, doubt, limit);
         double off = operation.Side switch
         {
-            Side.Left => offLeft,
-            Side.Right => offRight,
-            _ => offLeft + offRight,
+            Side.Left => push.OffLeft,
+            Side.Right => push.OffRight,
+            _ => push.OffLeft + push.OffRight,
         };
         if (off <= 1 - ProfileLimits.SureOfHealth.Value)
         {
             return null;
         }
 
-        Sentence amount = Doubted.Percent(Math.Abs(value), doubt);
+        double value = push.Evidence.Measure.Value;
+        if ((operation.Side is Side.Left && value >= 0) || (operation.Side is Side.Right && value <= 0))
+        {
+            return $"But whether the jumps of {push.Evidence.Date} leaned off the operated leg can't be told from them.";
+        }
+
+        Sentence amount = Doubted.Percent(Math.Abs(value), push.Evidence.Measure.StandardUncertainty);
         return value < 0
             ? Sentence.Of(
-                $"But on {push.Date} the jumps leaned off the left leg after the operation: the right pushed {amount} more."
+                $"But on {push.Evidence.Date} the jumps leaned off the left leg after the operation: the right pushed {amount} more."
             )
             : Sentence.Of(
-                $"But on {push.Date} the jumps leaned off the right leg after the operation: the left pushed {amount} more."
+                $"But on {push.Evidence.Date} the jumps leaned off the right leg after the operation: the left pushed {amount} more."
             );
     }
 }
