@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Jumpwright.App.Desk.Journals;
+using Jumpwright.App.Desk.Keeping;
 using Jumpwright.App.Settings;
 using Jumpwright.App.Wording;
 using Jumpwright.Athletes;
@@ -38,6 +39,7 @@ public sealed class FrontDesk : IDisposable
     private readonly TaskCompletionSource _shown = new();
     private CancellationTokenSource? _search;
     private Task _searching = Task.CompletedTask;
+    private readonly Task _reopening = Task.CompletedTask;
     private volatile State _state;
 
     /// <summary>Opens the desk on a day; nothing is planned yet.</summary>
@@ -61,6 +63,11 @@ public sealed class FrontDesk : IDisposable
         );
         _state = new State(book, new PictureBook(book.Material, null, Settings.Now.Units), null, false);
         _reading = Task.Run(ReadAhead);
+        if (_opened.KeptFor(day) is { } kept)
+        {
+            Say($"The plan made before is being opened.");
+            _reopening = Task.Run(() => Reopen(kept));
+        }
     }
 
     /// <summary>Everything the pages show, as of now.</summary>
@@ -75,8 +82,11 @@ public sealed class FrontDesk : IDisposable
     /// <summary>Whether the folder's recordings are still being looked through, so that some may be missing.</summary>
     public bool IsLooking => !_looked.Task.IsCompleted && _opened.IsBehind;
 
+    /// <summary>Whether the plan made before is still being opened.</summary>
+    internal bool IsOpening => !_reopening.IsCompleted;
+
     /// <summary>Whether everybody is read and the recordings are looked through, so that pages change only when something is written.</summary>
-    internal bool IsSettled => !IsLooking && Book.Leaves.All(l => l.IsWorkedOut);
+    internal bool IsSettled => !IsLooking && !IsOpening && Book.Leaves.All(l => l.IsWorkedOut);
 
     /// <summary>Somebody has a page: what waited for that goes on.</summary>
     internal void Shown() => _shown.TrySetResult();
@@ -139,6 +149,8 @@ public sealed class FrontDesk : IDisposable
     /// <summary>Plans and waits for it.</summary>
     public void Plan(IProgress<Sentence>? progress, CancellationToken cancel)
     {
+        // What can stay of the plan before stays, also of one made before the program was closed.
+        _reopening.Wait(cancel);
         Workbook book = _state.Book;
         Outcome<PlannedWeek> week = Planned(book, AmendmentReading.Of(Journal), progress, cancel);
         if (
@@ -182,6 +194,7 @@ public sealed class FrontDesk : IDisposable
                 },
                 PlanIsOld = old,
             };
+            Keep();
         }
     }
 
@@ -233,6 +246,7 @@ public sealed class FrontDesk : IDisposable
             _opened.Append(proposal.Entries);
             Follow();
             _state = _state with { Book = _state.Book with { Week = week }, PlanIsOld = false };
+            Keep();
             return null;
         }
     }
@@ -383,13 +397,9 @@ public sealed class FrontDesk : IDisposable
                     }
                     catch (Exception e) when (e is not OutOfMemoryException)
                     {
-                        lock (_writing)
-                        {
-                            var fault = Refusal.Of(
-                                $"Planning ended by a fault in this program ({e.GetType().Name}); report it. Nothing new is planned."
-                            );
-                            _state = _state with { Book = _state.Book with { Week = fault } };
-                        }
+                        Faulted(
+                            $"Planning ended by a fault in this program ({e.GetType().Name}); report it. Nothing new is planned."
+                        );
                     }
                     finally
                     {
@@ -419,7 +429,7 @@ public sealed class FrontDesk : IDisposable
         StopPlanning();
         try
         {
-            Task.WaitAll([_searching, _reading], TimeSpan.FromSeconds(10));
+            Task.WaitAll([_searching, _reading, _reopening], TimeSpan.FromSeconds(10));
         }
         catch (AggregateException)
         {
@@ -503,6 +513,14 @@ public sealed class FrontDesk : IDisposable
         }
     }
 
+    private void Faulted(Sentence fault)
+    {
+        lock (_writing)
+        {
+            _state = _state with { Book = _state.Book with { Week = Refusal.Of(fault) } };
+        }
+    }
+
     private void Say(Sentence words)
     {
         lock (_writing)
@@ -544,11 +562,98 @@ public sealed class FrontDesk : IDisposable
             Pictures = new PictureBook(now, _state.Pictures, Settings.Now.Units),
             PlanIsOld = before.PlanOrNull is not null,
         };
+        if (!ReferenceEquals(_state.Book.PlanOrNull, before.PlanOrNull))
+        {
+            Keep();
+        }
+
         _reading = _reading.ContinueWith(
             _ => DrawAhead(),
             CancellationToken.None,
             TaskContinuationOptions.None,
             TaskScheduler.Default
+        );
+    }
+
+    /// <summary>Keeps the plan as it stands, so that it is there again when the program is.</summary>
+    private void Keep()
+    {
+        if (_state.Book.PlanOrNull is { } week)
+        {
+            _opened.Keep(week);
+        }
+    }
+
+    /// <summary>Opens the plan that was kept last: of what is asked now, with what was closed and what has come since closed.</summary>
+    private void Reopen(StoredPlan kept)
+    {
+        Outcome<PlannedWeek> week = NothingYet;
+        bool isSame = false;
+        try
+        {
+            Workbook? asked = null;
+            while (!_closing.IsCancellationRequested)
+            {
+                lock (_writing)
+                {
+                    if (ReferenceEquals(asked?.Material, _state.Book.Material))
+                    {
+                        _state = _state with
+                        {
+                            Book = _state.Book with { Week = week },
+                            PlanIsOld = !isSame && week.TryGet(out _, out _),
+                        };
+                        return;
+                    }
+                }
+
+                // What was written meanwhile is asked, too.
+                asked = _state.Book;
+                (week, isSame) = Reopened(kept, asked);
+            }
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            Faulted(
+                $"The plan made before was not opened, by a fault in this program ({e.GetType().Name}); report it, and plan anew."
+            );
+        }
+        finally
+        {
+            lock (_writing)
+            {
+                _state = _state with { Planning = _searching.IsCompleted ? null : _state.Planning };
+            }
+        }
+    }
+
+    private (Outcome<PlannedWeek> Week, bool IsSame) Reopened(StoredPlan kept, Workbook book)
+    {
+        if (
+            book.Material.StopsPlanning.Length == 0
+            && Requests
+                .For(
+                    book.Material.Squad,
+                    book.Material.Histories,
+                    book.Catalogue,
+                    kept.From,
+                    kept.Weeks,
+                    _budget,
+                    AmendmentReading.Of(Journal)
+                )
+                .TryGet(out PlanRequest? request, out _)
+            && KeptWeek.Read(kept.Json) is { } read
+            && read.Again(request, book.Material, book.Leaves, book.Day) is { } week
+        )
+        {
+            return (week, read.IsAskedTheSame(request));
+        }
+
+        return (
+            Refusal.Of(
+                $"The plan of {kept.From} does not fit what is known now (athletes, exercises or this version of the program changed); plan anew."
+            ),
+            false
         );
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jumpwright.App.Desk.Journals;
+using Jumpwright.App.Desk.Keeping;
 using Jumpwright.Athletes;
 using Jumpwright.Exercises;
 using Jumpwright.Quantities;
@@ -142,6 +143,14 @@ public sealed class OpenedSquad : IDisposable
 
         return receipt;
     }
+
+    /// <summary>Keeps a plan, so that it is there again when the squad is opened again.</summary>
+    internal void Keep(PlannedWeek week) =>
+        _store.KeepPlan(week.Request.From, week.Request.Weeks, KeptWeek.Of(week).Write());
+
+    /// <summary>The plan that was kept last, where it holds the day; null where it doesn't.</summary>
+    internal StoredPlan? KeptFor(LocalDate day) =>
+        _store.LatestPlan() is { } last && last.From <= day && day < last.From.PlusWeeks(last.Weeks) ? last : null;
 
     /// <summary>Takes the folder in again; only whom that changes is read anew.</summary>
     internal Outcome<ImportReport> ImportAgain(IProgress<ImportProgress>? progress, CancellationToken cancel)

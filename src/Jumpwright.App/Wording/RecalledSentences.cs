@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 using Jumpwright.Quantities;
+using NodaTime;
+using NodaTime.Text;
 
 namespace Jumpwright.App.Wording;
 
@@ -48,6 +50,10 @@ internal static partial class RecalledSentences
 
     [GeneratedRegex(@"\{[0-9]+(?::(?<format>[^}]*))?\}", RegexOptions.ExplicitCapture)]
     private static partial Regex Hole();
+
+    /// <summary>A session by its id, as <see cref="Plans.SessionSlot.IdOf"/> makes it.</summary>
+    [GeneratedRegex(@"\A[0-9]{4}-[0-9]{2}-[0-9]{2}-[ap]m\z")]
+    private static partial Regex WrittenSession();
 
     /// <summary>A number, or one with its ±; a whole number reads the same in all languages.</summary>
     [GeneratedRegex(@"\A[-−]?[0-9]+\.[0-9]+(?: ± [0-9]+\.[0-9]+)?\z")]
@@ -125,8 +131,12 @@ internal static partial class RecalledSentences
             {
                 null when _words[hole].EndsWith('\'') => words,
                 null when WrittenNumber().IsMatch(words) => new SaidNumber(words),
+                null when WrittenSession().IsMatch(words) => new SaidSession(words),
+                null when Day(words, LocalDatePattern.Iso) is { } day => day,
                 null => (object?)FindAll(words) ?? (IsName(words) ? words : null),
                 "capital" or "small" or "open" or "small open" => FindAll(words),
+                { } format when IsOfDays(format) => Day(words, LocalDatePattern.CreateWithInvariantCulture(format)),
+                { } format when IsOfTimes(format) => Time(words, LocalTimePattern.CreateWithInvariantCulture(format)),
                 { } format when UnitOf(format) is { } unit => Quantity(words.Split(' ')[0], unit),
                 _ => Value(words),
             };
@@ -137,6 +147,16 @@ internal static partial class RecalledSentences
         /// </summary>
         private bool IsName(string words) =>
             Said >= Telling || words.Split(", ").All(w => !w.Contains(' ', StringComparison.Ordinal));
+
+        private static bool IsOfDays(string format) => format.Contains("uuuu", StringComparison.Ordinal);
+
+        private static bool IsOfTimes(string format) => format.StartsWith("HH", StringComparison.Ordinal);
+
+        private static LocalDate? Day(string words, LocalDatePattern pattern) =>
+            pattern.Parse(words) is { Success: true } read ? read.Value : null;
+
+        private static LocalTime? Time(string words, LocalTimePattern pattern) =>
+            pattern.Parse(words) is { Success: true } read ? read.Value : null;
 
         private static object? Quantity(string number, string unit) =>
             (Value(number), unit) switch
@@ -167,6 +187,7 @@ internal static partial class RecalledSentences
                     _formats[i] switch
                     {
                         null or "capital" or "small" or "open" or "small open" => Anything,
+                        { } format when IsOfDays(format) || IsOfTimes(format) => Anything,
                         { } format when UnitOf(format) is { } unit && !format.EndsWith(')') => Number[..^1]
                             + $" {unit})",
                         _ => Number,

@@ -60,6 +60,9 @@ public interface IStore : IDisposable
     /// <summary>Keeps a plan; the same JSON for the same days is kept once.</summary>
     StoredPlan KeepPlan(LocalDate from, int weeks, string json);
 
+    /// <summary>The plan that was kept last; null when none was.</summary>
+    StoredPlan? LatestPlan();
+
     /// <summary>Kept plans, the newest first.</summary>
     ImmutableArray<StoredPlan> Plans();
 

@@ -236,6 +236,11 @@ public sealed class Store : IStore
             return ToPlan(same);
         });
 
+    public StoredPlan? LatestPlan() =>
+        _database.Read(context =>
+            context.Plans.OrderByDescending(p => p.Number).FirstOrDefault() is { } last ? ToPlan(last) : null
+        );
+
     public ImmutableArray<StoredPlan> Plans() =>
         _database.Read(context =>
             context.Plans.OrderByDescending(p => p.Number).AsEnumerable().Select(ToPlan).ToImmutableArray()

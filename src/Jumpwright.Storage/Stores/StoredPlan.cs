@@ -7,5 +7,5 @@ namespace Jumpwright.Storage.Stores;
 /// <param name="From">First day.</param>
 /// <param name="Weeks">Weeks.</param>
 /// <param name="SavedAt">When it was kept.</param>
-/// <param name="Json">The JSON of contracts §3.</param>
+/// <param name="Json">As whoever kept it wrote it.</param>
 public sealed record StoredPlan(int Number, LocalDate From, int Weeks, Instant SavedAt, string Json);

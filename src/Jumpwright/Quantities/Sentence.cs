@@ -64,6 +64,16 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <summary>The sentence itself, where the compiler has to be told that an interpolated string is one.</summary>
     public static Sentence Of(Sentence sentence) => sentence;
 
+    /// <summary>A sentence put together again from its template and what fills it, as <see cref="Template"/> and <see cref="Arguments"/> give them.</summary>
+    public static Sentence Of(string template, ImmutableArray<object?> arguments)
+    {
+        ArgumentNullException.ThrowIfNull(template);
+        Sentence sentence = new(template.Length, arguments.Length);
+        sentence._template.Append(template);
+        sentence._arguments.AddRange(arguments);
+        return sentence;
+    }
+
     /// <summary>Words that came written out; they stay as they are.</summary>
     public static Sentence Plain(string words)
     {

@@ -121,25 +121,32 @@ public static class Cards
         Ruling[] news = [.. since.Where(r => card.Date > today || (card.Date == today && r.LimitId != LoggedPain))];
         Nothing? nothing =
             Nothing.ShutBy(news) ?? (news.Length > 0 && card.Date > today ? Nothing.PlannedBefore : null);
-        if (card.NothingPlanned is not null || nothing is null)
-        {
-            return card;
-        }
-
-        return card with
-        {
-            Headline = Sentence.Of($"No jumps in this session."),
-            NothingPlanned = nothing.OnCard,
-            Questions = [],
-            Items = [],
-            TotalContacts = 0,
-            LandingLines = [],
-            NothingInShort = nothing.OnFloor,
-            WhyNothing = nothing.Reason,
-            IsShut = true,
-            IsClosedSince = true,
-        };
+        return nothing is null ? card : Closed(card, nothing);
     }
+
+    /// <summary>A card that something closed after it was planned; one with nothing planned stays as it is.</summary>
+    public static SessionCard PlannedBefore(SessionCard card)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        return Closed(card, Nothing.PlannedBefore);
+    }
+
+    private static SessionCard Closed(SessionCard card, Nothing nothing) =>
+        card.NothingPlanned is not null
+            ? card
+            : card with
+            {
+                Headline = Sentence.Of($"No jumps in this session."),
+                NothingPlanned = nothing.OnCard,
+                Questions = [],
+                Items = [],
+                TotalContacts = 0,
+                LandingLines = [],
+                NothingInShort = nothing.OnFloor,
+                WhyNothing = nothing.Reason,
+                IsShut = true,
+                IsClosedSince = true,
+            };
 
     /// <summary>As much of how an exercise is set up as a card has room for, in whichever language.</summary>
     public static string SetUp(string whole) => CardWords.SetUp(whole);

@@ -45,10 +45,17 @@ internal sealed partial class OwnSquad : IAsyncDisposable
         Action<string>? before = null
     )
     {
-        string folder = Directory.CreateTempSubdirectory("jumpwright-own-").FullName;
-        Copy((few ? Few : Whole).Value, folder);
+        string folder = NewFolder(few);
         before?.Invoke(folder);
         return await Served(folder, plans, weeks);
+    }
+
+    /// <summary>Its folder alone, measured already; whoever asks removes it.</summary>
+    public static string NewFolder(bool few)
+    {
+        string folder = Directory.CreateTempSubdirectory("jumpwright-own-").FullName;
+        Copy((few ? Few : Whole).Value, folder);
+        return folder;
     }
 
     /// <summary>A squad with nobody in it yet.</summary>

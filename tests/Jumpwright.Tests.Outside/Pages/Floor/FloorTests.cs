@@ -660,7 +660,7 @@ public sealed class FloorTests(ServedDemo demo) : IDisposable
         Assert.Equal("1", await row.Locator("[data-key^='minutes ']").InputValueAsync());
         await row.Locator("[data-key^='effort '][data-key$=' 6']").ClickAsync();
 
-        await server.Start(plans: true);
+        await server.Start();
         await page.WaitForSelectorAsync("body[data-waiting='0'][data-reachable=true]");
         IPage done = await demo.Open(820);
         await done.GotoAsync(server.Address + "/done");

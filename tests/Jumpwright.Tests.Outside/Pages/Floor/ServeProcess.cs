@@ -91,6 +91,8 @@ internal sealed class ServeProcess(string folder) : IDisposable
             int.Parse(port, CultureInfo.InvariantCulture)
         );
         site.StartAsync().GetAwaiter().GetResult();
+        // A plan made before is there again with the program; who asks for one finds it.
+        SpinWait.SpinUntil(() => !desk.IsOpening, TimeSpan.FromSeconds(30));
         Console.WriteLine("serving");
         Console.Out.Flush();
         Thread.Sleep(Timeout.Infinite);

@@ -497,12 +497,14 @@ public abstract class StoreContract : IDisposable
     {
         var from = new LocalDate(2027, 1, 4);
 
+        Assert.Null(Store.LatestPlan());
         Store.KeepPlan(from, 1, "{}");
         Store.KeepPlan(from, 1, "{}");
         StoredPlan changed = Store.KeepPlan(from, 1, """{"schema": 1}""");
 
         Assert.Equal([2, 1], Store.Plans().Select(p => p.Number));
         Assert.Equal(changed, Store.Plans()[0]);
+        Assert.Equal(changed, Store.LatestPlan());
         Assert.Equal(Instant.FromUtc(2027, 1, 4, 9, 0), changed.SavedAt);
     }
 
